@@ -1,0 +1,8 @@
+namespace Ramwright.Presses;
+
+/// <summary>Something in a press that cannot be, named by the path of the value: <c>frame.crown.section</c>.</summary>
+/// <param name="Path">Keys from the top, joined by dots; list items by number from 0: <c>lines.0.bore</c>.</param>
+/// <param name="Found">What is wrong.</param>
+/// <param name="Wanted">What to write instead.</param>
+/// <param name="Nearest">The nearest valid word, where there is one.</param>
+public sealed record Fault(string Path, string Found, string Wanted, string? Nearest = null);

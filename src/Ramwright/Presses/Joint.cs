@@ -1,0 +1,119 @@
+using Ramwright.Quantities;
+
+namespace Ramwright.Presses;
+
+/// <summary>How two members are joined.</summary>
+[Says("how two members are joined")]
+public abstract record Joint;
+
+/// <summary>Welded face to face.</summary>
+[Kind("weld"), Says("welded all round where they touch")]
+public sealed record WeldedJoint : Joint
+{
+    /// <summary>The weld.</summary>
+    [Says("the weld")]
+    public Weld? Weld { get; init; }
+}
+
+/// <summary>Passed through a slot and welded all round on both faces.</summary>
+[Kind("slot"), Says("passed through a slot in the column and welded all round")]
+public sealed record SlottedJoint : Joint
+{
+    /// <summary>The weld.</summary>
+    [Says("the weld")]
+    public Weld? Weld { get; init; }
+
+    /// <summary>Gap around the bar in the slot, m.</summary>
+    [Says("play of the bar in its slot before welding"), Measure(Dimension.Length, "1 mm", From = 0, UpTo = 0.02)]
+    public double? Play { get; init; }
+}
+
+/// <summary>Bolted.</summary>
+[Kind("bolt"), Says("bolted")]
+public sealed record BoltedJoint : Joint
+{
+    /// <summary>Thread.</summary>
+    [Needed, Says("thread of the bolts"), StockName(StockKind.Thread, "M24")]
+    public string? Thread { get; init; }
+
+    /// <summary>Class.</summary>
+    [Says("strength class of the bolts"), StockName(StockKind.PropertyClass, "8.8")]
+    public string? Class { get; init; }
+
+    /// <summary>Bolts in each of the joint's two ends.</summary>
+    [Needed, Says("how many bolts hold each end of a beam"), Measure(Dimension.Count, "4", From = 1, UpTo = 64)]
+    public double? Count { get; init; }
+
+    /// <summary>Distance between bolts along the beam, m.</summary>
+    [Says("distance between bolts along the beam"), Measure(Dimension.Length, "80 mm", UpTo = 2)]
+    public double? Pitch { get; init; }
+
+    /// <summary>Distance between bolts along the upright, m.</summary>
+    [Says("distance between bolts along the upright"), Measure(Dimension.Length, "120 mm", UpTo = 2)]
+    public double? Gauge { get; init; }
+
+    /// <summary>From the last hole to the edge, in the direction of the force, m.</summary>
+    [Says("from the centre of the last hole to the edge, along the force"), Measure(Dimension.Length, "50 mm", UpTo = 1)]
+    public double? Edge { get; init; }
+
+    /// <summary>Thickness of the thinnest plate the bolts bear on, m.</summary>
+    [Says("thickness of the thinnest plate the bolts bear on"), Measure(Dimension.Length, "12 mm", UpTo = 0.5)]
+    public double? Plate { get; init; }
+
+    /// <summary>How many planes of each bolt are sheared.</summary>
+    [Says("how many planes of each bolt are sheared"), Measure(Dimension.Count, "1", From = 1, UpTo = 2)]
+    public double? ShearPlanes { get; init; }
+}
+
+/// <summary>Held by one pin at each end.</summary>
+[Kind("pin"), Says("held by one pin at each end")]
+public sealed record PinnedJoint : Joint
+{
+    /// <summary>Diameter of the pin, m.</summary>
+    [Needed, Says("diameter of the pin"), Measure(Dimension.Length, "40 mm", UpTo = 0.5)]
+    public double? Diameter { get; init; }
+
+    /// <summary>Steel of the pin.</summary>
+    [Says("steel of the pin"), StockName(StockKind.Steel, "C45+QT")]
+    public string? Steel { get; init; }
+
+    /// <summary>Thickness of the middle plate, m.</summary>
+    [Says("thickness of the middle part"), Measure(Dimension.Length, "30 mm", UpTo = 1)]
+    public double? Middle { get; init; }
+
+    /// <summary>Thickness of each outer plate, m.</summary>
+    [Says("thickness of each outer plate"), Measure(Dimension.Length, "15 mm", UpTo = 1)]
+    public double? Outer { get; init; }
+
+    /// <summary>Gap between middle and outer, m.</summary>
+    [Says("gap between middle and outer"), Measure(Dimension.Length, "2 mm", From = 0, UpTo = 0.2)]
+    public double? Gap { get; init; }
+}
+
+/// <summary>A weld by its leg or its throat.</summary>
+[Says("a weld")]
+public sealed record Weld
+{
+    /// <summary>What it is.</summary>
+    [Says("fillet or full-penetration butt")]
+    public WeldKind? Kind { get; init; }
+
+    /// <summary>Leg length z of a fillet, m.</summary>
+    [Says("leg of the fillet"), Measure(Dimension.Length, "8 mm", UpTo = 0.1)]
+    public double? Leg { get; init; }
+
+    /// <summary>Throat a of a fillet, m.</summary>
+    [Says("throat of the fillet, 0.7 of the leg"), Measure(Dimension.Length, "6 mm", UpTo = 0.1)]
+    public double? Throat { get; init; }
+}
+
+/// <summary>Kinds of weld.</summary>
+public enum WeldKind
+{
+    /// <summary>A fillet.</summary>
+    [Says("a fillet")]
+    Fillet,
+    /// <summary>A full-penetration butt weld.</summary>
+    [Says("a full-penetration butt weld")]
+    Butt,
+}

@@ -1,0 +1,24 @@
+using Ramwright.Quantities;
+
+namespace Ramwright.Presses;
+
+/// <summary>How squarely the work is pressed.</summary>
+[Says("how squarely the work is pressed")]
+public sealed record Loading
+{
+    /// <summary>How far the load may stand off centre to left or right, m.</summary>
+    [Says("how far off centre the work may stand, left or right"), Measure(Dimension.Length, "40 mm", From = 0, UpTo = 2)]
+    public double? OffCentreAcross { get; init; }
+
+    /// <summary>How far the load may stand off centre to front or back, m.</summary>
+    [Says("how far off centre the work may stand, front or back"), Measure(Dimension.Length, "20 mm", From = 0, UpTo = 2)]
+    public double? OffCentreDeep { get; init; }
+
+    /// <summary>Side load on the ram as a share of the ram force.</summary>
+    [Says("side load on the ram as a share of the ram force"), Measure(Dimension.Ratio, "2 %", From = 0, UpTo = 0.5)]
+    public double? SideLoad { get; init; }
+
+    /// <summary>How far the dies may open out of parallel, metre per metre.</summary>
+    [Says("how far the dies may open out of parallel"), Measure(Dimension.Slope, "1.5 mm/m", UpTo = 0.1)]
+    public double? AllowedOpening { get; init; }
+}

@@ -1,0 +1,50 @@
+using Ramwright.Quantities;
+
+namespace Ramwright.Presses;
+
+/// <summary>
+/// A press as a person described it. Null means unsaid: the resolver assumes something and says so. All values SI.
+/// </summary>
+[Says("a workshop hydraulic press")]
+public sealed record Press
+{
+    /// <summary>The press's name.</summary>
+    [Says("what the press is called")]
+    public string? Name { get; init; }
+
+    /// <summary>The force it is wanted for, N.</summary>
+    [Needed, Says("the ram force the press is wanted for"), Measure(Dimension.Force, "25 t", UpTo = 20e6)]
+    public double? Wanted { get; init; }
+
+    /// <summary>The cylinder.</summary>
+    [Needed, Says("the cylinder")]
+    public Cylinder? Cylinder { get; init; }
+
+    /// <summary>What drives it.</summary>
+    [Needed, Says("what drives the cylinder")]
+    public Pump? Pump { get; init; }
+
+    /// <summary>Hoses from the pump.</summary>
+    [Says("the hoses, in the order the oil meets them")]
+    public IReadOnlyList<Line>? Lines { get; init; }
+
+    /// <summary>The oil.</summary>
+    [Says("the oil")]
+    public Oil? Oil { get; init; }
+
+    /// <summary>The frame.</summary>
+    [Needed, Says("the frame that holds the force")]
+    public PressFrame? Frame { get; init; }
+
+    /// <summary>How the press is loaded.</summary>
+    [Says("how far off centre and how squarely the work is pressed")]
+    public Loading? Loading { get; init; }
+
+    /// <summary>The factors between giving and safe.</summary>
+    [Says("the factors between the force at which a part gives and the force it is safe to")]
+    public Factors? Factors { get; init; }
+
+    /// <summary>Further stock tables, as paths beside the press file.</summary>
+    [Says("your own stock tables (CSV), as paths beside this file")]
+    public IReadOnlyList<string>? Stock { get; init; }
+}

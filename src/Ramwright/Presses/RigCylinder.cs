@@ -1,0 +1,42 @@
+using Ramwright.Stock;
+
+namespace Ramwright.Presses;
+
+/// <summary>A cylinder with every number settled. SI.</summary>
+public sealed record RigCylinder
+{
+    /// <summary>Inside diameter of the barrel, m.</summary>
+    public required double Bore { get; init; }
+    /// <summary>Diameter of the rod or plunger, m.</summary>
+    public required double Rod { get; init; }
+    /// <summary>Travel, m.</summary>
+    public required double Stroke { get; init; }
+    /// <summary>Outside diameter of the centre tube of a hollow plunger, m; 0 for any other.</summary>
+    public double CentreTube { get; init; }
+    /// <summary>Hole through the plunger, m; 0 for any other.</summary>
+    public double Hole { get; init; }
+    /// <summary>Whether oil brings it back.</summary>
+    public required bool PullsByOil { get; init; }
+    /// <summary>Pressure the maker allows, Pa.</summary>
+    public required double RatedPressure { get; init; }
+    /// <summary>Force the seller names, N, where one was stated.</summary>
+    public double? RatedForce { get; init; }
+    /// <summary>Outside diameter of the barrel, m.</summary>
+    public required double BarrelOutside { get; init; }
+    /// <summary>Steel of the barrel.</summary>
+    public required Steel BarrelSteel { get; init; }
+    /// <summary>Steel of the rod.</summary>
+    public required Steel RodSteel { get; init; }
+    /// <summary>Effective length factor K of the rod, by its guide.</summary>
+    public required double BucklingLengthFactor { get; init; }
+    /// <summary>How the ram's end is held.</summary>
+    public required RamGuide Guide { get; init; }
+    /// <summary>Thread at the rod's end, where stated.</summary>
+    public MetricThread? RodThread { get; init; }
+    /// <summary>Share of the hydraulic force lost to the seals.</summary>
+    public required double SealFriction { get; init; }
+    /// <summary>Return spring force with the ram in, N; 0 where there is none.</summary>
+    public double SpringPreload { get; init; }
+    /// <summary>Return spring rate, N/m; 0 where there is none.</summary>
+    public double SpringRate { get; init; }
+}

@@ -1,0 +1,16 @@
+using Ramwright.Stock;
+
+namespace Ramwright.Presses;
+
+/// <summary>A hose or pipe with every number settled. SI.</summary>
+/// <param name="Duty">What it does.</param>
+/// <param name="Bore">Inside diameter, m.</param>
+/// <param name="Length">Length, m.</param>
+/// <param name="Rating">Rated working pressure, Pa.</param>
+/// <param name="Name">What it is called in results: <c>hose 1</c>.</param>
+public sealed record RigLine(LineDuty Duty, double Bore, double Length, double Rating, string Name);
+
+/// <summary>The oil and its temperature.</summary>
+/// <param name="Grade">Its grade.</param>
+/// <param name="Temperature">°C.</param>
+public sealed record RigOil(OilGrade Grade, double Temperature);

@@ -1,0 +1,20 @@
+using Ramwright.Quantities;
+
+namespace Ramwright.Workings;
+
+/// <summary>One line of working.</summary>
+/// <param name="Symbol">The letter the result has in the source.</param>
+/// <param name="Meaning">What it is, in a few words.</param>
+/// <param name="Formula">The formula as text; empty where the value was read from a table.</param>
+/// <param name="Givens">The numbers put in.</param>
+/// <param name="Si">The result, SI.</param>
+/// <param name="Dimension">What the result measures.</param>
+/// <param name="Source">Where the formula or the value comes from.</param>
+public sealed record Step(
+    string Symbol,
+    string Meaning,
+    string Formula,
+    IReadOnlyList<Given> Givens,
+    double Si,
+    Dimension Dimension,
+    Citation Source);
