@@ -21,8 +21,8 @@ public sealed record RigCylinder
     public required double RatedPressure { get; init; }
     /// <summary>Force the seller names, N, where one was stated.</summary>
     public double? RatedForce { get; init; }
-    /// <summary>Outside diameter of the barrel, m.</summary>
-    public required double BarrelOutside { get; init; }
+    /// <summary>Outside diameter of the barrel, m, where stated.</summary>
+    public double? BarrelOutside { get; init; }
     /// <summary>Steel of the barrel.</summary>
     public required Steel BarrelSteel { get; init; }
     /// <summary>Steel of the rod.</summary>

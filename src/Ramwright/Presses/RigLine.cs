@@ -6,9 +6,9 @@ namespace Ramwright.Presses;
 /// <param name="Duty">What it does.</param>
 /// <param name="Bore">Inside diameter, m.</param>
 /// <param name="Length">Length, m.</param>
-/// <param name="Rating">Rated working pressure, Pa.</param>
+/// <param name="Rating">Rated working pressure, Pa, where known.</param>
 /// <param name="Name">What it is called in results: <c>hose 1</c>.</param>
-public sealed record RigLine(LineDuty Duty, double Bore, double Length, double Rating, string Name);
+public sealed record RigLine(LineDuty Duty, double Bore, double Length, double? Rating, string Name);
 
 /// <summary>The oil and its temperature.</summary>
 /// <param name="Grade">Its grade.</param>

@@ -1,0 +1,41 @@
+namespace Ramwright.Presses;
+
+/// <summary>A press with every number settled: what was said, and what was assumed openly in place of what was not.</summary>
+public sealed record Rig
+{
+    /// <summary>The press's name.</summary>
+    public required string Name { get; init; }
+    /// <summary>The force it is wanted for, N.</summary>
+    public required double Wanted { get; init; }
+    /// <summary>The cylinder.</summary>
+    public required RigCylinder Cylinder { get; init; }
+    /// <summary>What drives it.</summary>
+    public required RigPump Pump { get; init; }
+    /// <summary>The lines, in the order the oil meets them.</summary>
+    public required IReadOnlyList<RigLine> Lines { get; init; }
+    /// <summary>The oil.</summary>
+    public required RigOil Oil { get; init; }
+    /// <summary>The frame.</summary>
+    public required RigFrame Frame { get; init; }
+    /// <summary>How squarely the work is pressed.</summary>
+    public required RigLoading Loading { get; init; }
+    /// <summary>Factors between giving and safe.</summary>
+    public required RigFactors Factors { get; init; }
+    /// <summary>What was assumed.</summary>
+    public required IReadOnlyList<Assumed> Assumed { get; init; }
+    /// <summary>What a person must be told because of what the press is made of.</summary>
+    public required IReadOnlyList<string> Cautions { get; init; }
+}
+
+/// <summary>How squarely the work is pressed. SI.</summary>
+/// <param name="Across">Off centre to left or right, m.</param>
+/// <param name="Deep">Off centre to front or back, m.</param>
+/// <param name="SideLoad">Side load as a share of the ram force.</param>
+/// <param name="AllowedOpening">How far the dies may open out of parallel, metre per metre.</param>
+public sealed record RigLoading(double Across, double Deep, double SideLoad, double AllowedOpening);
+
+/// <summary>Factors between giving and safe.</summary>
+/// <param name="Load">On the load, for the frame.</param>
+/// <param name="RodBuckling">On the buckling load of the rod.</param>
+/// <param name="Barrel">On the yield of the barrel.</param>
+public sealed record RigFactors(double Load, double RodBuckling, double Barrel);

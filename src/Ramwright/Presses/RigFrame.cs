@@ -1,0 +1,61 @@
+using Ramwright.Stock;
+
+namespace Ramwright.Presses;
+
+/// <summary>A frame with every number settled. SI.</summary>
+public abstract record RigFrame
+{
+    /// <summary>Largest opening, m.</summary>
+    public required double Daylight { get; init; }
+    /// <summary>Width the load is spread over, m; 0 takes it as a point.</summary>
+    public required double DieWidth { get; init; }
+    /// <summary>From the crown's (or upper arm's) face down to the ram's face, ram fully up, m.</summary>
+    public required double RamDrop { get; init; }
+}
+
+/// <summary>Crown and bed between two uprights.</summary>
+public sealed record RigClosedFrame : RigFrame
+{
+    /// <summary>Clear width between the uprights, m.</summary>
+    public required double Width { get; init; }
+    /// <summary>The top beam.</summary>
+    public required RigMember Crown { get; init; }
+    /// <summary>The bottom beam.</summary>
+    public required RigMember Bed { get; init; }
+    /// <summary>Each upright.</summary>
+    public required RigMember Upright { get; init; }
+    /// <summary>Crown to upright.</summary>
+    public required RigJoint CrownJoint { get; init; }
+    /// <summary>Bed to upright.</summary>
+    public required RigJoint BedJoint { get; init; }
+}
+
+/// <summary>A column with two arms.</summary>
+public sealed record RigOpenFrontFrame : RigFrame
+{
+    /// <summary>From the ram's centre line to the column's front face, m.</summary>
+    public required double Throat { get; init; }
+    /// <summary>From the column's front face to the arms' tips, m.</summary>
+    public required double ArmReach { get; init; }
+    /// <summary>The column.</summary>
+    public required RigMember Column { get; init; }
+    /// <summary>The arm that carries the cylinder.</summary>
+    public required RigMember UpperArm { get; init; }
+    /// <summary>The arm that carries the lower die.</summary>
+    public required RigMember LowerArm { get; init; }
+    /// <summary>Arms to column.</summary>
+    public required RigJoint ArmJoint { get; init; }
+}
+
+/// <summary>A member with its section and steel found.</summary>
+/// <param name="Part">What the trade calls it: <c>crown</c>.</param>
+/// <param name="Shape">Its full section.</param>
+/// <param name="Net">Its section where it is cut most; null where nothing is cut.</param>
+/// <param name="Steel">Its steel.</param>
+public sealed record RigMember(string Part, Shape Shape, Shape? Net, Steel Steel)
+{
+    /// <summary>Yield strength at the section's thickness, Pa.</summary>
+    public double Fy => Steel.Fy(Shape.Properties.Thickness);
+    /// <summary>Tensile strength at the section's thickness, Pa.</summary>
+    public double Fu => Steel.Fu(Shape.Properties.Thickness);
+}
