@@ -1,1 +1,3 @@
-System.Console.WriteLine("not built yet");
+using Ramwright.Cli;
+
+return RamwrightApp.Run(args);

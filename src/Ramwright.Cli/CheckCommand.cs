@@ -1,0 +1,22 @@
+using Ramwright.Files;
+using Ramwright.Ladders;
+using Spectre.Console;
+using Spectre.Console.Cli;
+
+namespace Ramwright.Cli;
+
+/// <summary>What the press will really do, and what gives first.</summary>
+internal sealed class CheckCommand(IAnsiConsole screen) : Command<PressSettings>
+{
+    public override int Execute(CommandContext context, PressSettings settings, CancellationToken cancellationToken)
+    {
+        PressCheck? check = PressLoad.Check(settings, screen);
+        if (check is null)
+            return ExitCode.WrongInput;
+        if (settings.Json)
+            JsonOut.Write(screen, CheckJson.Text(check));
+        else
+            CheckView.Show(check, settings.System, settings.File, screen);
+        return check.Verdict != Verdict.DoesNotHold && check.MeetsWanted ? ExitCode.Holds : ExitCode.DoesNotHold;
+    }
+}

@@ -1,0 +1,123 @@
+using Ramwright.Ladders;
+using Ramwright.Power;
+using Ramwright.Presses;
+using Ramwright.Quantities;
+using Spectre.Console;
+
+namespace Ramwright.Cli;
+
+/// <summary>The answer on a terminal, 80 columns wide: verdict, weakest part, three forces, speeds, ladder, assumptions, cautions.</summary>
+internal static class CheckView
+{
+    public static void Show(PressCheck check, UnitSystem units, string file, IAnsiConsole screen)
+    {
+        screen.MarkupLineInterpolated($"[bold]{check.Rig.Name}[/]");
+        screen.WriteLine();
+        foreach (string line in Headline.Of(check, units))
+            screen.WriteLine(line);
+        screen.WriteLine();
+        Forces(check, units, screen);
+        screen.WriteLine();
+        Speeds(check, units, screen);
+        screen.WriteLine();
+        Stiffness(check, units, screen);
+        screen.WriteLine();
+        LadderTable.Show(check, units, screen);
+        screen.WriteLine();
+        Assumptions(check.Rig, units, screen);
+        Cautions(check, screen);
+        screen.WriteLine($"Working of any rung: ramwright explain {file} {check.Ladder.Governing.Id}");
+    }
+
+    private static void Forces(PressCheck check, UnitSystem units, IAnsiConsole screen)
+    {
+        Grid grid = TwoColumns();
+        Row(grid, "wanted", Force.Text(check.Rig.Wanted, units), "what you ask of it");
+        Row(grid, "safe to", Force.Text(check.Ladder.SafeRating, units), $"lowest rung: {check.Ladder.Governing.Id}");
+        Row(grid, "true force", Force.Text(check.Power.TrueForce.Force, units),
+            $"at {Readout.Text(check.Power.TrueForce.Pressure, Dimension.Pressure, units)}; {check.Power.TrueForce.LimitedBy}");
+        Row(grid, "most possible", Force.Text(check.Power.MostPossible.Force, units), check.Power.MostPossible.LimitedBy);
+        if (check.Power.SellersRating is { } sold)
+            Row(grid, "sold as", Force.Text(sold.Rated, units), sold.Saying(units));
+        screen.Write(grid);
+    }
+
+    private static void Speeds(PressCheck check, UnitSystem units, IAnsiConsole screen)
+    {
+        screen.MarkupLine("[bold]Speed[/]");
+        Grid grid = TwoColumns();
+        PowerReport power = check.Power;
+        Row(grid, "approach", Readout.Text(power.ApproachSpeed, Dimension.Speed, units), "no load");
+        foreach (LoadSpeed at in Quarters(power.Speeds))
+            Row(grid, $"at {Readout.Text(at.Load, Dimension.Force, units)}", Readout.Text(at.Speed, Dimension.Speed, units), "");
+        Row(grid, "return", power.ReturnSpeed is { } back ? Readout.Text(back, Dimension.Speed, units) : "not known", power.ReturnBy);
+        Row(grid, "full stroke", Readout.Text(power.StrokeSeconds, Dimension.Time, units),
+            $"{Readout.Text(check.Rig.Cylinder.Stroke, Dimension.Length, units)}, no load");
+        foreach (PowerFact fact in power.Facts)
+            Row(grid, fact.What, fact.Value(units), fact.Remark(units));
+        screen.Write(grid);
+    }
+
+    private static void Stiffness(PressCheck check, UnitSystem units, IAnsiConsole screen)
+    {
+        screen.MarkupLine("[bold]Give[/]");
+        Grid grid = TwoColumns();
+        Row(grid, "daylight grows", Readout.Text(check.DaylightGrowth, Dimension.Length, units),
+            $"at the wanted force; {Readout.Text(check.Response.Stiffness, Dimension.Stiffness, units)}");
+        Row(grid, "dies open", Readout.Text(check.Opening, Dimension.Slope, units),
+            $"at the wanted force, {check.Response.Solutions[check.WorstOpening.Case].Case.Name}");
+        screen.Write(grid);
+    }
+
+    private static void Assumptions(Rig rig, UnitSystem units, IAnsiConsole screen)
+    {
+        if (rig.Assumed.Count == 0)
+            return;
+        screen.MarkupLineInterpolated($"[bold]Assumed[/], because the file does not say ({rig.Assumed.Count}); write the key to override");
+        Table table = Bare("key", "value", "why");
+        foreach (Assumed a in rig.Assumed)
+            table.AddRow(new Text(a.What), new Text(a.Value(units)), new Text(a.Why));
+        screen.Write(table);
+        screen.WriteLine();
+    }
+
+    private static void Cautions(PressCheck check, IAnsiConsole screen)
+    {
+        screen.MarkupLine("[bold]Cautions[/]");
+        foreach (string caution in check.Cautions)
+            screen.Write(new Padder(new Text("! " + caution), new Padding(1, 0, 0, 0)));
+        screen.WriteLine();
+    }
+
+    /// <summary>Up to four loads out of the list, evenly spread, the greatest last.</summary>
+    private static IEnumerable<LoadSpeed> Quarters(IReadOnlyList<LoadSpeed> speeds)
+    {
+        int last = speeds.Count - 1;
+        for (int i = 1; i <= 4; i++)
+        {
+            int at = last * i / 4;
+            if (at > 0)
+                yield return speeds[at];
+        }
+    }
+
+    internal static Table Bare(params string[] columns)
+    {
+        var table = new Table { Border = TableBorder.None, ShowHeaders = false };
+        foreach (string column in columns)
+            table.AddColumn(new TableColumn(column) { Padding = new Padding(1, 0, 1, 0) });
+        return table;
+    }
+
+    private static Grid TwoColumns()
+    {
+        var grid = new Grid();
+        grid.AddColumn(new GridColumn { Width = 15, Padding = new Padding(2, 0, 1, 0) });
+        grid.AddColumn(new GridColumn { Width = 18, NoWrap = true, Padding = new Padding(0, 0, 2, 0) });
+        grid.AddColumn(new GridColumn { Padding = new Padding(0, 0, 0, 0) });
+        return grid;
+    }
+
+    private static void Row(Grid grid, string what, string value, string remark) =>
+        grid.AddRow(new Text(what), new Text(value, new Style(decoration: Decoration.Bold)), new Text(remark));
+}

@@ -1,0 +1,30 @@
+using System.ComponentModel;
+using Ramwright.Quantities;
+using Spectre.Console.Cli;
+
+namespace Ramwright.Cli;
+
+/// <summary>What every command on a press file takes.</summary>
+internal class PressSettings : CommandSettings
+{
+    [CommandArgument(0, "<FILE>")]
+    [Description("The press file, NAME.press.yaml.")]
+    public string File { get; init; } = "";
+
+    [CommandOption("-u|--units <UNITS>")]
+    [Description("Units to read: metric or imperial.")]
+    [DefaultValue("metric")]
+    public string Units { get; init; } = "metric";
+
+    [CommandOption("--json")]
+    [Description("Print one JSON object, SI and named units, for scripts.")]
+    public bool Json { get; init; }
+
+    public UnitSystem System =>
+        Units.Equals("imperial", StringComparison.OrdinalIgnoreCase) ? UnitSystem.Imperial : UnitSystem.Metric;
+
+    public override Spectre.Console.ValidationResult Validate() =>
+        Units.Equals("metric", StringComparison.OrdinalIgnoreCase) || Units.Equals("imperial", StringComparison.OrdinalIgnoreCase)
+            ? Spectre.Console.ValidationResult.Success()
+            : Spectre.Console.ValidationResult.Error($"no units are called \"{Units}\"; write --units metric or --units imperial");
+}

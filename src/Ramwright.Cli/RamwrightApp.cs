@@ -1,0 +1,38 @@
+using Spectre.Console;
+using Spectre.Console.Cli;
+
+namespace Ramwright.Cli;
+
+/// <summary>The command line, with its commands.</summary>
+internal static class RamwrightApp
+{
+    public static int Run(string[] args, IAnsiConsole? console = null)
+    {
+        IAnsiConsole screen = console ?? AnsiConsole.Console;
+        var app = new CommandApp();
+        app.Configure(config =>
+        {
+            config.SetApplicationName("ramwright");
+            config.ConfigureConsole(screen);
+            config.SetExceptionHandler((fault, _) =>
+            {
+                screen.WriteLine(fault.Message);
+                screen.WriteLine("Try: ramwright --help");
+                return ExitCode.WrongInput;
+            });
+            config.AddCommand<CheckCommand>("check")
+                .WithDescription("What the press will really do, and what gives first.")
+                .WithExample("check", "examples/wherry-yard.press.yaml");
+            config.AddCommand<ExplainCommand>("explain")
+                .WithDescription("The full working of one rung: formula, values, source.")
+                .WithExample("explain", "examples/wherry-yard.press.yaml", "crown-bending");
+            config.AddCommand<NewCommand>("new")
+                .WithDescription("Write a commented starter file to fill in.")
+                .WithExample("new", "my.press.yaml", "--frame", "closed");
+            config.AddCommand<StockCommand>("stock")
+                .WithDescription("Look up sections, steels, bolts, hoses and oils.")
+                .WithExample("stock", "UPN 200");
+        });
+        return app.Run(args);
+    }
+}

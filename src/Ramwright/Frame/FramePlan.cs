@@ -1,0 +1,63 @@
+using Ramwright.Geometry;
+using Ramwright.Presses;
+
+namespace Ramwright.Frame;
+
+/// <summary>A part of the press and the beams that stand for it.</summary>
+/// <param name="Member">The part.</param>
+/// <param name="Beams">Numbers of its beams in the model.</param>
+/// <param name="Clear">Length between its ends, m, for buckling.</param>
+/// <param name="Stations">Where it is looked at: number of the beam, metres from the beam's first end, and what stands there.</param>
+public sealed record PlanPart(
+    RigMember Member, IReadOnlyList<int> Beams, double Clear, IReadOnlyList<PlanStation> Stations);
+
+/// <summary>A cross-section that is looked at.</summary>
+/// <param name="Beam">Number of the beam in the model.</param>
+/// <param name="X">Metres from the beam's first end.</param>
+/// <param name="Where">In words: <c>under the cylinder</c>.</param>
+/// <param name="Cut">Whether the part's holes and slots are at this place.</param>
+public sealed record PlanStation(int Beam, double X, string Where, bool Cut);
+
+/// <summary>A joint between two parts.</summary>
+/// <param name="Name">In words: <c>crown joint, left</c>.</param>
+/// <param name="Key">Path of the joint in the press: joints of one key are the same joint repeated.</param>
+/// <param name="Joint">How it is made.</param>
+/// <param name="Beam">The part whose end is fixed.</param>
+/// <param name="Onto">The part it is fixed to.</param>
+/// <param name="Cut">Number of the beam in the model whose actions the joint carries.</param>
+/// <param name="X">Where along that beam the joint is, m.</param>
+/// <param name="Centre">Centre of the joint, global, m.</param>
+/// <param name="From">The point whose actions are taken, global, m.</param>
+/// <param name="Out">Unit vector out of the joint plane, along the fixed end, global.</param>
+public sealed record PlanJoint(
+    string Name, string Key, RigJoint Joint, RigMember Beam, RigMember Onto, int Cut, double X, Vector Centre, Vector From, Vector Out);
+
+/// <summary>The frame of a press as beams, with the load cases of one newton at the ram.</summary>
+/// <param name="Model">The beams.</param>
+/// <param name="Cases">Load cases, the centred one first.</param>
+/// <param name="Parts">Which beams are which part.</param>
+/// <param name="Joints">Joints between parts.</param>
+/// <param name="Upper">Node above the ram.</param>
+/// <param name="Lower">Node under the lower die.</param>
+/// <param name="Notes">What the beam picture takes for granted, for the reader.</param>
+public sealed record FramePlan(
+    FrameModel Model,
+    IReadOnlyList<LoadCase> Cases,
+    IReadOnlyList<PlanPart> Parts,
+    IReadOnlyList<PlanJoint> Joints,
+    int Upper,
+    int Lower,
+    IReadOnlyList<string> Notes)
+{
+    /// <summary>Draws up the beams of a press.</summary>
+    public static FramePlan Of(Rig rig)
+    {
+        ArgumentNullException.ThrowIfNull(rig);
+        return rig.Frame switch
+        {
+            RigClosedFrame closed => ClosedFramePlan.Of(closed, rig),
+            RigOpenFrontFrame open => OpenFrontPlan.Of(open, rig),
+            _ => throw new ArgumentException($"no beams are drawn up yet for {rig.Frame.GetType().Name}"),
+        };
+    }
+}

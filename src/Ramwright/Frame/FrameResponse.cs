@@ -1,0 +1,53 @@
+using Ramwright.Geometry;
+
+namespace Ramwright.Frame;
+
+/// <summary>What one newton at the ram does everywhere in the frame.</summary>
+public sealed class FrameResponse
+{
+    private FrameResponse(FramePlan plan, IReadOnlyList<FrameSolution> solutions) => (Plan, Solutions) = (plan, solutions);
+
+    /// <summary>The frame as beams.</summary>
+    public FramePlan Plan { get; }
+
+    /// <summary>One solution a load case, the centred one first.</summary>
+    public IReadOnlyList<FrameSolution> Solutions { get; }
+
+    /// <summary>Solves a plan for all its cases.</summary>
+    public static FrameResponse Of(FramePlan plan)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        return new FrameResponse(plan, FrameSolver.Solve(plan.Model, plan.Cases));
+    }
+
+    /// <summary>How much the daylight grows for one newton, load centred, m/N.</summary>
+    public double DaylightGrowth => Growth(0);
+
+    /// <summary>Stiffness of the frame at the dies, N/m.</summary>
+    public double Stiffness => 1 / DaylightGrowth;
+
+    /// <summary>How much the daylight grows for one newton in a case, m/N.</summary>
+    public double Growth(int solution) =>
+        Solutions[solution].Displacement(Plan.Upper).Z - Solutions[solution].Displacement(Plan.Lower).Z;
+
+    /// <summary>How far the dies turn out of parallel for one newton in a case, rad/N.</summary>
+    public double Opening(int solution)
+    {
+        Vector turn = Solutions[solution].Rotation(Plan.Upper) - Solutions[solution].Rotation(Plan.Lower);
+        return Math.Sqrt(turn.X * turn.X + turn.Y * turn.Y);
+    }
+
+    /// <summary>The case in which the dies open most out of parallel, and by how much for one newton, rad/N.</summary>
+    public (int Case, double Opening) WorstOpening()
+    {
+        (int at, double most) = (0, 0);
+        for (int i = 0; i < Solutions.Count; i++)
+        {
+            double opening = Opening(i);
+            if (opening > most)
+                (at, most) = (i, opening);
+        }
+
+        return (at, most);
+    }
+}

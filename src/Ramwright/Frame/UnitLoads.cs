@@ -1,0 +1,52 @@
+using Ramwright.Geometry;
+using Ramwright.Presses;
+using Ramwright.Quantities;
+
+namespace Ramwright.Frame;
+
+/// <summary>
+/// One newton at the ram, in every way the work may lie: upward on the part above the ram, downward on the part below,
+/// and always in balance by itself.
+/// </summary>
+/// <param name="Upper">Where the cylinder pushes on the crown or upper arm: its node's place, m.</param>
+/// <param name="Lower">Where the lower die stands: its node's place, m.</param>
+/// <param name="Contact">Where ram and work meet, ram far out, m.</param>
+internal sealed record UnitLoads(Vector Upper, Vector Lower, Vector Contact)
+{
+    /// <summary>The pairs of force and moment for each case: on the upper and on the lower node.</summary>
+    public IReadOnlyList<Pair> Cases(RigLoading loading)
+    {
+        string across = Readout.Text(loading.Across, Dimension.Length);
+        string deep = Readout.Text(loading.Deep, Dimension.Length);
+        string side = Readout.Text(loading.SideLoad, Dimension.Ratio);
+        var all = new List<Pair> { At("centred", Vector.Zero, Vector.Zero) };
+        if (loading.Across > 0)
+            all.Add(At($"work {across} to one side", loading.Across * Vector.Across, Vector.Zero));
+        if (loading.Deep > 0)
+            all.Add(At($"work {deep} to the front", -loading.Deep * Vector.Deep, Vector.Zero));
+        if (loading.SideLoad > 0)
+        {
+            all.Add(At($"side load {side} across", Vector.Zero, loading.SideLoad * Vector.Across));
+            all.Add(At($"side load {side} to the front", Vector.Zero, -loading.SideLoad * Vector.Deep));
+        }
+
+        return all;
+    }
+
+    private Pair At(string name, Vector off, Vector sideways)
+    {
+        Vector at = Contact + off;
+        Vector up = Vector.Up + sideways;
+        return new Pair(name, off, up, (at - Upper).Cross(up), -up, (at - Lower).Cross(-up));
+    }
+
+    /// <summary>The two halves of a case.</summary>
+    /// <param name="Name">In words.</param>
+    /// <param name="Off">Off-centre shift, m.</param>
+    /// <param name="UpperForce">On the upper node, N.</param>
+    /// <param name="UpperMoment">On the upper node, N·m.</param>
+    /// <param name="LowerForce">On the lower node, N.</param>
+    /// <param name="LowerMoment">On the lower node, N·m.</param>
+    internal sealed record Pair(
+        string Name, Vector Off, Vector UpperForce, Vector UpperMoment, Vector LowerForce, Vector LowerMoment);
+}

@@ -1,0 +1,43 @@
+using Ramwright.Frame;
+using Ramwright.Presses;
+using Ramwright.Stock;
+using Ramwright.Strength;
+using Ramwright.Workings;
+
+namespace Ramwright.Ladders;
+
+/// <summary>Crown, bed, uprights, column, arms: each at its worst place in its worst load case.</summary>
+internal static class MemberRungs
+{
+    private const double E = 210e9;
+
+    public static void Add(List<Rung> rungs, Rig rig, FrameResponse response)
+    {
+        PartialFactors factors = Factoring.Of(rig);
+        foreach (PlanPart part in response.Plan.Parts)
+        {
+            RigMember member = part.Member;
+            SectionProperties full = member.Shape.Properties;
+            string id = Rung.IdOf(member.Part);
+            string load = Factoring.Load(rig);
+
+            Worst.Case(response, part.Stations, (_, a, w) => MemberSection.Yield(a, full, member.Fy, factors, SectionClass.Three, w))
+                ?.Into(rungs, new Words(id + "-bending", member.Part, "bends at the edge", "starts to bend for good"), RungGroup.Frame, load, MemberSection.YieldSource);
+
+            Worst.Case(response, part.Stations, (_, a, w) => WebShear.Yields(a, full, member.Fy, factors, w))
+                ?.Into(rungs, new Words(id + "-shear", member.Part, "shears through its web", "shears through its web"), RungGroup.Frame, load, WebShear.Source);
+
+            if (member.Net is { } net)
+            {
+                PlanStation[] cut = [.. part.Stations.Where(s => s.Cut)];
+                Worst.Case(response, cut, (_, a, w) => NetSection.Limit(a, full, net.Properties, member.Fy, member.Fu, factors, w))
+                    ?.Into(rungs, new Words(id + "-net-section", member.Part, "gives where it is cut", "gives where it is cut"), RungGroup.Frame,
+                        Factoring.Break(rig), NetSection.Source);
+            }
+
+            Worst.Case(response, part.Stations, (_, a, w) => ColumnBuckling.Limit(
+                    a, full, member.Shape.CurveY, member.Shape.CurveZ, part.Clear, part.Clear, E, member.Fy, factors, w))
+                ?.Into(rungs, new Words(id + "-buckling", member.Part, "bows out sideways", "bows out sideways"), RungGroup.Frame, load, ColumnBuckling.Source);
+        }
+    }
+}

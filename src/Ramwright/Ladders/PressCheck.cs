@@ -1,0 +1,59 @@
+using Ramwright.Frame;
+using Ramwright.Power;
+using Ramwright.Presses;
+
+namespace Ramwright.Ladders;
+
+/// <summary>The whole answer about a press: what it will really do, and its ladder.</summary>
+public sealed class PressCheck
+{
+    private PressCheck(Rig rig, PowerReport power, FrameResponse response, Ladder ladder)
+    {
+        (Rig, Power, Response, Ladder) = (rig, power, response, ladder);
+        AgainstWanted = ladder.Against(rig.Wanted);
+        AgainstMostPossible = ladder.Surviving(power.MostPossible.Force);
+        WorstOpening = response.WorstOpening();
+        Cautions = CautionList.Of(this);
+    }
+
+    /// <summary>The press.</summary>
+    public Rig Rig { get; }
+    /// <summary>What the hydraulics will really do.</summary>
+    public PowerReport Power { get; }
+    /// <summary>How the frame answers one newton.</summary>
+    public FrameResponse Response { get; }
+    /// <summary>Every limit, the lowest first.</summary>
+    public Ladder Ladder { get; }
+    /// <summary>How it stands against the wanted force.</summary>
+    public Verdict AgainstWanted { get; }
+    /// <summary>How what can break stands against the most the pump can give.</summary>
+    public Verdict AgainstMostPossible { get; }
+    /// <summary>The worse of the two.</summary>
+    public Verdict Verdict => AgainstWanted > AgainstMostPossible ? AgainstWanted : AgainstMostPossible;
+    /// <summary>Whether the safe rating reaches the wanted force.</summary>
+    public bool MeetsWanted => Ladder.SafeRating >= Rig.Wanted * (1 - 1e-9);
+    /// <summary>How much the daylight grows at the wanted force, m.</summary>
+    public double DaylightGrowth => Rig.Wanted * Response.DaylightGrowth;
+    /// <summary>The case that opens the dies most, and how far for one newton.</summary>
+    public (int Case, double Opening) WorstOpening { get; }
+    /// <summary>How far the dies open out of parallel at the wanted force in the worst case, m/m.</summary>
+    public double Opening => Rig.Wanted * WorstOpening.Opening;
+    /// <summary>The cautions that belong to this press.</summary>
+    public IReadOnlyList<string> Cautions { get; }
+
+    /// <summary>Checks a press.</summary>
+    /// <exception cref="FrameMovesException">The frame could move freely.</exception>
+    public static PressCheck Of(Rig rig)
+    {
+        ArgumentNullException.ThrowIfNull(rig);
+        PowerReport power = PowerStudy.Of(rig.Cylinder, rig.Pump, rig.Lines, rig.Oil);
+        FrameResponse response = FrameResponse.Of(FramePlan.Of(rig));
+        var rungs = new List<Rung>();
+        PowerRungs.Add(rungs, rig, power);
+        CylinderRungs.Add(rungs, rig);
+        MemberRungs.Add(rungs, rig, response);
+        JointRungs.Add(rungs, rig, response);
+        StiffnessRungs.Add(rungs, rig, response);
+        return new PressCheck(rig, power, response, Ladder.Of(rungs));
+    }
+}

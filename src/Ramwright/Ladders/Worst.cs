@@ -1,0 +1,69 @@
+using Ramwright.Frame;
+using Ramwright.Strength;
+using Ramwright.Workings;
+
+namespace Ramwright.Ladders;
+
+/// <summary>The place and load case at which a check is tightest.</summary>
+/// <param name="Limit">The limit there.</param>
+/// <param name="Where">The place and the load case, in words.</param>
+/// <param name="Work">Writes the working of just this place and case.</param>
+internal sealed record Worst(Limit Limit, string Where, string CaseName, Action<Working> Work)
+{
+    /// <summary>Tries every station in every load case.</summary>
+    /// <param name="response">How the frame answers.</param>
+    /// <param name="stations">Where to look.</param>
+    /// <param name="check">The check: place, actions per newton, working.</param>
+    /// <returns>The tightest, or null where the check applies nowhere.</returns>
+    public static Worst? Case(
+        FrameResponse response, IReadOnlyList<PlanStation> stations, Func<PlanStation, Actions, Working?, Limit?> check)
+    {
+        Limit? least = null;
+        PlanStation? where = null;
+        FrameSolution? when = null;
+        foreach (FrameSolution solution in response.Solutions)
+        {
+            foreach (PlanStation station in stations)
+            {
+                if (check(station, solution.At(station.Beam, station.X), null) is not { } limit)
+                    continue;
+                if (least is { } so && so.SafeTo <= limit.SafeTo)
+                    continue;
+                (least, where, when) = (limit, station, solution);
+            }
+        }
+
+        if (least is not { } found || where is null || when is null)
+            return null;
+        return new Worst(found, where.Where, when.Case.Name, w =>
+        {
+            w.Note($"Worst place: {where.Where}. Worst load case: {when.Case.Name}. Actions are those of one newton at the ram.");
+            check(where, when.At(where.Beam, where.X), w);
+        });
+    }
+
+    /// <summary>Makes a rung of it.</summary>
+    public void Into(List<Rung> rungs, Words words, RungGroup group, string factorFrom, Citation source) =>
+        rungs.Add(new Rung
+        {
+            Id = words.Id,
+            Part = words.Part,
+            Mode = Place(words.Mode),
+            Saying = Place(words.Saying),
+            Group = group,
+            GivesAt = Limit.GivesAt,
+            SafeTo = Limit.SafeTo,
+            FactorFrom = factorFrom,
+            Source = source,
+            Work = Work,
+        });
+
+    private string Place(string what) => CaseName == "centred" ? $"{what} {Where}" : $"{what} {Where}, {CaseName}";
+}
+
+/// <summary>How a rung is called.</summary>
+/// <param name="Id">Short stable name.</param>
+/// <param name="Part">The part.</param>
+/// <param name="Mode">How it fails.</param>
+/// <param name="Saying">What happens, to follow the part.</param>
+internal sealed record Words(string Id, string Part, string Mode, string Saying);

@@ -1,0 +1,52 @@
+using Ramwright.Quantities;
+
+namespace Ramwright.Presses;
+
+/// <summary>Fills in what was not said, and keeps the list of it.</summary>
+internal sealed class Assumptions
+{
+    private readonly List<Assumed> _made = [];
+    private readonly List<string> _cautions = [];
+
+    public IReadOnlyList<Assumed> Made => _made;
+
+    public IReadOnlyList<string> Cautions => _cautions;
+
+    /// <summary>What was said, or else a value, noted.</summary>
+    public double Or(double? said, string what, double value, Dimension dimension, string why)
+    {
+        if (said is { } there)
+            return there;
+        _made.Add(new AssumedMeasure(what, value, dimension, why));
+        return value;
+    }
+
+    /// <summary>What was said, or else a name, noted.</summary>
+    public string Or(string? said, string what, string word, string why)
+    {
+        if (said is not null)
+            return said;
+        _made.Add(new AssumedWord(what, word, why));
+        return word;
+    }
+
+    /// <summary>What was said, or else a word, noted.</summary>
+    public T Or<T>(T? said, string what, T word, string why)
+        where T : struct, Enum
+    {
+        if (said is { } there)
+            return there;
+        _made.Add(new AssumedWord(what, KeyNames.Written(word.ToString()), why));
+        return word;
+    }
+
+    /// <summary>Notes something that was assumed by other means.</summary>
+    public void Note(string what, string word, string why) => _made.Add(new AssumedWord(what, word, why));
+
+    /// <summary>Adds a caution once.</summary>
+    public void Caution(string text)
+    {
+        if (text.Length > 0 && !_cautions.Contains(text))
+            _cautions.Add(text);
+    }
+}

@@ -1,0 +1,92 @@
+using Ramwright.Quantities;
+using Ramwright.Stock;
+
+namespace Ramwright.Presses;
+
+/// <summary>Settles the cylinder.</summary>
+internal static class ResolveCylinder
+{
+    // ISO 3320 rods, m; from memory.
+    private static readonly double[] RodSizes =
+    [
+        0.012, 0.014, 0.016, 0.018, 0.020, 0.022, 0.025, 0.028, 0.032, 0.036, 0.040, 0.045, 0.050, 0.056, 0.063, 0.070,
+        0.080, 0.090, 0.100, 0.110, 0.125, 0.140, 0.160, 0.180, 0.200, 0.220, 0.250, 0.280, 0.320, 0.360,
+    ];
+
+    public static RigCylinder Of(Cylinder said, Shelf shelf, Assumptions assume)
+    {
+        double bore = Resolver.Needed(said.Bore, "cylinder.bore");
+        double tube = said is HollowPlunger hollow ? Resolver.Needed(hollow.CentreTube, "cylinder.centre-tube") : 0;
+        double rod = said is HollowPlunger
+            ? assume.Or(said.Rod, "cylinder.rod", Math.Max(0.85 * bore, 0.5 * (bore + tube)), Dimension.Length,
+                "a hollow plunger nearly fills its bore")
+            : assume.Or(said.Rod, "cylinder.rod", SlimRod(bore), Dimension.Length,
+                "the slimmer of the usual ISO 3320 rods for this bore");
+        double hole = said is HollowPlunger drilled
+            ? assume.Or(drilled.Hole, "cylinder.hole", 0.9 * tube, Dimension.Length, "the centre tube less a thin wall")
+            : 0;
+        double area = Math.PI / 4 * (bore * bore - tube * tube);
+        double rated = said.RatedPressure is null && said.RatedForce is { } sold
+            ? assume.Or(null, "cylinder.rated-pressure", sold / area, Dimension.Pressure,
+                "the force it is sold as over its area")
+            : assume.Or(said.RatedPressure, "cylinder.rated-pressure", 210e5, Dimension.Pressure,
+                "not stated: the common rating of log-splitter and farm cylinders; read it off the plate");
+        double stroke = assume.Or(said.Stroke, "cylinder.stroke", 0.25, Dimension.Length, "a common press stroke");
+        RamGuide guide = assume.Or(said.Guide, "cylinder.guide", RamGuide.Free, "nothing said to guide the ram: the worst case");
+        string rodSteel = assume.Or(said.RodSteel, "cylinder.rod-steel", "C45+N", "the usual ground and chromed bar");
+        string barrelSteel = said.BarrelOutside is null
+            ? said.BarrelSteel ?? "S355"
+            : assume.Or(said.BarrelSteel, "cylinder.barrel-steel", "S355", "the usual honed tube");
+        (double preload, double rate) = Spring(said, area, stroke, assume);
+
+        return new RigCylinder
+        {
+            Bore = bore,
+            Rod = rod,
+            Stroke = stroke,
+            CentreTube = tube,
+            Hole = hole,
+            PullsByOil = said is DoubleActing,
+            RatedPressure = rated,
+            RatedForce = said.RatedForce,
+            BarrelOutside = said.BarrelOutside,
+            BarrelSteel = Resolver.SteelNamed(barrelSteel, shelf, "cylinder.barrel-steel", assume),
+            RodSteel = Resolver.SteelNamed(rodSteel, shelf, "cylinder.rod-steel", assume),
+            Guide = guide,
+            BucklingLengthFactor = guide switch { RamGuide.Guided => 0.5, RamGuide.Pinned => 0.7, _ => 2.0 },
+            RodThread = said.RodThread is null ? null : ResolveJoint.ThreadNamed(said.RodThread, shelf, "cylinder.rod-thread"),
+            SealFriction = assume.Or(said.SealFriction, "cylinder.seal-friction", 0.03, Dimension.Ratio, "common practice"),
+            SpringPreload = preload,
+            SpringRate = rate,
+        };
+    }
+
+    private static (double Preload, double Rate) Spring(Cylinder said, double area, double stroke, Assumptions assume)
+    {
+        (RamReturn? back, double? preload, double? rate) = said switch
+        {
+            SingleActing s => (s.Return, s.SpringPreload, s.SpringRate),
+            HollowPlunger h => (h.Return, h.SpringPreload, h.SpringRate),
+            _ => (RamReturn.Gravity, null, null),
+        };
+        if (said is DoubleActing)
+            return (0, 0);
+        if (assume.Or(back, "cylinder.return", RamReturn.Spring, "the usual return of a single-acting cylinder") != RamReturn.Spring)
+            return (0, 0);
+        return (
+            assume.Or(preload, "cylinder.spring-preload", 3e5 * area, Dimension.Force, "a spring worth 3 bar with the ram in; common practice"),
+            assume.Or(rate, "cylinder.spring-rate", 3e5 * area / stroke, Dimension.Stiffness, "a spring worth 6 bar with the ram out; common practice"));
+    }
+
+    private static double SlimRod(double bore)
+    {
+        double best = RodSizes[0];
+        foreach (double size in RodSizes)
+        {
+            if (size <= 0.565 * bore)
+                best = size;
+        }
+
+        return Math.Min(best, 0.9 * bore);
+    }
+}

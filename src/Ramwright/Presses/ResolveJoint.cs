@@ -1,0 +1,86 @@
+using Ramwright.Quantities;
+using Ramwright.Stock;
+
+namespace Ramwright.Presses;
+
+/// <summary>Settles a joint between a beam or arm and what it is fixed to.</summary>
+internal static class ResolveJoint
+{
+    public static RigJoint Of(
+        Joint? said, string path, RigMember beam, RigMember onto, Shelf shelf, Assumptions assume)
+    {
+        if (said is null)
+        {
+            assume.Note(path, "welded all round", "nothing said of how it is joined");
+            said = new WeldedJoint();
+        }
+
+        BeamFit fit = said.Fit ?? (beam.Shape is Pair && said is BoltedJoint or PinnedJoint ? BeamFit.Lapped : BeamFit.Between);
+        return said switch
+        {
+            WeldedJoint w => new RigWeldedJoint(fit, Weld(w.Weld, path, beam, onto, assume)),
+            SlottedJoint s => new RigSlottedJoint(fit, Weld(s.Weld, path, beam, onto, assume),
+                assume.Or(s.Play, path + ".play", 1e-3, Dimension.Length, "a torch-cut slot")),
+            BoltedJoint b => Bolted(b, fit, path, beam, onto, shelf, assume),
+            PinnedJoint p => Pinned(p, fit, path, beam, onto, shelf, assume),
+            _ => throw new ArgumentException($"no such joint: {said.GetType().Name}"),
+        };
+    }
+
+    internal static MetricThread ThreadNamed(string name, Shelf shelf, string path) =>
+        shelf.TryThread(name, out MetricThread? thread)
+            ? thread
+            : throw new ArgumentException($"'{path}' is not a metric thread: {name}");
+
+    private static RigWeld Weld(Weld? said, string path, RigMember beam, RigMember onto, Assumptions assume)
+    {
+        double thinner = Math.Min(Thinnest(beam.Shape), Thinnest(onto.Shape));
+        if (said?.Kind == WeldKind.Butt)
+            return new RigWeld(WeldKind.Butt, thinner);
+        if (said?.Throat is { } a)
+            return new RigWeld(WeldKind.Fillet, a);
+        if (said?.Leg is { } z)
+            return new RigWeld(WeldKind.Fillet, z / Math.Sqrt(2));
+        double leg = Math.Max(3e-3 * Math.Sqrt(2), 0.7 * thinner);
+        assume.Note(path + ".weld", $"fillet, leg {Readout.Text(leg, Dimension.Length)}", "0.7 of the thinner part; common practice");
+        return new RigWeld(WeldKind.Fillet, leg / Math.Sqrt(2));
+    }
+
+    private static RigBoltedJoint Bolted(
+        BoltedJoint said, BeamFit fit, string path, RigMember beam, RigMember onto, Shelf shelf, Assumptions assume)
+    {
+        MetricThread thread = ThreadNamed(said.Thread ?? throw new ArgumentException($"'{path}.thread' is missing"), shelf, path + ".thread");
+        string grade = assume.Or(said.Class, path + ".class", "4.6", "bolts without a marked head are taken as the weakest class");
+        if (!shelf.TryClass(grade, thread.D, out PropertyClass? found))
+            throw new ArgumentException($"'{path}.class': no class {grade} for {thread.Name}");
+        double d0 = thread.D + (thread.D > 24e-3 ? 3e-3 : 2e-3);
+        return new RigBoltedJoint(fit)
+        {
+            Thread = thread,
+            Class = found,
+            Count = (int)Resolver.Needed(said.Count, path + ".count"),
+            Pitch = assume.Or(said.Pitch, path + ".pitch", 3 * d0, Dimension.Length, "three holes' width"),
+            Gauge = assume.Or(said.Gauge, path + ".gauge", 3 * d0, Dimension.Length, "three holes' width"),
+            Edge = assume.Or(said.Edge, path + ".edge", 1.5 * d0, Dimension.Length, "one and a half holes' width"),
+            Plate = assume.Or(said.Plate, path + ".plate", Math.Min(Thinnest(beam.Shape), Thinnest(onto.Shape)), Dimension.Length, "the thinner wall of the two sections"),
+            ShearPlanes = (int)assume.Or(said.ShearPlanes, path + ".shear-planes", fit == BeamFit.Lapped && beam.Shape is Pair ? 2 : 1, Dimension.Count,
+                fit == BeamFit.Lapped && beam.Shape is Pair ? "a pair clasps the upright" : "the safer reading"),
+        };
+    }
+
+    private static RigPinnedJoint Pinned(
+        PinnedJoint said, BeamFit fit, string path, RigMember beam, RigMember onto, Shelf shelf, Assumptions assume)
+    {
+        string steel = assume.Or(said.Steel, path + ".steel", "unknown", "a pin without papers is taken at the lowest structural grade");
+        return new RigPinnedJoint(fit)
+        {
+            Diameter = Resolver.Needed(said.Diameter, path + ".diameter"),
+            Steel = Resolver.SteelNamed(steel, shelf, path + ".steel", assume),
+            Middle = assume.Or(said.Middle, path + ".middle", 2 * Thinnest(onto.Shape), Dimension.Length, "the two walls of the upright"),
+            Outer = assume.Or(said.Outer, path + ".outer", Thinnest(beam.Shape), Dimension.Length, "the web of the beam"),
+            Gap = assume.Or(said.Gap, path + ".gap", 2e-3, Dimension.Length, "a little play"),
+        };
+    }
+
+    private static double Thinnest(Shape shape) => shape.ThinnestPart;
+}

@@ -1,0 +1,49 @@
+using Ramwright.Quantities;
+using Ramwright.Stock;
+
+namespace Ramwright.Presses;
+
+/// <summary>Settles hoses and oil.</summary>
+internal static class ResolveLines
+{
+    public static IReadOnlyList<RigLine> Of(IReadOnlyList<Line>? said, RigCylinder cylinder, Shelf shelf, Assumptions assume)
+    {
+        if (said is null || said.Count == 0)
+        {
+            assume.Note("lines", "one hose, 9.5 mm bore, 3 m", "nothing said; its rating stays unchecked");
+            assume.Caution($"No hose is stated, so none is checked. A hose must be rated for the most the pump can give.");
+            return [new RigLine(LineDuty.Pressure, 9.5e-3, 3, null, "hose")];
+        }
+
+        var lines = new List<RigLine>(said.Count);
+        for (int i = 0; i < said.Count; i++)
+            lines.Add(One(said[i], i, said.Count, shelf, assume));
+        return lines;
+    }
+
+    public static RigOil Oil(Oil? said, Shelf shelf, Assumptions assume)
+    {
+        string grade = assume.Or(said?.Grade, "oil.grade", "VG 46", "the usual hydraulic oil");
+        if (!shelf.TryOil(grade, out OilGrade? found))
+            throw new ArgumentException($"'oil.grade' is not in stock: {grade}");
+        return new RigOil(found, assume.Or(said?.Temperature, "oil.temperature", 20, Dimension.Temperature, "a cold workshop: the slower case"));
+    }
+
+    private static RigLine One(Line said, int i, int count, Shelf shelf, Assumptions assume)
+    {
+        string path = $"lines.{i}";
+        double bore = Resolver.Needed(said.Bore, path + ".bore");
+        LineDuty duty = said.Duty ?? LineDuty.Pressure;
+        double? rating = said.Rating;
+        if (rating is null && said.Type is { } type && shelf.TryHose(type, bore, out HoseGrade? grade))
+            rating = grade.WorkingPressure;
+        string what = duty switch { LineDuty.Return => "return hose", LineDuty.Suction => "suction hose", _ => "hose" };
+        if (rating is null && duty == LineDuty.Pressure)
+            assume.Caution($"The rating of {what} {i + 1} is not stated, so it is not checked: read it off the hose.");
+        return new RigLine(
+            duty, bore,
+            assume.Or(said.Length, path + ".length", 3, Dimension.Length, "a common hose"),
+            rating,
+            count == 1 ? what : $"{what} {i + 1}");
+    }
+}

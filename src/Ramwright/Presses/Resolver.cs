@@ -1,0 +1,73 @@
+using Ramwright.Quantities;
+using Ramwright.Stock;
+
+namespace Ramwright.Presses;
+
+/// <summary>Settles every number of a press: what was said stands, what was not is assumed and listed.</summary>
+public static class Resolver
+{
+    /// <summary>Resolves a press that has been read without faults.</summary>
+    /// <param name="press">The press.</param>
+    /// <param name="shelf">Where its stock names are found.</param>
+    /// <exception cref="ArgumentException">The press lacks something needed, or names stock that is not on the shelf:
+    /// read it with its faults first.</exception>
+    public static Rig Resolve(Press press, Shelf shelf)
+    {
+        ArgumentNullException.ThrowIfNull(press);
+        ArgumentNullException.ThrowIfNull(shelf);
+        var assume = new Assumptions();
+        double wanted = Needed(press.Wanted, "wanted");
+
+        RigCylinder cylinder = ResolveCylinder.Of(Needed(press.Cylinder, "cylinder"), shelf, assume);
+        RigPump pump = ResolvePump.Of(Needed(press.Pump, "pump"), cylinder, assume);
+        RigFrame frame = ResolveFrame.Of(Needed(press.Frame, "frame"), shelf, assume);
+        Loading said = press.Loading ?? new Loading();
+        double die = frame.DieWidth > 0 ? frame.DieWidth : 0.1;
+        string whyOff = frame.DieWidth > 0
+            ? "a quarter of the die's width: work is seldom set truer"
+            : "a quarter of a 100 mm die: work is seldom set truer";
+        var loading = new RigLoading(
+            assume.Or(said.OffCentreAcross, "loading.off-centre-across", die / 4, Dimension.Length, whyOff),
+            assume.Or(said.OffCentreDeep, "loading.off-centre-deep", die / 4, Dimension.Length, whyOff),
+            assume.Or(said.SideLoad, "loading.side-load", 0.03, Dimension.Ratio,
+                "common practice: some side push comes with every squeeze"),
+            assume.Or(said.AllowedOpening, "loading.allowed-opening", 2e-3, Dimension.Slope,
+                "common practice: 0.2 mm across a 100 mm die"));
+
+        Factors f = press.Factors ?? new Factors();
+        var factors = new RigFactors(
+            assume.Or(f.Load, "factors.load", 1.5, Dimension.Number, "EN 1990 table A1.2(B): variable load"),
+            assume.Or(f.RodBuckling, "factors.rod-buckling", 3.5, Dimension.Number, "older hydraulic handbooks, from memory"),
+            assume.Or(f.Barrel, "factors.barrel", 2.0, Dimension.Number, "ASME B30.1-2015, 1-2.1.2(c): half of yield"));
+
+        return new Rig
+        {
+            Name = press.Name ?? "unnamed press",
+            Wanted = wanted,
+            Cylinder = cylinder,
+            Pump = pump,
+            Lines = ResolveLines.Of(press.Lines, cylinder, shelf, assume),
+            Oil = ResolveLines.Oil(press.Oil, shelf, assume),
+            Frame = frame,
+            Loading = loading,
+            Factors = factors,
+            Assumed = assume.Made,
+            Cautions = assume.Cautions,
+        };
+    }
+
+    internal static T Needed<T>(T? value, string path)
+        where T : class =>
+        value ?? throw new ArgumentException($"'{path}' is missing; read the press with its faults first");
+
+    internal static double Needed(double? value, string path) =>
+        value ?? throw new ArgumentException($"'{path}' is missing; read the press with its faults first");
+
+    internal static Steel SteelNamed(string name, Shelf shelf, string path, Assumptions assume)
+    {
+        if (!shelf.TrySteel(name, out Steel? steel))
+            throw new ArgumentException($"'{path}' names a steel that is not in stock: {name}");
+        assume.Caution(steel.Caution);
+        return steel;
+    }
+}
