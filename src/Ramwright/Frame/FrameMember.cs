@@ -7,6 +7,10 @@ namespace Ramwright.Frame;
 /// A straight, uniform Timoshenko beam between two nodes, with rigid arms from the nodes to its ends.
 /// Local axes: x from the first end to the second; z as near <see cref="Up"/> as can be; y = z × x. Section axes match.
 /// </summary>
+/// <remarks>
+/// Uses A, Iy, Iz, It, Asy and Asz of the section; an infinite Asy or Asz leaves shear deflection out. The axis is the line of
+/// centroids, and shear is taken to pass through it: see <see cref="FrameSolver"/> on sections with the shear centre elsewhere.
+/// </remarks>
 public sealed record FrameMember
 {
     /// <summary>The part of the press it belongs to: <c>crown</c>, <c>left upright</c>.</summary>
