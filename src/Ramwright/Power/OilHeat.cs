@@ -1,0 +1,97 @@
+namespace Ramwright.Power;
+
+/// <summary>Where the lost power goes: heat in the oil and out through the tank's walls.</summary>
+public static class OilHeat
+{
+    /// <summary>Specific heat of mineral oil, J/(kg·K).</summary>
+    public const double SpecificHeat = 1900;
+
+    /// <summary>Specific heat of steel, J/(kg·K).</summary>
+    public const double SteelSpecificHeat = 490;
+
+    /// <summary>Rise of oil that is throttled.</summary>
+    /// <param name="dp">Pressure lost, Pa, 0 or more.</param>
+    /// <param name="rho">Density, kg/m³, above zero.</param>
+    /// <param name="c">Specific heat, J/(kg·K), above zero.</param>
+    /// <returns>K.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
+    public static double ThrottlingRise(double dp, double rho, double c = SpecificHeat)
+    {
+        Check.AtLeast(dp);
+        Check.Above(rho);
+        Check.Above(c);
+        return dp / (rho * c);
+    }
+
+    /// <summary>Heat a stream of oil carries for each kelvin.</summary>
+    /// <param name="Q">Flow, m³/s, 0 or more.</param>
+    /// <param name="rho">Density, kg/m³, above zero.</param>
+    /// <param name="c">Specific heat, J/(kg·K), above zero.</param>
+    /// <returns>W/K.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
+    public static double StreamHeat(double Q, double rho, double c = SpecificHeat)
+    {
+        Check.AtLeast(Q);
+        Check.Above(rho);
+        Check.Above(c);
+        return Q * rho * c;
+    }
+
+    /// <summary>Rise over the room at which a tank loses as much heat as it gets.</summary>
+    /// <param name="P">Heat, W, 0 or more.</param>
+    /// <param name="area">Walls that the air reaches, m², above zero.</param>
+    /// <param name="U">Heat passed, W/(m²·K), above zero: 5.8 with little air to 12 with free air.</param>
+    /// <returns>K.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
+    public static double SteadyRise(double P, double area, double U)
+    {
+        Check.AtLeast(P);
+        Check.Above(area);
+        Check.Above(U);
+        return P / (U * area);
+    }
+
+    /// <summary>Wall area that keeps a tank to a rise.</summary>
+    /// <param name="P">Heat, W, 0 or more.</param>
+    /// <param name="rise">K, above zero.</param>
+    /// <param name="U">Heat passed, W/(m²·K), above zero.</param>
+    /// <returns>m².</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
+    public static double AreaFor(double P, double rise, double U)
+    {
+        Check.AtLeast(P);
+        Check.Above(rise);
+        Check.Above(U);
+        return P / (U * rise);
+    }
+
+    /// <summary>Heat that oil and tank take up for each kelvin.</summary>
+    /// <param name="oil">Oil, m³, 0 or more.</param>
+    /// <param name="rho">Its density, kg/m³, above zero.</param>
+    /// <param name="steel">Steel, kg, 0 or more.</param>
+    /// <returns>J/K.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
+    public static double Capacity(double oil, double rho, double steel)
+    {
+        Check.AtLeast(oil);
+        Check.Above(rho);
+        Check.AtLeast(steel);
+        return oil * rho * SpecificHeat + steel * SteelSpecificHeat;
+    }
+
+    /// <summary>Rise of a tank after a time.</summary>
+    /// <param name="steady">Rise it tends to, K, 0 or more.</param>
+    /// <param name="capacity">J/K, above zero.</param>
+    /// <param name="UA">Heat its walls pass for each kelvin, W/K, above zero.</param>
+    /// <param name="t">Time, s, 0 or more.</param>
+    /// <returns>K.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
+    public static double RiseAfter(double steady, double capacity, double UA, double t)
+    {
+        Check.AtLeast(steady);
+        Check.Above(capacity);
+        Check.Above(UA);
+        Check.AtLeast(t);
+        return steady * (1 - Math.Exp(-t * UA / capacity));
+    }
+}

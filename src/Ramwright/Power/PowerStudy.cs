@@ -1,0 +1,134 @@
+using Ramwright.Presses;
+using Ramwright.Workings;
+
+namespace Ramwright.Power;
+
+/// <summary>Studies the power of a press: what force and speed it really gives.</summary>
+public static class PowerStudy
+{
+    private const int LoadSteps = 8;
+
+    /// <summary>Studies with the usual stroke: see <see cref="PressStroke"/>.</summary>
+    /// <inheritdoc cref="Of(RigCylinder, RigPump, IReadOnlyList{RigLine}, RigOil, PressStroke, Working?)"/>
+    public static PowerReport Of(
+        RigCylinder cylinder, RigPump pump, IReadOnlyList<RigLine> lines, RigOil oil, Working? w = null) =>
+        Of(cylinder, pump, lines, oil, new PressStroke(), w);
+
+    /// <summary>Studies a cylinder on its pump. Pure: the same input gives the same report, from any thread.</summary>
+    /// <param name="cylinder">The cylinder.</param>
+    /// <param name="pump">What drives it.</param>
+    /// <param name="lines">The hoses and pipes; may be empty.</param>
+    /// <param name="oil">The oil.</param>
+    /// <param name="stroke">How the stroke is divided.</param>
+    /// <param name="w">Where to show the working.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A value that cannot be: not finite, or of the wrong sign.</exception>
+    /// <exception cref="InvalidOperationException">A flow did not settle.</exception>
+    public static PowerReport Of(
+        RigCylinder cylinder, RigPump pump, IReadOnlyList<RigLine> lines, RigOil oil, PressStroke stroke, Working? w = null)
+    {
+        ArgumentNullException.ThrowIfNull(cylinder);
+        ArgumentNullException.ThrowIfNull(pump);
+        ArgumentNullException.ThrowIfNull(lines);
+        ArgumentNullException.ThrowIfNull(oil);
+        ArgumentNullException.ThrowIfNull(stroke);
+        double s = cylinder.Stroke, mu = cylinder.SealFriction;
+        Check.Above(s, name: "Stroke");
+        Check.Loss(mu, "SealFriction");
+
+        CylinderAreas areas = CylinderAreas.Of(cylinder, w);
+        double S = cylinder.SpringPreload > 0 || cylinder.SpringRate > 0
+            ? RamForce.Spring(cylinder.SpringPreload, cylinder.SpringRate, s, w)
+            : 0;
+        PumpCurve curve = PumpCurve.Of(pump, w);
+        PressureLimits limits = PressureLimits.Of(cylinder, areas, S, pump, curve, lines, w);
+        double nu = OilViscosity.Of(oil, w), rho = oil.Grade.Density;
+        var motion = new RamMotion(cylinder, areas, S, curve, lines, nu, rho);
+
+        double trueForce = limits.Normal.Force, p_true = limits.Normal.Pressure;
+        var speeds = new SpeedAtLoad[LoadSteps + 1];
+        for (int i = 0; i <= LoadSteps; i++)
+            speeds[i] = motion.Push(trueForce * i / LoadSteps, i == 0 ? w : null);
+        double pressingForce = stroke.PressingForce ?? PressStroke.UsualForceShare * trueForce;
+        SpeedAtLoad pressing = motion.Push(pressingForce, w);
+        SpeedAtLoad? back = motion.ReturnByOil(w);
+        StrokeTimes times = Times(cylinder, stroke, pressingForce, speeds[0].Speed, pressing.Speed, back, motion, w)
+            with { PressureRise = curve.TimeToCompress(areas.Push * s + motion.SupplyVolume, BulkModulus.MineralOil, 0.9 * Math.Min(p_true, curve.Ends)) };
+
+        double trapped = areas.Push * s + motion.SupplyVolume;
+        var report = new PowerReport
+        {
+            Areas = areas,
+            Curve = curve,
+            Limits = limits,
+            PullForce = cylinder.PullsByOil ? RamForce.Net(p_true, areas.Pull, mu, 0, w) : 0,
+            BlockedRodSide = cylinder.PullsByOil ? BlockedRodSide.Pressure(limits.MostPossible.Pressure, areas, w) : null,
+            Label = SellersRating.Of(cylinder, areas, w),
+            Viscosity = nu,
+            Speeds = speeds,
+            Pressing = pressing,
+            ReturnSpeed = times.Return is double t ? s / t : null,
+            Times = times,
+            Oil = OilDemand.Of(areas, cylinder.PullsByOil, s, pump.UsableOil, w),
+            Lines = CheckLines(cylinder, areas, lines, speeds[0], back, curve, p_true, nu, rho, w),
+            Motor = pump is RigElectricPack pack
+                ? MotorLoads.Of(pack, pack.Relief ?? pack.RatedPressure ?? cylinder.RatedPressure, w)
+                : [],
+            Hand = pump is RigHandPump hand ? Hand(hand, areas, times, speeds[0], pressing, p_true, s, w) : null,
+            Air = pump is RigAirPump air
+                ? AirSupply.Of(air, (AirPumpCurve)curve, areas, mu, S, stroke.Wanted ?? trueForce, pressing.PumpPressure, w)
+                : null,
+            OilEnergy = StoredEnergy.InOil(p_true, trapped, w: w),
+            Decompression = BulkModulus.Compression(trapped, p_true, w: w),
+            Cautions = [],
+        };
+        return report with { Cautions = PowerCautions.Of(cylinder, pump, report) };
+    }
+
+    private static StrokeTimes Times(
+        RigCylinder cylinder, PressStroke stroke, double force, double approach, double pressing, SpeedAtLoad? back, RamMotion motion,
+        Working? w)
+    {
+        double s = cylinder.Stroke, part = stroke.PressingPart ?? PressStroke.UsualPressingShare * s;
+        Check.AtLeast(part, name: nameof(PressStroke.PressingPart));
+        if (part > s)
+            Check.Refuse(nameof(PressStroke.PressingPart), part, "no longer than the stroke");
+        if (!(approach > 0))
+            throw new ArgumentOutOfRangeException(
+                nameof(cylinder), cylinder.SpringPreload, "The return spring is stronger than the pump: the ram does not move.");
+        double before = RamSpeed.Time(s - part, approach, w);
+        double? under = pressing > 0 ? RamSpeed.Time(part, pressing, w) : part == 0 ? 0 : null;
+        double? home = back is { Speed: > 0 } ? RamSpeed.Time(s, back.Speed, w) : back is null ? motion.ReturnBySpring(w) : null;
+        ReturnBy by = back is not null ? ReturnBy.Oil : home is not null ? ReturnBy.Spring : ReturnBy.Unknown;
+        return new StrokeTimes(s / approach, part, force, before, under, by, home, before + under + home, 0);
+    }
+
+    private static LineCheck[] CheckLines(
+        RigCylinder cylinder, CylinderAreas areas, IReadOnlyList<RigLine> lines, SpeedAtLoad approach, SpeedAtLoad? back,
+        PumpCurve curve, double p, double nu, double rho, Working? w)
+    {
+        var checks = new LineCheck[lines.Count];
+        // On the way back a return line carries the full bore's oil, which is more than the pump's.
+        double returning = back is null ? 0 : Math.Max(approach.Flow * areas.Pull / areas.Push, back.Flow * areas.Push / areas.Pull);
+        for (int i = 0; i < checks.Length; i++)
+        {
+            (double Q, double sees) = lines[i].Duty switch
+            {
+                LineDuty.Pressure => (approach.Flow, p),
+                LineDuty.Return => (returning, cylinder.PullsByOil ? p : 0),
+                _ => (curve.FreeFlow, 0.0),
+            };
+            checks[i] = LineCheck.Of(lines[i], Q, sees, nu, rho, w);
+        }
+
+        return checks;
+    }
+
+    private static HandWork Hand(
+        RigHandPump pump, CylinderAreas areas, StrokeTimes times, SpeedAtLoad approach, SpeedAtLoad pressing, double p, double s, Working? w)
+    {
+        double? push = pump.HandleForce is double rated ? HandPumpCurve.HandleForce(rated, p, pump.RatedPressure, w) : null;
+        int before = RamSpeed.HandStrokes(areas.Push * (s - times.PressingPart), approach.Flow / pump.Cadence);
+        int? under = pressing.Flow > 0 ? RamSpeed.HandStrokes(areas.Push * times.PressingPart, pressing.Flow / pump.Cadence) : null;
+        return new HandWork(push, before, under);
+    }
+}
