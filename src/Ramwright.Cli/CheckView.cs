@@ -25,7 +25,7 @@ internal static class CheckView
         LadderTable.Show(check, units, screen);
         screen.WriteLine();
         Assumptions(check.Rig, units, screen);
-        Cautions(check, screen);
+        Cautions(check, units, screen);
         screen.WriteLine($"Working of any rung: ramwright explain {file} {check.Ladder.Governing.Id}");
     }
 
@@ -34,11 +34,11 @@ internal static class CheckView
         Grid grid = TwoColumns();
         Row(grid, "wanted", Force.Text(check.Rig.Wanted, units), "what you ask of it");
         Row(grid, "safe to", Force.Text(check.Ladder.SafeRating, units), $"lowest rung: {check.Ladder.Governing.Id}");
-        Row(grid, "true force", Force.Text(check.Power.TrueForce.Force, units),
-            $"at {Readout.Text(check.Power.TrueForce.Pressure, Dimension.Pressure, units)}; {check.Power.TrueForce.LimitedBy}");
-        Row(grid, "most possible", Force.Text(check.Power.MostPossible.Force, units), check.Power.MostPossible.LimitedBy);
-        if (check.Power.SellersRating is { } sold)
-            Row(grid, "sold as", Force.Text(sold.Rated, units), sold.Saying(units));
+        Row(grid, "true force", Force.Text(check.Power.TrueForce, units),
+            $"at {Readout.Text(check.Power.TruePressure, Dimension.Pressure, units)}; {check.Power.TrueForceLimitedBy}");
+        Row(grid, "most possible", Force.Text(check.Power.MostPossibleForce, units), check.Power.MostPossibleLimitedBy);
+        if (check.Power.Label is { } label)
+            Row(grid, "sold as", Force.Text(label.Stated, units), $"at its rated pressure: {Force.Text(label.AtRatedPressure, units)}");
         screen.Write(grid);
     }
 
@@ -48,13 +48,14 @@ internal static class CheckView
         Grid grid = TwoColumns();
         PowerReport power = check.Power;
         Row(grid, "approach", Readout.Text(power.ApproachSpeed, Dimension.Speed, units), "no load");
-        foreach (LoadSpeed at in Quarters(power.Speeds))
+        foreach (SpeedAtLoad at in Quarters(power.Speeds))
             Row(grid, $"at {Readout.Text(at.Load, Dimension.Force, units)}", Readout.Text(at.Speed, Dimension.Speed, units), "");
-        Row(grid, "return", power.ReturnSpeed is { } back ? Readout.Text(back, Dimension.Speed, units) : "not known", power.ReturnBy);
-        Row(grid, "full stroke", Readout.Text(power.StrokeSeconds, Dimension.Time, units),
+        Row(grid, "return", power.ReturnSpeed is { } back ? Readout.Text(back, Dimension.Speed, units) : "not known",
+            power.Times.ReturnBy switch { ReturnBy.Oil => "by oil", ReturnBy.Spring => "by its spring", _ => "by weight or load" });
+        Row(grid, "full stroke", Readout.Text(power.Times.FullStroke, Dimension.Time, units),
             $"{Readout.Text(check.Rig.Cylinder.Stroke, Dimension.Length, units)}, no load");
-        foreach (PowerFact fact in power.Facts)
-            Row(grid, fact.What, fact.Value(units), fact.Remark(units));
+        foreach ((string what, string value, string remark) in PowerFacts.Of(check, units))
+            Row(grid, what, value, remark);
         screen.Write(grid);
     }
 
@@ -81,16 +82,16 @@ internal static class CheckView
         screen.WriteLine();
     }
 
-    private static void Cautions(PressCheck check, IAnsiConsole screen)
+    private static void Cautions(PressCheck check, UnitSystem units, IAnsiConsole screen)
     {
         screen.MarkupLine("[bold]Cautions[/]");
-        foreach (string caution in check.Cautions)
+        foreach (string caution in check.Cautions(units))
             screen.Write(new Padder(new Text("! " + caution), new Padding(1, 0, 0, 0)));
         screen.WriteLine();
     }
 
     /// <summary>Up to four loads out of the list, evenly spread, the greatest last.</summary>
-    private static IEnumerable<LoadSpeed> Quarters(IReadOnlyList<LoadSpeed> speeds)
+    private static IEnumerable<SpeedAtLoad> Quarters(IReadOnlyList<SpeedAtLoad> speeds)
     {
         int last = speeds.Count - 1;
         for (int i = 1; i <= 4; i++)

@@ -9,7 +9,7 @@ internal static class Headline
     public static IEnumerable<string> Of(PressCheck check, UnitSystem units)
     {
         string wanted = Force.Text(check.Rig.Wanted, units);
-        string most = Force.Text(check.Power.MostPossible.Force, units);
+        string most = Force.Text(check.Power.MostPossibleForce, units);
         yield return check.AgainstWanted switch
         {
             Verdict.Holds => $"HOLDS the wanted {wanted}.",

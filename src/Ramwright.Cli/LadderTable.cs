@@ -20,7 +20,7 @@ internal static class LadderTable
         var lines = new List<(double Force, string Name)>
         {
             (check.Rig.Wanted, "wanted"),
-            (check.Power.MostPossible.Force, "most possible"),
+            (check.Power.MostPossibleForce, "most possible"),
         };
         lines.Sort((a, b) => a.Force.CompareTo(b.Force));
         int next = 0;

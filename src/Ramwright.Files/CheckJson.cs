@@ -45,15 +45,15 @@ public static class CheckJson
         json.WriteString("governing", check.Ladder.Governing.Id);
 
         json.WriteStartObject("force");
-        json.WriteNumber("trueKN", Kilo(check.Power.TrueForce.Force));
-        json.WriteNumber("mostPossibleKN", Kilo(check.Power.MostPossible.Force));
-        json.WriteNumber("pressureBar", Round(check.Power.TrueForce.Pressure / 1e5));
-        json.WriteString("limitedBy", check.Power.TrueForce.LimitedBy);
-        json.WriteString("mostPossibleLimitedBy", check.Power.MostPossible.LimitedBy);
+        json.WriteNumber("trueKN", Kilo(check.Power.TrueForce));
+        json.WriteNumber("mostPossibleKN", Kilo(check.Power.MostPossibleForce));
+        json.WriteNumber("pressureBar", Round(check.Power.TruePressure / 1e5));
+        json.WriteString("limitedBy", check.Power.TrueForceLimitedBy);
+        json.WriteString("mostPossibleLimitedBy", check.Power.MostPossibleLimitedBy);
         json.WriteEndObject();
 
         json.WriteStartArray("speeds");
-        foreach (LoadSpeed at in check.Power.Speeds)
+        foreach (SpeedAtLoad at in check.Power.Speeds)
         {
             json.WriteStartObject();
             json.WriteNumber("loadKN", Kilo(at.Load));
@@ -62,7 +62,7 @@ public static class CheckJson
         }
 
         json.WriteEndArray();
-        json.WriteNumber("strokeSeconds", Round(check.Power.StrokeSeconds));
+        json.WriteNumber("strokeSeconds", Round(check.Power.Times.FullStroke));
 
         json.WriteStartArray("rungs");
         foreach (Rung rung in check.Ladder.Rungs)
@@ -85,7 +85,7 @@ public static class CheckJson
 
         json.WriteEndArray();
         json.WriteStartArray("cautions");
-        foreach (string caution in check.Cautions)
+        foreach (string caution in check.Cautions())
             json.WriteStringValue(caution);
         json.WriteEndArray();
         json.WriteEndObject();

@@ -7,7 +7,7 @@ namespace Ramwright.Ladders;
 /// <summary>The cautions that belong to a checked press: one short line each, with the number that makes it true.</summary>
 internal static class CautionList
 {
-    public static IReadOnlyList<string> Of(PressCheck check)
+    public static IReadOnlyList<string> Of(PressCheck check, UnitSystem units)
     {
         var all = new List<string>();
         void Say(string text)
@@ -18,17 +18,15 @@ internal static class CautionList
 
         Rig rig = check.Rig;
         if (check.AgainstMostPossible != Verdict.Holds)
-            Say(LimitThePressure(check));
+            Say(LimitThePressure(check, units));
         foreach (string caution in rig.Cautions)
             Say(caution);
-        foreach (string caution in check.Power.Cautions)
-            Say(caution);
+        foreach (PowerCaution caution in check.Power.Cautions)
+            Say(caution.Text(units));
 
         double joules = StoredEnergy(check);
-        Say($"At full force about {Readout.Text(joules, Dimension.Energy, digits: 2)} is stored in oil and frame. If work or tool lets go it comes out at once: "
+        Say($"At full force about {Readout.Text(joules, Dimension.Energy, units, 2)} is stored in oil and frame. If work or tool lets go it comes out at once: "
             + "shield the front and back, stand to the side, nothing loose under the ram.");
-        Say("Oil under pressure goes through skin from a pinhole. Look for leaks with card, never a hand, pressure off; "
-            + "any pinhole wound is for the hospital at once: say high-pressure injection.");
         Say("Never put a hand under a ram held up by oil alone: prop it first.");
         Say("This advises; it does not certify. Where people can be hurt follow your local code and ask a licensed engineer. "
             + "Prove the press with a gauge before use.");
@@ -36,7 +34,7 @@ internal static class CautionList
     }
 
     /// <summary>The pressure that keeps what can break at its safe force.</summary>
-    private static string LimitThePressure(PressCheck check)
+    private static string LimitThePressure(PressCheck check, UnitSystem units)
     {
         double safe = double.PositiveInfinity;
         foreach (Rung rung in check.Ladder.Rungs)
@@ -45,18 +43,15 @@ internal static class CautionList
                 safe = Math.Min(safe, rung.SafeTo);
         }
 
-        double most = check.Power.MostPossible.Force;
-        double pressure = check.Power.MostPossible.Pressure * safe / most;
+        double pressure = safe / check.Power.Areas.Push;
         string how = check.Rig.Pump is RigAirPump { Relief: null } ? "limit the air or fit a relief valve so that the oil stays" : "set the relief valve";
         return $"The pump can give more than the press is safe to. Once a die bottoms the pump sets the force: {how} at or below "
-            + $"{Readout.Text(pressure, Dimension.Pressure)} ({Readout.Text(pressure, Dimension.Pressure, UnitSystem.Imperial)}), or strengthen what the ladder names.";
+            + $"{Readout.Text(pressure, Dimension.Pressure, units)}, or strengthen what the ladder names.";
     }
 
     private static double StoredEnergy(PressCheck check)
     {
-        PressurePoint most = check.Power.MostPossible;
-        double oil = Ramwright.Power.StoredEnergy.InOil(most.Pressure, check.Power.OilUnderPressure);
-        double frame = most.Force * most.Force / (2 * check.Response.Stiffness);
-        return oil + frame;
+        double frame = Ramwright.Power.StoredEnergy.InFrame(check.Power.MostPossibleForce, check.Response.Stiffness);
+        return check.Power.OilEnergy + frame;
     }
 }

@@ -77,20 +77,21 @@ internal static class CylinderRungs
         RigCylinder c = rig.Cylinder;
         double sy = c.BarrelSteel.Fy((outside - c.Bore) / 2);
         double py = Strength.Barrel.YieldPressure(c.Bore, outside, sy);
-        double gives = power.ForceAt(py), safe = power.ForceAt(py / rig.Factors.Barrel);
+        var oil = new OilForce(c, power.Areas);
+        double gives = oil.Net(py), safe = oil.Net(py / rig.Factors.Barrel);
         return new Rung
         {
             Id = "barrel-yield", Part = "cylinder's barrel", Mode = "begins to yield at the bore", Saying = "begins to yield at the bore",
             Group = RungGroup.Cylinder, GivesAt = gives, SafeTo = safe, Source = Strength.Barrel.LameSource,
-            PressureScale = power.ThrustAt(py) / gives,
+            PressureScale = oil.Thrust(py) / gives,
             FactorFrom = Strength.Barrel.HalfYieldSource.ToString(),
             Work = w =>
             {
                 Strength.Barrel.YieldPressure(c.Bore, outside, sy, w);
                 double half = w.Step("p_safe", "pressure it is safe to", "p_y / n", py / rig.Factors.Barrel, Dimension.Pressure, Strength.Barrel.HalfYieldSource,
                     ("p_y", py, Dimension.Pressure), ("n", rig.Factors.Barrel, Dimension.Number));
-                power.ForceAt(py, w);
-                power.ForceAt(half, w);
+                oil.Net(py, w);
+                oil.Net(half, w);
             },
         };
     }

@@ -1,5 +1,6 @@
 using Ramwright.Power;
 using Ramwright.Presses;
+using Ramwright.Quantities;
 using Ramwright.Workings;
 
 namespace Ramwright.Ladders;
@@ -12,6 +13,7 @@ internal static class PowerRungs
 
     public static void Add(List<Rung> rungs, Rig rig, PowerReport power)
     {
+        var oil = new OilForce(rig.Cylinder, power.Areas);
         foreach (PressureLimit limit in power.Limits.All)
         {
             // nothing gets past a working relief valve or a stalled air pump: what lies beyond is no rung
@@ -19,11 +21,11 @@ internal static class PowerRungs
                 continue;
             if (limit.Force <= 0)
                 continue;
-            rungs.Add(Of(limit, rig, power));
+            rungs.Add(Of(limit, rig, oil));
         }
     }
 
-    private static Rung Of(PressureLimit limit, Rig rig, PowerReport power)
+    private static Rung Of(PressureLimit limit, Rig rig, OilForce oil)
     {
         (string id, string part, string mode, string saying, RungGroup group) = limit.Kind switch
         {
@@ -34,7 +36,7 @@ internal static class PowerRungs
             PressureLimitKind.HandleRated => ("handle-rated", "pump handle", "takes its rated push", "takes its rated push", RungGroup.Power),
             PressureLimitKind.HandleHard => ("handle-hard", "pump handle", "cannot be pushed harder", "cannot be pushed harder", RungGroup.Power),
             PressureLimitKind.PumpRating => ("pump-rating", "pump", "is above its rating", "is driven above its maker's rating", RungGroup.Power),
-            PressureLimitKind.HoseRating => ("hose-rating", power.WeakestHose ?? "hose", "bursts", "bursts", RungGroup.Lines),
+            PressureLimitKind.HoseRating => ("hose-rating", PressureLimits.WeakestHose(rig.Lines)?.Name ?? "hose", "bursts", "bursts", RungGroup.Lines),
             _ => ("cylinder-rating", "cylinder", "is past its proof pressure", "is past its proof pressure", RungGroup.Cylinder),
         };
         double factor = limit.Kind switch
@@ -51,7 +53,7 @@ internal static class PowerRungs
             Saying = saying,
             Group = group,
             CanBreak = limit.Nature == PressureLimitNature.Rating,
-            GivesAt = power.ForceAt(limit.Pressure * factor),
+            GivesAt = factor > 1 ? oil.Net(limit.Pressure * factor) : limit.Force,
             SafeTo = limit.Force,
             PressureScale = limit.Thrust / limit.Force,
             FactorFrom = limit.Kind switch
@@ -67,7 +69,21 @@ internal static class PowerRungs
                 PressureLimitKind.CylinderRating => CylinderProof,
                 _ => PressureLimits.Stated,
             },
-            Work = w => power.Explain(limit, rig, w),
+            Work = w =>
+            {
+                CylinderAreas.Of(rig.Cylinder, w);
+                if (limit.Nature != PressureLimitNature.Rating)
+                    PumpCurve.Of(rig.Pump, w);
+                w.Take("p", $"pressure at which {limit.Words} is met", limit.Pressure, Dimension.Pressure, PressureLimits.Stated);
+                oil.Net(limit.Pressure, w);
+                if (factor > 1)
+                {
+                    double p = w.Step("p_b", "pressure at which it gives", "n p", factor * limit.Pressure, Dimension.Pressure,
+                        limit.Kind == PressureLimitKind.HoseRating ? HoseBurst : CylinderProof,
+                        ("n", factor, Dimension.Number), ("p", limit.Pressure, Dimension.Pressure));
+                    oil.Net(p, w);
+                }
+            },
         };
     }
 }

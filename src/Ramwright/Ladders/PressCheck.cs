@@ -1,6 +1,7 @@
 using Ramwright.Frame;
 using Ramwright.Power;
 using Ramwright.Presses;
+using Ramwright.Quantities;
 
 namespace Ramwright.Ladders;
 
@@ -11,9 +12,8 @@ public sealed class PressCheck
     {
         (Rig, Power, Response, Ladder) = (rig, power, response, ladder);
         AgainstWanted = ladder.Against(rig.Wanted);
-        AgainstMostPossible = ladder.Surviving(power.MostPossible.Force);
+        AgainstMostPossible = ladder.Surviving(power.MostPossibleForce);
         WorstOpening = response.WorstOpening();
-        Cautions = CautionList.Of(this);
     }
 
     /// <summary>The press.</summary>
@@ -38,19 +38,20 @@ public sealed class PressCheck
     public (int Case, double Opening) WorstOpening { get; }
     /// <summary>How far the dies open out of parallel at the wanted force in the worst case, m/m.</summary>
     public double Opening => Rig.Wanted * WorstOpening.Opening;
-    /// <summary>The cautions that belong to this press.</summary>
-    public IReadOnlyList<string> Cautions { get; }
+
+    /// <summary>The cautions that belong to this press, in the reader's units.</summary>
+    public IReadOnlyList<string> Cautions(UnitSystem units = UnitSystem.Metric) => CautionList.Of(this, units);
 
     /// <summary>Checks a press.</summary>
     /// <exception cref="FrameMovesException">The frame could move freely.</exception>
     public static PressCheck Of(Rig rig)
     {
         ArgumentNullException.ThrowIfNull(rig);
-        PowerReport power = PowerStudy.Of(rig.Cylinder, rig.Pump, rig.Lines, rig.Oil);
+        PowerReport power = PowerStudy.Of(rig.Cylinder, rig.Pump, rig.Lines, rig.Oil, new PressStroke(Wanted: rig.Wanted));
         FrameResponse response = FrameResponse.Of(FramePlan.Of(rig));
         var rungs = new List<Rung>();
         PowerRungs.Add(rungs, rig, power);
-        CylinderRungs.Add(rungs, rig);
+        CylinderRungs.Add(rungs, rig, power);
         MemberRungs.Add(rungs, rig, response);
         JointRungs.Add(rungs, rig, response);
         StiffnessRungs.Add(rungs, rig, response);

@@ -11,7 +11,7 @@ namespace Ramwright.Power;
 /// <param name="Loss">Pressure lost along it, with one entry and one exit, Pa.</param>
 /// <param name="Verdict">Where the speed stands.</param>
 /// <param name="Sees">Greatest pressure it may meet in normal use, Pa.</param>
-/// <param name="CarriesIt">Whether its rating is enough for that.</param>
+/// <param name="CarriesIt">Whether its rating is enough for that; true where the rating is not known.</param>
 public sealed record LineCheck(
     RigLine Line, double Flow, double Velocity, double Reynolds, double Loss, VelocityVerdict Verdict, double Sees, bool CarriesIt)
 {
@@ -31,7 +31,7 @@ public sealed record LineCheck(
         double loss = Re <= LineFlow.BlasiusUpTo
             ? LineFlow.Loss(Q, line.Bore, line.Length, nu, rho, LineSet.EndsK, w)
             : (LineFlow.Factor(Re) * line.Length / line.Bore + LineSet.EndsK) * rho * u * u / 2;
-        bool carries = line.Duty == LineDuty.Suction || HoseProof.Carries(line.Rating, sees);
+        bool carries = line.Duty == LineDuty.Suction || line.Rating is not { } rating || HoseProof.Carries(rating, sees);
         return new LineCheck(line, Q, u, Re, loss, VelocityBand.Of(line.Duty).Judge(u), sees, carries);
     }
 }

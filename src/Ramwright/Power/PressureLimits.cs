@@ -59,8 +59,8 @@ public sealed record PressureLimits(IReadOnlyList<PressureLimit> All, PressureLi
         };
         if (rating is double rated)
             Add(PressureLimitKind.PumpRating, PressureLimitNature.Rating, "the pump's own rating", rated);
-        if (WeakestHose(lines) is { } weakest)
-            Add(PressureLimitKind.HoseRating, PressureLimitNature.Rating, "the rating of " + weakest.Name, weakest.Rating);
+        if (WeakestHose(lines) is { Rating: { } hose } weakest)
+            Add(PressureLimitKind.HoseRating, PressureLimitNature.Rating, "the rating of " + weakest.Name, hose);
         Add(PressureLimitKind.CylinderRating, PressureLimitNature.Rating, "the cylinder's rating", cylinder.RatedPressure);
 
         PressureLimit normal = Lowest(all, PressureLimitNature.EndsNormalUse);
@@ -84,7 +84,7 @@ public sealed record PressureLimits(IReadOnlyList<PressureLimit> All, PressureLi
         RigLine? weakest = null;
         foreach (RigLine line in lines)
         {
-            if (line.Duty == LineDuty.Pressure && (weakest is null || line.Rating < weakest.Rating))
+            if (line is { Duty: LineDuty.Pressure, Rating: not null } && (weakest is null || line.Rating < weakest.Rating))
                 weakest = line;
         }
 

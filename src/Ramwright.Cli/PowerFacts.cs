@@ -1,0 +1,39 @@
+using Ramwright.Ladders;
+using Ramwright.Power;
+using Ramwright.Quantities;
+
+namespace Ramwright.Cli;
+
+/// <summary>What the power side asks of tank, motor, compressor, lines and person, a line each.</summary>
+internal static class PowerFacts
+{
+    public static IEnumerable<(string What, string Value, string Remark)> Of(PressCheck check, UnitSystem units)
+    {
+        PowerReport power = check.Power;
+        string Show(double si, Dimension dimension) => Readout.Text(si, dimension, units);
+
+        yield return ("oil a stroke", Show(power.Oil.FromTank, Dimension.Volume),
+            power.Oil.Enough ? $"of {Show(power.Oil.Usable, Dimension.Volume)} in the tank" : $"but the tank gives only {Show(power.Oil.Usable, Dimension.Volume)}");
+        foreach (MotorLoad load in power.Motor)
+            yield return ("motor power", Show(load.Power, Dimension.Power), $"{load.Share * 100:0} % of the motor; {load.Where}");
+        if (power.Hand is { } hand)
+        {
+            yield return ("handle strokes", $"{hand.ApproachStrokes} + {(hand.PressingStrokes is { } n ? $"{n}" : "no end")}", "approach + under load");
+            if (hand.HandleForce is { } push)
+                yield return ("handle push", Show(push, Dimension.Force), "at the true force");
+        }
+
+        if (power.Air is { } air)
+        {
+            yield return ("air, running", Show(air.Demand, Dimension.FreeAir), air.Delivered is { } q ? $"free air; the compressor gives {Show(q, Dimension.FreeAir)}" : "free air");
+            if (air.RunningShare is { } share && share < 1)
+                yield return ("may run", $"{share * 100:0} % of the time", "for good, at no load");
+            yield return ("receiver lasts", Show(air.ToCutIn, Dimension.Time), "from full to cut-in, at no load");
+            if (air.ToLoseWanted is { } lose && lose > 0)
+                yield return ("wanted lost", Show(lose, Dimension.Time), "until the air is too low for the wanted force");
+        }
+
+        foreach (LineCheck line in power.Lines)
+            yield return (line.Line.Name, Show(line.Velocity, Dimension.Speed), $"oil speed; loses {Show(line.Loss, Dimension.Pressure)}");
+    }
+}
