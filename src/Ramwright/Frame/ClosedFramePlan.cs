@@ -63,14 +63,14 @@ internal static class ClosedFramePlan
         {
             new(frame.Crown, [crownLeft, crownRight], 2 * half,
             [
-                new(crownLeft, face, "at the left upright", false), new(crownLeft, half, "under the cylinder", true),
-                new(crownRight, 0, "under the cylinder", true), new(crownRight, half - face, "at the right upright", false),
+                new(crownLeft, face, "at the left upright", PlanCut.Joint), new(crownLeft, half, "under the cylinder", PlanCut.Openings),
+                new(crownRight, 0, "under the cylinder", PlanCut.Openings), new(crownRight, half - face, "at the right upright", PlanCut.Joint),
             ]),
             new(frame.Bed, split ? [bedLeft, bedMiddle, bedRight] : [bedLeft, bedRight], 2 * half, BedStations()),
             new(frame.Upright, [left, right], height,
             [
-                new(left, bed.Top, "above the bed", true), new(left, mid, "at half height", true), new(left, height - crown.Bottom, "below the crown", true),
-                new(right, bed.Top, "above the bed", true), new(right, mid, "at half height", true), new(right, height - crown.Bottom, "below the crown", true),
+                new(left, bed.Top, "above the bed", PlanCut.Both), new(left, mid, "at half height", PlanCut.Openings), new(left, height - crown.Bottom, "below the crown", PlanCut.Both),
+                new(right, bed.Top, "above the bed", PlanCut.Both), new(right, mid, "at half height", PlanCut.Openings), new(right, height - crown.Bottom, "below the crown", PlanCut.Both),
             ]),
         };
 
@@ -78,18 +78,18 @@ internal static class ClosedFramePlan
         {
             var at = new List<PlanStation>
             {
-                new(bedLeft, face, "at the left upright", false), new(bedLeft, half, "under the work", true),
-                new(bedRight, half - off - face, "at the right upright", false),
+                new(bedLeft, face, "at the left upright", PlanCut.Joint), new(bedLeft, half, "under the work", PlanCut.Openings),
+                new(bedRight, half - off - face, "at the right upright", PlanCut.Joint),
             };
             if (split)
             {
-                at.Add(new PlanStation(bedMiddle, 0, "under the work", true));
-                at.Add(new PlanStation(bedMiddle, off, "under off-centre work", true));
-                at.Add(new PlanStation(bedRight, 0, "under off-centre work", true));
+                at.Add(new PlanStation(bedMiddle, 0, "under the work", PlanCut.Openings));
+                at.Add(new PlanStation(bedMiddle, off, "under off-centre work", PlanCut.Openings));
+                at.Add(new PlanStation(bedRight, 0, "under off-centre work", PlanCut.Openings));
             }
             else
             {
-                at.Add(new PlanStation(bedRight, 0, "under the work", true));
+                at.Add(new PlanStation(bedRight, 0, "under the work", PlanCut.Openings));
             }
 
             return [.. at];
@@ -97,28 +97,28 @@ internal static class ClosedFramePlan
 
         PlanJoint[] joints =
         [
-            Corner("crown joint, left", "frame.crown-joint", frame.CrownJoint, frame.Crown, crownLeft, 0, left, height, -1, height),
-            Corner("crown joint, right", "frame.crown-joint", frame.CrownJoint, frame.Crown, crownRight, half, right, height, 1, height),
-            Corner("bed joint, left", "frame.bed-joint", frame.BedJoint, frame.Bed, bedLeft, 0, left, 0, -1, 0),
-            Corner("bed joint, right", "frame.bed-joint", frame.BedJoint, frame.Bed, bedRight, split ? half - off : half, right, 0, 1, 0),
+            Corner("crown joint, left", "frame.crown-joint", frame.CrownJoint, frame.Crown, crownLeft, face, left, -1, height),
+            Corner("crown joint, right", "frame.crown-joint", frame.CrownJoint, frame.Crown, crownRight, half - face, right, 1, height),
+            Corner("bed joint, left", "frame.bed-joint", frame.BedJoint, frame.Bed, bedLeft, face, left, -1, 0),
+            Corner("bed joint, right", "frame.bed-joint", frame.BedJoint, frame.Bed, bedRight, (split ? half - off : half) - face, right, 1, 0),
         ];
 
-        PlanJoint Corner(string name, string key, RigJoint joint, RigMember beam, int beamCut, double beamX, int uprightCut, double uprightX, int sign, double z)
+        PlanJoint Corner(string name, string key, RigJoint joint, RigMember beam, int beamNumber, double beamX, int uprightNumber, int side, double z)
         {
             SectionProperties s = beam.Shape.Properties;
-            var corner = new Vector(sign * half, 0, z);
+            var corner = new Vector(side * half, 0, z);
             bool top = z > 0;
-            return joint.Fit switch
+            switch (joint.Fit)
             {
-                // the upright's end stands against the beam's inner face: the upright's actions
-                BeamFit.Over => new PlanJoint(name, key, joint, frame.Upright, beam, uprightCut, uprightX,
-                    corner + (top ? -s.Bottom : s.Top) * Vector.Up, corner, top ? Vector.Up : -Vector.Up),
-                // halves clasp the upright: in-plane actions of the beam at the crossing of the centre lines
-                BeamFit.Lapped => new PlanJoint(name, key, joint, beam, frame.Upright, beamCut, beamX, corner, corner, Vector.Deep),
-                // the beam's end against the upright's inner face
-                _ => new PlanJoint(name, key, joint, beam, frame.Upright, beamCut, beamX,
-                    corner - sign * upright.Bottom * Vector.Across, corner, sign * Vector.Across),
-            };
+                case BeamFit.Over:      // the upright's end stands against the beam's inner face
+                    return new PlanJoint(name, key, joint, frame.Upright, beam, uprightNumber, top ? height - s.Bottom : s.Top,
+                        corner + (top ? -s.Bottom : s.Top) * Vector.Up, Vector.Up, side * Vector.Deep, side * Vector.Across);
+                case BeamFit.Lapped:    // the beam's halves clasp the upright
+                    return new PlanJoint(name, key, joint, beam, frame.Upright, beamNumber, beamX, corner, Vector.Deep, -Vector.Across, Vector.Up);
+                default:                // the beam's end stands against the upright's inner face
+                    return new PlanJoint(name, key, joint, beam, frame.Upright, beamNumber, beamX,
+                        corner - side * upright.Bottom * Vector.Across, Vector.Across, Vector.Deep, Vector.Up);
+            }
         }
 
         return new FramePlan(

@@ -15,8 +15,21 @@ public sealed record PlanPart(
 /// <param name="Beam">Number of the beam in the model.</param>
 /// <param name="X">Metres from the beam's first end.</param>
 /// <param name="Where">In words: <c>under the cylinder</c>.</param>
-/// <param name="Cut">Whether the part's holes and slots are at this place.</param>
-public sealed record PlanStation(int Beam, double X, string Where, bool Cut);
+/// <param name="Cut">What is cut out of the part at this place.</param>
+public sealed record PlanStation(int Beam, double X, string Where, PlanCut Cut);
+
+/// <summary>What is cut out of a part at a place.</summary>
+public enum PlanCut
+{
+    /// <summary>Nothing.</summary>
+    None,
+    /// <summary>The holes and slots that the press file gives.</summary>
+    Openings,
+    /// <summary>The holes of the joint's bolts or pin.</summary>
+    Joint,
+    /// <summary>Either.</summary>
+    Both,
+}
 
 /// <summary>A joint between two parts.</summary>
 /// <param name="Name">In words: <c>crown joint, left</c>.</param>
@@ -24,13 +37,15 @@ public sealed record PlanStation(int Beam, double X, string Where, bool Cut);
 /// <param name="Joint">How it is made.</param>
 /// <param name="Beam">The part whose end is fixed.</param>
 /// <param name="Onto">The part it is fixed to.</param>
-/// <param name="Cut">Number of the beam in the model whose actions the joint carries.</param>
-/// <param name="X">Where along that beam the joint is, m.</param>
+/// <param name="Number">Number of the beam in the model whose actions the joint carries.</param>
+/// <param name="X">Where along that beam its actions are taken, m.</param>
 /// <param name="Centre">Centre of the joint, global, m.</param>
-/// <param name="From">The point whose actions are taken, global, m.</param>
-/// <param name="Out">Unit vector out of the joint plane, along the fixed end, global.</param>
+/// <param name="Normal">Normal of the joint's plane, global: along the fixed end, or through the lap.</param>
+/// <param name="U">Direction in the plane that stands for y: across the fixed end's section, or along a lapped beam.</param>
+/// <param name="V">Direction in the plane that stands for z.</param>
 public sealed record PlanJoint(
-    string Name, string Key, RigJoint Joint, RigMember Beam, RigMember Onto, int Cut, double X, Vector Centre, Vector From, Vector Out);
+    string Name, string Key, RigJoint Joint, RigMember Beam, RigMember Onto, int Number, double X,
+    Vector Centre, Vector Normal, Vector U, Vector V);
 
 /// <summary>The frame of a press as beams, with the load cases of one newton at the ram.</summary>
 /// <param name="Model">The beams.</param>

@@ -52,11 +52,11 @@ internal static class OpenFrontPlan
         [
             new(frame.Column, [0], height,
             [
-                new(0, lower.Top, "above the lower arm", true), new(0, height / 2, "at half height", false),
-                new(0, height - upper.Bottom, "below the upper arm", true),
+                new(0, lower.Top, "above the lower arm", PlanCut.Both), new(0, height / 2, "at half height", PlanCut.None),
+                new(0, height - upper.Bottom, "below the upper arm", PlanCut.Both),
             ]),
-            new(frame.UpperArm, [2], frame.Throat, [new(2, 0, "at the column's face", true)]),
-            new(frame.LowerArm, [1], frame.Throat, [new(1, 0, "at the column's face", true)]),
+            new(frame.UpperArm, [2], frame.Throat, [new(2, 0, "at the column's face", PlanCut.Openings)]),
+            new(frame.LowerArm, [1], frame.Throat, [new(1, 0, "at the column's face", PlanCut.Openings)]),
         ];
         PlanJoint[] joints =
         [
@@ -64,8 +64,7 @@ internal static class OpenFrontPlan
         ];
 
         PlanJoint Fixing(string name, RigMember arm, int beam, double z) =>
-            new(name, "frame.arm-joint", frame.ArmJoint, arm, frame.Column, beam, 0,
-                new Vector(0, frame.ArmJoint is RigSlottedJoint ? back : 0, z), new Vector(0, 0, z), Vector.Deep);
+            new(name, "frame.arm-joint", frame.ArmJoint, arm, frame.Column, beam, 0, new Vector(0, 0, z), -Vector.Deep, Vector.Across, Vector.Up);
 
         return new FramePlan(
             new FrameModel(nodes, beams, [new Support(0, true, true, true, true, true, true)]),

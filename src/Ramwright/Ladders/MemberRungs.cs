@@ -24,15 +24,18 @@ internal static class MemberRungs
             Worst.Case(response, part.Stations, (_, a, w) => MemberSection.Yield(a, full, member.Fy, factors, SectionClass.Three, w))
                 ?.Into(rungs, new Words(id + "-bending", member.Part, "bends at the edge", "starts to bend for good"), RungGroup.Frame, load, MemberSection.YieldSource);
 
-            Worst.Case(response, part.Stations, (_, a, w) => WebShear.Yields(a, full, member.Fy, factors, w))
+            Worst.Case(response, part.Stations, (_, a, w) => WebShear.Shear(a, full, member.Fy, factors, w))
                 ?.Into(rungs, new Words(id + "-shear", member.Part, "shears through its web", "shears through its web"), RungGroup.Frame, load, WebShear.Source);
 
-            if (member.Net is { } net)
+            NetSectionRung(member.Net, PlanCut.Openings, "net-section", "gives where it is cut");
+            NetSectionRung(member.JointNet, PlanCut.Joint, "joint-holes", "gives through the holes of its joint");
+            void NetSectionRung(Shape? net, PlanCut cut, string suffix, string what)
             {
-                PlanStation[] cut = [.. part.Stations.Where(s => s.Cut)];
-                Worst.Case(response, cut, (_, a, w) => NetSection.Limit(a, full, net.Properties, member.Fy, member.Fu, factors, w))
-                    ?.Into(rungs, new Words(id + "-net-section", member.Part, "gives where it is cut", "gives where it is cut"), RungGroup.Frame,
-                        Factoring.Break(rig), NetSection.Source);
+                if (net is null)
+                    return;
+                PlanStation[] there = [.. part.Stations.Where(s => s.Cut == cut || s.Cut == PlanCut.Both)];
+                Worst.Case(response, there, (_, a, w) => NetSection.Limit(a, full, net.Properties, member.Fy, member.Fu, factors, w))
+                    ?.Into(rungs, new Words($"{id}-{suffix}", member.Part, what, what), RungGroup.Frame, Factoring.Break(rig), NetSection.Source);
             }
 
             Worst.Case(response, part.Stations, (_, a, w) => ColumnBuckling.Limit(

@@ -27,7 +27,7 @@ internal sealed record Worst(Limit Limit, string Where, string CaseName, Action<
             {
                 if (check(station, solution.At(station.Beam, station.X), null) is not { } limit)
                     continue;
-                if (least is { } so && so.SafeTo <= limit.SafeTo)
+                if (least is { } so && so.SafeTo * (1 - 1e-9) <= limit.SafeTo)
                     continue;
                 (least, where, when) = (limit, station, solution);
             }
@@ -42,6 +42,39 @@ internal sealed record Worst(Limit Limit, string Where, string CaseName, Action<
         });
     }
 
+    /// <summary>Tries every joint in every load case.</summary>
+    /// <param name="response">How the frame answers.</param>
+    /// <param name="joints">The same joint, repeated.</param>
+    /// <param name="check">The check: number of the joint, what it passes on per newton, working.</param>
+    /// <returns>The tightest, or null where the check applies nowhere.</returns>
+    public static Worst? Joint(
+        FrameResponse response, IReadOnlyList<PlanJoint> joints, Func<int, JointEnd, Working?, Limit?> check)
+    {
+        Limit? least = null;
+        int where = 0;
+        FrameSolution? when = null;
+        foreach (FrameSolution solution in response.Solutions)
+        {
+            for (int i = 0; i < joints.Count; i++)
+            {
+                if (check(i, JointEnd.Of(response, solution, joints[i]), null) is not { } limit)
+                    continue;
+                // left and right are equal but for rounding: the first found keeps the place
+                if (least is { } so && so.SafeTo * (1 - 1e-9) <= limit.SafeTo)
+                    continue;
+                (least, where, when) = (limit, i, solution);
+            }
+        }
+
+        if (least is not { } found || when is null)
+            return null;
+        return new Worst(found, "", when.Case.Name, w =>
+        {
+            w.Note($"Worst joint: {joints[where].Name}. Worst load case: {when.Case.Name}. Actions are those of one newton at the ram.");
+            check(where, JointEnd.Of(response, when, joints[where]), w);
+        });
+    }
+
     /// <summary>Makes a rung of it.</summary>
     public void Into(List<Rung> rungs, Words words, RungGroup group, string factorFrom, Citation source) =>
         rungs.Add(new Rung
@@ -50,6 +83,7 @@ internal sealed record Worst(Limit Limit, string Where, string CaseName, Action<
             Part = words.Part,
             Mode = Place(words.Mode),
             Saying = Place(words.Saying),
+            Plural = words.Plural,
             Group = group,
             GivesAt = Limit.GivesAt,
             SafeTo = Limit.SafeTo,
@@ -58,7 +92,11 @@ internal sealed record Worst(Limit Limit, string Where, string CaseName, Action<
             Work = Work,
         });
 
-    private string Place(string what) => CaseName == "centred" ? $"{what} {Where}" : $"{what} {Where}, {CaseName}";
+    private string Place(string what)
+    {
+        string there = Where.Length == 0 ? what : $"{what} {Where}";
+        return CaseName == "centred" ? there : $"{there}, {CaseName}";
+    }
 }
 
 /// <summary>How a rung is called.</summary>
@@ -66,4 +104,5 @@ internal sealed record Worst(Limit Limit, string Where, string CaseName, Action<
 /// <param name="Part">The part.</param>
 /// <param name="Mode">How it fails.</param>
 /// <param name="Saying">What happens, to follow the part.</param>
-internal sealed record Words(string Id, string Part, string Mode, string Saying);
+/// <param name="Plural">Whether the part is more than one.</param>
+internal sealed record Words(string Id, string Part, string Mode, string Saying, bool Plural = false);

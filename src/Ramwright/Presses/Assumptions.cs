@@ -7,10 +7,13 @@ internal sealed class Assumptions
 {
     private readonly List<Assumed> _made = [];
     private readonly List<string> _cautions = [];
+    private readonly List<Fault> _faults = [];
 
     public IReadOnlyList<Assumed> Made => _made;
 
     public IReadOnlyList<string> Cautions => _cautions;
+
+    public IReadOnlyList<Fault> Faults => _faults;
 
     /// <summary>What was said, or else a value, noted.</summary>
     public double Or(double? said, string what, double value, Dimension dimension, string why)
@@ -42,6 +45,9 @@ internal sealed class Assumptions
 
     /// <summary>Notes something that was assumed by other means.</summary>
     public void Note(string what, string word, string why) => _made.Add(new AssumedWord(what, word, why));
+
+    /// <summary>Notes something that cannot be built; resolving goes on, so that all such faults are found at once.</summary>
+    public void Fault(string path, string found, string wanted) => _faults.Add(new Fault(path, found, wanted));
 
     /// <summary>Adds a caution once.</summary>
     public void Caution(string text)

@@ -18,17 +18,20 @@ internal static class ResolveFrame
         RigMember crown = Member(said.Crown, "crown", "frame.crown", said, shelf, assume);
         RigMember bed = Member(said.Bed, "bed", "frame.bed", said, shelf, assume);
         RigMember upright = Member(said.Upright, "upright", "frame.upright", said, shelf, assume);
+        RigJoint crownJoint = ResolveJoint.Of(said.CrownJoint, "frame.crown-joint", crown, upright, shelf, assume);
+        RigJoint bedJoint = ResolveJoint.Of(said.BedJoint, "frame.bed-joint", bed, upright, shelf, assume);
         return new RigClosedFrame
         {
             Daylight = Resolver.Needed(said.Daylight, "frame.daylight"),
             DieWidth = DieWidth(said, assume),
             RamDrop = RamDrop(said, assume),
             Width = Resolver.Needed(said.Width, "frame.width"),
-            Crown = crown,
-            Bed = bed,
-            Upright = upright,
-            CrownJoint = ResolveJoint.Of(said.CrownJoint, "frame.crown-joint", crown, upright, shelf, assume),
-            BedJoint = ResolveJoint.Of(said.BedJoint, "frame.bed-joint", bed, upright, shelf, assume),
+            Crown = WithJointHoles(crown, crownJoint, beam: true, assume),
+            Bed = WithJointHoles(bed, bedJoint, beam: true, assume),
+            // the holes at the crown are taken for both ends: joints at crown and bed are seldom different
+            Upright = WithJointHoles(upright, crownJoint, beam: false, assume),
+            CrownJoint = crownJoint,
+            BedJoint = bedJoint,
         };
     }
 
@@ -39,11 +42,8 @@ internal static class ResolveFrame
         RigMember lower = Member(said.LowerArm, "lower arm", "frame.lower-arm", said, shelf, assume);
         double throat = Resolver.Needed(said.Throat, "frame.throat");
         RigJoint joint = ResolveJoint.Of(said.ArmJoint, "frame.arm-joint", upper, column, shelf, assume);
-        if (joint is RigSlottedJoint && column.Shape is ISection section)
-        {
-            double slot = Math.Max(upper.Shape.Properties.Width, lower.Shape.Properties.Width);
-            column = column with { Net = new Slotted(section, slot) { Name = column.Shape.Name + " at the slot", Source = column.Shape.Source } };
-        }
+        if (joint is RigSlottedJoint slotted)
+            column = Slot(column, Math.Max(upper.Shape.Properties.Width, lower.Shape.Properties.Width) + 2 * slotted.Play, assume);
 
         return new RigOpenFrontFrame
         {
@@ -57,6 +57,26 @@ internal static class ResolveFrame
             LowerArm = lower,
             ArmJoint = joint,
         };
+    }
+
+    /// <summary>A column with the slot that a bar passes through.</summary>
+    private static RigMember Slot(RigMember column, double slot, Assumptions assume)
+    {
+        if (column.Shape is not ISection section)
+        {
+            assume.Fault("frame.arm-joint", $"a slot is cut through an I or H section, and {column.Shape.Name} is none",
+                "kind: weld, or an I or H section for the column");
+            return column;
+        }
+
+        if (slot >= section.B)
+        {
+            assume.Fault("frame.arm-joint", $"a slot of {Readout.Text(slot, Dimension.Length)} leaves nothing of the flange of {column.Shape.Name}, {Readout.Text(section.B, Dimension.Length)} wide",
+                "thinner arms or a wider column");
+            return column;
+        }
+
+        return column with { JointNet = new Slotted(section, slot) { Name = column.Shape.Name + " at the slot", Source = column.Shape.Source } };
     }
 
     private static double DieWidth(PressFrame said, Assumptions assume) =>
@@ -78,15 +98,52 @@ internal static class ResolveFrame
             shape = new Turned(shape) { Name = shape.Name + " turned", Source = shape.Source };
         string steel = said?.Steel ?? assume.Or(frame.Steel, "frame.steel", "unknown",
             "steel without papers is taken at the lowest structural grade");
-        Shape? net = said?.Openings is { Count: > 0 } openings ? Cut(shape, openings) : null;
-        return new RigMember(part, shape, net, Resolver.SteelNamed(steel, shelf, path + ".steel", assume));
+        return new RigMember(part, shape, Cut(shape, said?.Openings, path, assume), Resolver.SteelNamed(steel, shelf, path + ".steel", assume));
     }
 
-    private static Drilled Cut(Shape shape, IReadOnlyList<Opening> openings)
+    private static Shape? Cut(Shape shape, IReadOnlyList<Opening>? openings, string path, Assumptions assume)
     {
-        var holes = new List<Hole>(openings.Count);
-        foreach (Opening o in openings)
-            holes.Add(new Hole(o.Through ?? OpeningIn.Web, o.Width ?? 0, (int)(o.Count ?? 1)));
-        return new Drilled(shape, holes) { Name = shape.Name + " less its holes", Source = shape.Source };
+        Shape? net = null;
+        for (int i = 0; i < (openings?.Count ?? 0); i++)
+        {
+            Opening o = openings![i];
+            HolePlace place = o.Through switch
+            {
+                OpeningIn.TensionFlange => HolePlace.TensionFlange,
+                OpeningIn.BothFlanges => HolePlace.BothFlanges,
+                _ => HolePlace.Web,
+            };
+            net = Drill(net ?? shape, place, o.Width ?? 0, (int)(o.Count ?? 1), $"{path}.openings.{i}", assume) ?? net;
+        }
+
+        return net;
+    }
+
+    private static Shape? Drill(Shape shape, HolePlace place, double width, int count, string path, Assumptions assume)
+    {
+        if (Drilled.WhyNot(shape, place, width, count) is not { } reason)
+            return Drilled.Through(shape, place, width, count);
+        assume.Fault(path, reason, "a hole that fits the section");
+        return null;
+    }
+
+    /// <summary>A member with the holes that the bolts or the pin of a lap make in its webs.</summary>
+    private static RigMember WithJointHoles(RigMember member, RigJoint joint, bool beam, Assumptions assume)
+    {
+        (double hole, int abreast) = joint switch
+        {
+            RigBoltedJoint { Fit: BeamFit.Lapped } b => (b.Hole, beam ? b.Columns.Up : b.Columns.Along),
+            RigPinnedJoint { Fit: BeamFit.Lapped } p => (p.Diameter + 1e-3, 1),
+            _ => (0, 0),
+        };
+        if (abreast == 0)
+            return member;
+        if (Drilled.WhyNot(member.Shape, HolePlace.Web, hole, abreast) is { } reason)
+        {
+            assume.Caution($"The holes of the joint in the {member.Part} are not taken off its section: {reason}.");
+            return member;
+        }
+
+        return member with { JointNet = Drilled.Through(member.Shape, HolePlace.Web, hole, abreast) };
     }
 }

@@ -52,8 +52,17 @@ internal static class ResolveJoint
         MetricThread thread = ThreadNamed(said.Thread ?? throw new ArgumentException($"'{path}.thread' is missing"), shelf, path + ".thread");
         string grade = assume.Or(said.Class, path + ".class", "4.6", "bolts without a marked head are taken as the weakest class");
         if (!shelf.TryClass(grade, thread.D, out PropertyClass? found))
-            throw new ArgumentException($"'{path}.class': no class {grade} for {thread.Name}");
-        double d0 = thread.D + (thread.D > 24e-3 ? 3e-3 : 2e-3);
+        {
+            found = shelf.Classes[0];
+            assume.Fault(path + ".class", $"class {grade} is not made in {thread.Name}", "a class that the thread is made in, such as 8.8");
+        }
+
+        if (grade == "12.9")
+            assume.Caution("Bolts of class 12.9 are brittle and outside EN 1993-1-8: they are counted as 10.9. Take 8.8 or 10.9.");
+        double d0 = MetricThread.UsualHole(thread.D);
+        bool clasped = fit == BeamFit.Lapped && beam.Shape is Pair;
+        int planes = (int)assume.Or(said.ShearPlanes, path + ".shear-planes", clasped ? 2 : 1, Dimension.Count,
+            clasped ? "a pair clasps the upright" : "the safer reading");
         return new RigBoltedJoint(fit)
         {
             Thread = thread,
@@ -62,9 +71,9 @@ internal static class ResolveJoint
             Pitch = assume.Or(said.Pitch, path + ".pitch", 3 * d0, Dimension.Length, "three holes' width"),
             Gauge = assume.Or(said.Gauge, path + ".gauge", 3 * d0, Dimension.Length, "three holes' width"),
             Edge = assume.Or(said.Edge, path + ".edge", 1.5 * d0, Dimension.Length, "one and a half holes' width"),
-            Plate = assume.Or(said.Plate, path + ".plate", Math.Min(Thinnest(beam.Shape), Thinnest(onto.Shape)), Dimension.Length, "the thinner wall of the two sections"),
-            ShearPlanes = (int)assume.Or(said.ShearPlanes, path + ".shear-planes", fit == BeamFit.Lapped && beam.Shape is Pair ? 2 : 1, Dimension.Count,
-                fit == BeamFit.Lapped && beam.Shape is Pair ? "a pair clasps the upright" : "the safer reading"),
+            Plate = assume.Or(said.Plate, path + ".plate", planes * Math.Min(Thinnest(beam.Shape), Thinnest(onto.Shape)), Dimension.Length,
+                planes == 2 ? "two of the thinner walls bear the same way" : "the thinner wall of the two sections"),
+            ShearPlanes = planes,
         };
     }
 
@@ -82,5 +91,5 @@ internal static class ResolveJoint
         };
     }
 
-    private static double Thinnest(Shape shape) => shape.ThinnestPart;
+    private static double Thinnest(Shape shape) => shape.Thinnest;
 }

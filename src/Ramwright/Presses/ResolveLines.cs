@@ -6,12 +6,12 @@ namespace Ramwright.Presses;
 /// <summary>Settles hoses and oil.</summary>
 internal static class ResolveLines
 {
-    public static IReadOnlyList<RigLine> Of(IReadOnlyList<Line>? said, RigCylinder cylinder, Shelf shelf, Assumptions assume)
+    public static IReadOnlyList<RigLine> Of(IReadOnlyList<Line>? said, Shelf shelf, Assumptions assume)
     {
         if (said is null || said.Count == 0)
         {
             assume.Note("lines", "one hose, 9.5 mm bore, 3 m", "nothing said; its rating stays unchecked");
-            assume.Caution($"No hose is stated, so none is checked. A hose must be rated for the most the pump can give.");
+            assume.Caution("No hose is stated, so none is checked. A hose must be rated for the most the pump can give.");
             return [new RigLine(LineDuty.Pressure, 9.5e-3, 3, null, "hose")];
         }
 

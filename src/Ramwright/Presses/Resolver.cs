@@ -11,6 +11,7 @@ public static class Resolver
     /// <param name="shelf">Where its stock names are found.</param>
     /// <exception cref="ArgumentException">The press lacks something needed, or names stock that is not on the shelf:
     /// read it with its faults first.</exception>
+    /// <exception cref="PressFaultsException">With the stock at hand the press turns out to be one that cannot be built.</exception>
     public static Rig Resolve(Press press, Shelf shelf)
     {
         ArgumentNullException.ThrowIfNull(press);
@@ -40,14 +41,18 @@ public static class Resolver
             assume.Or(f.RodBuckling, "factors.rod-buckling", 3.5, Dimension.Number, "older hydraulic handbooks, from memory"),
             assume.Or(f.Barrel, "factors.barrel", 2.0, Dimension.Number, "ASME B30.1-2015, 1-2.1.2(c): half of yield"));
 
+        IReadOnlyList<RigLine> lines = ResolveLines.Of(press.Lines, shelf, assume);
+        RigOil oil = ResolveLines.Oil(press.Oil, shelf, assume);
+        if (assume.Faults.Count > 0)
+            throw new PressFaultsException(assume.Faults);
         return new Rig
         {
             Name = press.Name ?? "unnamed press",
             Wanted = wanted,
             Cylinder = cylinder,
             Pump = pump,
-            Lines = ResolveLines.Of(press.Lines, cylinder, shelf, assume),
-            Oil = ResolveLines.Oil(press.Oil, shelf, assume),
+            Lines = lines,
+            Oil = oil,
             Frame = frame,
             Loading = loading,
             Factors = factors,

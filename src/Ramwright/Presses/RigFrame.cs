@@ -50,10 +50,13 @@ public sealed record RigOpenFrontFrame : RigFrame
 /// <summary>A member with its section and steel found.</summary>
 /// <param name="Part">What the trade calls it: <c>crown</c>.</param>
 /// <param name="Shape">Its full section.</param>
-/// <param name="Net">Its section where it is cut most; null where nothing is cut.</param>
+/// <param name="Net">Its section where its holes and slots are; null where nothing is cut.</param>
 /// <param name="Steel">Its steel.</param>
 public sealed record RigMember(string Part, Shape Shape, Shape? Net, Steel Steel)
 {
+    /// <summary>Its section through the holes of the joint's bolts or pin; null where there are none, or they could not be placed.</summary>
+    public Shape? JointNet { get; init; }
+
     /// <summary>Yield strength at the section's thickness, Pa.</summary>
     public double Fy => Steel.Fy(Shape.Properties.Thickness);
     /// <summary>Tensile strength at the section's thickness, Pa.</summary>

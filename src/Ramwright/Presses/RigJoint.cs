@@ -36,6 +36,12 @@ public sealed record RigBoltedJoint(BeamFit Fit) : RigJoint(Fit)
     public required double Plate { get; init; }
     /// <summary>Sheared planes of each bolt.</summary>
     public required int ShearPlanes { get; init; }
+
+    /// <summary>Bolts along the beam and along the upright: two columns where four or more are even in number, else one.</summary>
+    public (int Along, int Up) Columns => Count >= 4 && Count % 2 == 0 ? (2, Count / 2) : (1, Count);
+
+    /// <summary>Hole of the usual clearance, m.</summary>
+    public double Hole => MetricThread.UsualHole(Thread.D);
 }
 
 /// <summary>One pin at each end.</summary>

@@ -23,7 +23,7 @@ public sealed record Bolt(MetricThread Thread, string Class, bool ThreadSheared 
 
     /// <summary>Usual hole, m: 1 mm over up to M14, 2 mm up to M24, 3 mm above.</summary>
     /// <remarks>EN 1090-2, table 11.</remarks>
-    public double UsualHole => D + (D < 0.0155 ? 0.001 : D < 0.0255 ? 0.002 : 0.003);
+    public double UsualHole => MetricThread.UsualHole(D);
 
     /// <summary>Shear resistance of one plane, N.</summary>
     public double Shear(Working? w = null)

@@ -1,0 +1,99 @@
+using Ramwright.Frame;
+using Ramwright.Geometry;
+using Ramwright.Presses;
+using Ramwright.Strength;
+using Ramwright.Workings;
+
+namespace Ramwright.Ladders;
+
+/// <summary>Welds, bolts and pins: each kind of joint at its worst corner in its worst load case.</summary>
+internal static class JointRungs
+{
+    public static void Add(List<Rung> rungs, Rig rig, FrameResponse response)
+    {
+        PartialFactors factors = Factoring.Of(rig);
+        foreach (IGrouping<string, PlanJoint> alike in response.Plan.Joints.GroupBy(j => Name(j)))
+        {
+            string name = alike.Key, id = Rung.IdOf(name);
+            PlanJoint[] joints = [.. alike];
+            switch (joints[0].Joint)
+            {
+                case RigWeldedJoint welded:
+                    Weld(rungs, rig, response, joints, id, name, welded.Weld, factors);
+                    break;
+                case RigSlottedJoint slotted:
+                    Weld(rungs, rig, response, joints, id, name, slotted.Weld, factors);
+                    break;
+                case RigBoltedJoint bolted:
+                    Bolts(rungs, rig, response, joints, id, name, bolted, factors);
+                    break;
+                case RigPinnedJoint pinned:
+                    Pins(rungs, rig, response, joints, id, name, pinned, factors);
+                    break;
+            }
+        }
+    }
+
+    /// <summary>Joints of one name are the same joint repeated: left and right.</summary>
+    private static string Name(PlanJoint joint)
+    {
+        int comma = joint.Name.IndexOf(',', StringComparison.Ordinal);
+        return comma < 0 ? joint.Name : joint.Name[..comma];
+    }
+
+    private static void Weld(
+        List<Rung> rungs, Rig rig, FrameResponse response, PlanJoint[] joints, string id, string name, RigWeld weld, PartialFactors factors)
+    {
+        WeldGroup[] groups = [.. joints.Select(j => JointWeld.Of(j, weld))];
+        (double fu, double betaW, double fy) = Weaker(joints[0]);
+        bool butt = weld.Kind == WeldKind.Butt;
+        Worst.Joint(response, joints, (i, end, w) => butt
+                ? ButtWeld.Yield(groups[i], end.Force, end.Moment, end.At, fy, factors, w)
+                : FilletWeld.Directional(groups[i], end.Force, end.Moment, end.At, fu, betaW, factors, w))
+            ?.Into(rungs, new Words(id + "-weld", $"weld of the {name}", "tears", "tears"), RungGroup.Joints,
+                butt ? Factoring.Load(rig) : Factoring.Break(rig), butt ? ButtWeld.Source : FilletWeld.DirectionalSource);
+    }
+
+    /// <summary>The weaker of the two parts joined: f_u, β_w, f_y.</summary>
+    private static (double Fu, double BetaW, double Fy) Weaker(PlanJoint joint)
+    {
+        RigMember weak = joint.Beam.Fu <= joint.Onto.Fu ? joint.Beam : joint.Onto;
+        // a steel outside the weldable grades gets the severest factor of table 4.1, and its own caution
+        return (weak.Fu, weak.Steel.BetaW ?? 1.0, Math.Min(joint.Beam.Fy, joint.Onto.Fy));
+    }
+
+    private static void Bolts(
+        List<Rung> rungs, Rig rig, FrameResponse response, PlanJoint[] joints, string id, string name, RigBoltedJoint bolted, PartialFactors factors)
+    {
+        BoltGroup group = JointBolts.Of(bolted);
+        Func<int, JointEnd, Actions> local = (i, end) => end.In(joints[i]);
+        string broken = Factoring.Break(rig);
+        void Add(string suffix, string what, Func<Actions, Working?, Limit?> check) =>
+            Worst.Joint(response, joints, (i, end, w) => check(local(i, end), w))
+                ?.Into(rungs, new Words($"{id}-{suffix}", $"bolts of the {name}", what, what, Plural: true), RungGroup.Joints, broken, Bolt.Source);
+
+        Add("bolt-shear", "shear", (a, w) => group.Shear(a, factors, w));
+        if (bolted.Fit != BeamFit.Lapped)
+        {
+            Add("bolt-pull", "break in tension", (a, w) => group.Tension(a, factors, 1, w));
+            Add("bolt-both", "break in shear and tension together", (a, w) => group.Combined(a, factors, 1, w));
+        }
+
+        BoltedPlate plate = JointBolts.Plate(bolted, group, Math.Min(joints[0].Beam.Fu, joints[0].Onto.Fu));
+        Add("bolt-bearing", "crush the edge of their holes", (a, w) => group.Bearing(a, plate, factors, w));
+    }
+
+    private static void Pins(
+        List<Rung> rungs, Rig rig, FrameResponse response, PlanJoint[] joints, string id, string name, RigPinnedJoint pinned, PartialFactors factors)
+    {
+        double d = pinned.Diameter;
+        var pin = new Pin(d, pinned.Steel.Fy(d), pinned.Steel.Fu(d), pinned.Middle, pinned.Outer, pinned.Gap, joints[0].Onto.Fy, joints[0].Beam.Fy);
+        void Add(string suffix, string what, string factor, Func<double, Working?, Limit?> check) =>
+            Worst.Joint(response, joints, (_, end, w) => check(end.Force.Length, w))
+                ?.Into(rungs, new Words($"{id}-{suffix}", $"pin of the {name}", what, what), RungGroup.Joints, factor, Pin.Source);
+
+        Add("pin-shear", "shears", Factoring.Break(rig), (f, w) => pin.Shear(f, factors, w));
+        Add("pin-bearing", "crushes its hole", Factoring.Load(rig), (f, w) => pin.Bearing(f, factors, w));
+        Add("pin-bending", "bends and shears", Factoring.Load(rig), (f, w) => pin.Bending(f, factors, w));
+    }
+}
