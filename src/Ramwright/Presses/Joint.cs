@@ -4,7 +4,26 @@ namespace Ramwright.Presses;
 
 /// <summary>How two members are joined.</summary>
 [Says("how two members are joined")]
-public abstract record Joint;
+public abstract record Joint
+{
+    /// <summary>How the beam's end meets the upright.</summary>
+    [Says("how the beam's end meets the upright, in a closed frame")]
+    public BeamFit? Fit { get; init; }
+}
+
+/// <summary>How a beam's end meets an upright.</summary>
+public enum BeamFit
+{
+    /// <summary>The beam's end stands against the inner face of the upright.</summary>
+    [Says("the beam stands between the uprights, its ends against their inner faces")]
+    Between,
+    /// <summary>The beam lies across the end of the upright.</summary>
+    [Says("the beam lies across the ends of the uprights")]
+    Over,
+    /// <summary>The beam's two halves clasp the upright, or the beam lies flat on it.</summary>
+    [Says("the beam's two halves clasp the upright")]
+    Lapped,
+}
 
 /// <summary>Welded face to face.</summary>
 [Kind("weld"), Says("welded all round where they touch")]
