@@ -53,16 +53,17 @@ public static class PressFile
         }
 
         var bound = new FaultList(fileName, source);
-        Press? press = new Binder(bound, map, shelfWith(StockNamed(top)), whole).Bind(top);
+        Shelf? shelf = shelfWith(StockNamed(top));
+        Press? press = new Binder(bound, map, shelf, whole).Bind(top);
         if (!whole)
             bound.DropFrom(brokenLine);         // may be echoes of what broke there
         faults.Add(bound);
         if (press is not null && whole)
         {
-            foreach (Fault fault in PressRules.Of(press))
+            foreach (Fault fault in PressRules.Of(press, shelf))
             {
-                if (!faults.Touches(fault.Path))
-                    faults.Add(map.PointAt(fault.Path), fault.Path, fault.Found, fault.Wanted, fault.Nearest);
+                if (!faults.Touches(fault.Path) && !(fault.Against is { } other && faults.Touches(other)))
+                    faults.Add(map.PointAt(fault.Path), fault.Path, fault.Found + Against(fault, map, source), fault.Wanted, fault.Nearest);
             }
         }
 
@@ -142,6 +143,17 @@ public static class PressFile
         }
 
         return false;
+    }
+
+    // The other half of a clash, in the person's own words.
+    private static string Against(Fault fault, SourceMap map, SourceText source)
+    {
+        if (fault.Against is not { } path || !map.TryFind(path, out SourceMap.Spot spot) || spot.Key is not { } key)
+            return "";
+        string name = path[(path.LastIndexOf('.') + 1)..];
+        return spot.IsText
+            ? $" ({name} is {FaultWords.Clip(source.Text.Substring(spot.Value.Offset, spot.Value.Length), 40)} on line {key.Line})"
+            : $" ({name} stands on line {key.Line})";
     }
 
     private static List<string> StockNamed(Node top)
