@@ -8,8 +8,9 @@ namespace Ramwright.Workings;
 /// </summary>
 /// <remarks>
 /// A formula's text is read by machine too: a test recomputes every step from its own text. Write it with the symbols
-/// of the givens, <c>+ − · / ( )</c>, a space for a product, <c>² ³ ⁴</c> or <c>^</c> for powers, <c>√( )</c>,
-/// <c>π</c>, and <c>min max abs sin cos tan ln exp</c> with their arguments in brackets. SI throughout.
+/// of the givens, <c>+ − · / ( )</c>, a space for a product, <c>² ³ ⁴ ⁻¹</c> or <c>^</c> for powers, <c>√( ) ∛( )</c>,
+/// <c>π</c>, and <c>min max abs sin cos tan atan ln log10 exp sqrt</c> with their arguments in brackets. SI throughout.
+/// A product by space straight after a division reads in two ways: <c>a / (b c)</c> or <c>a / b · c</c>, not <c>a / b c</c>.
 /// </remarks>
 public sealed class Working
 {

@@ -1,0 +1,83 @@
+namespace Ramwright.Quantities;
+
+/// <summary>What a dimension is called in a sentence.</summary>
+public static class DimensionWords
+{
+    /// <summary>With its article: <c>a length</c>.</summary>
+    public static string Noun(Dimension dimension) => dimension switch
+    {
+        Dimension.Number => "a plain number",
+        Dimension.Ratio => "a share",
+        Dimension.Count => "a count",
+        Dimension.Length => "a length",
+        Dimension.Area => "an area",
+        Dimension.Volume => "a volume",
+        Dimension.SectionModulus => "a section modulus",
+        Dimension.SecondMoment => "a second moment of area",
+        Dimension.WarpingConstant => "a warping constant",
+        Dimension.Angle => "an angle",
+        Dimension.Slope => "a slope",
+        Dimension.Mass => "a mass",
+        Dimension.MassPerLength => "a mass per length",
+        Dimension.Density => "a density",
+        Dimension.Time => "a time",
+        Dimension.Speed => "a speed",
+        Dimension.Force => "a force",
+        Dimension.ForcePerLength => "a force per length",
+        Dimension.Moment => "a moment",
+        Dimension.Stiffness => "a stiffness",
+        Dimension.RotationalStiffness => "a rotational stiffness",
+        Dimension.Pressure => "a pressure",
+        Dimension.Stress => "a stress",
+        Dimension.Flow => "a flow of oil",
+        Dimension.FreeAir => "a flow of free air",
+        Dimension.Displacement => "a volume per turn",
+        Dimension.Power => "a power",
+        Dimension.Energy => "an energy",
+        Dimension.Temperature => "a temperature",
+        Dimension.RotationalSpeed => "a speed of rotation",
+        Dimension.Cadence => "a number of strokes in a time",
+        Dimension.KinematicViscosity => "a kinematic viscosity",
+        Dimension.DynamicViscosity => "a dynamic viscosity",
+        _ => throw new ArgumentOutOfRangeException(nameof(dimension), dimension, "not a dimension"),
+    };
+
+    /// <summary>How a person would write one: <c>600 mm</c>.</summary>
+    public static string Example(Dimension dimension) => dimension switch
+    {
+        Dimension.Number => "1.5",
+        Dimension.Ratio => "3 %",
+        Dimension.Count => "4",
+        Dimension.Length => "600 mm",
+        Dimension.Area => "71 cm2",
+        Dimension.Volume => "8 L",
+        Dimension.SectionModulus => "150 cm3",
+        Dimension.SecondMoment => "2500 cm4",
+        Dimension.WarpingConstant => "9000 cm6",
+        Dimension.Angle => "30°",
+        Dimension.Slope => "1.5 mm/m",
+        Dimension.Mass => "320 kg",
+        Dimension.MassPerLength => "26 kg/m",
+        Dimension.Density => "7850 kg/m3",
+        Dimension.Time => "10 s",
+        Dimension.Speed => "14 mm/s",
+        Dimension.Force => "250 kN",
+        Dimension.ForcePerLength => "400 N/mm",
+        Dimension.Moment => "12 kN·m",
+        Dimension.Stiffness => "120 kN/mm",
+        Dimension.RotationalStiffness => "5000 kN·m/rad",
+        Dimension.Pressure => "210 bar",
+        Dimension.Stress => "235 MPa",
+        Dimension.Flow => "8 L/min",
+        Dimension.FreeAir => "250 L/min",
+        Dimension.Displacement => "4.2 cm3/rev",
+        Dimension.Power => "2.2 kW",
+        Dimension.Energy => "150 J",
+        Dimension.Temperature => "40 °C",
+        Dimension.RotationalSpeed => "1440 rpm",
+        Dimension.Cadence => "30 /min",
+        Dimension.KinematicViscosity => "46 cSt",
+        Dimension.DynamicViscosity => "40 mPa·s",
+        _ => throw new ArgumentOutOfRangeException(nameof(dimension), dimension, "not a dimension"),
+    };
+}
