@@ -38,10 +38,10 @@ internal sealed class FaultList(string fileName, SourceText source)
         }
     }
 
-    /// <summary>Whether something at this path, or above or below it, has been refused.</summary>
-    public bool Touches(string path)
+    /// <summary>Whether one of the first so many faults lies at this path, or above or below it.</summary>
+    public bool Touches(string path, int count)
     {
-        foreach (PlacedFault fault in _faults)
+        foreach (PlacedFault fault in _faults.GetRange(0, Math.Min(count, _faults.Count)))
         {
             if (IsWithin(fault.Path, path) || IsWithin(path, fault.Path))
                 return true;

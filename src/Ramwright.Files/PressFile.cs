@@ -60,9 +60,10 @@ public static class PressFile
         faults.Add(bound);
         if (press is not null && whole)
         {
+            int read = faults.Count;            // a value that could not be read is not unsaid
             foreach (Fault fault in PressRules.Of(press, shelf))
             {
-                if (!faults.Touches(fault.Path) && !(fault.Against is { } other && faults.Touches(other)))
+                if (!faults.Touches(fault.Path, read) && !(fault.Against is { } other && faults.Touches(other, read)))
                     faults.Add(map.PointAt(fault.Path), fault.Path, fault.Found + Against(fault, map, source), fault.Wanted, fault.Nearest);
             }
         }

@@ -63,7 +63,10 @@ internal sealed class Binder(FaultList faults, SourceMap map, Shelf? shelf, bool
                 continue;
             KeyShape? found = Find(candidates, key.Text);
             if (found is null)
-                Unknown(key, node, shape, settled, candidates, path, at);
+            {
+                if (Unknown(key, node, shape, settled, candidates, path, at) is { } meant)
+                    written.TryAdd(meant, key.Place.Line);       // not missing, only misspelt
+            }
             else if (Value(value, found, at, key.Place) is { } read && record is not null)
                 found.Property.SetValue(record, read);
         }
@@ -92,7 +95,7 @@ internal sealed class Binder(FaultList faults, SourceMap map, Shelf? shelf, bool
                     KindWords(shape), NearestWord.Of(word.Text, KindNames(shape)));
             }
             else if (value is not RefusedNode)
-                faults.Add(key.Place, at, "kind wants one word", KindWords(shape));
+                faults.Add(key.Place, at, $"{FaultWords.Owner(path)} does not say its kind", KindWords(shape), OnlyKindWith(node, shape));
             return null;
         }
 
@@ -129,7 +132,8 @@ internal sealed class Binder(FaultList faults, SourceMap map, Shelf? shelf, bool
                     return _values.Read(text, key, path);
                 if (isVoid)
                 {
-                    faults.Add(owner, path, $"{key.Key} has no value", $"{key.ExampleLine} ({key.Says}), or no such line");
+                    faults.Add(owner, path, $"{key.Key} has no value",
+                        $"{key.ExampleLine} ({key.Says}){(key.IsNeeded ? "" : ", or no such line")}");
                 }
                 else
                     WrongForm(value, key, path, "one value");
@@ -153,7 +157,8 @@ internal sealed class Binder(FaultList faults, SourceMap map, Shelf? shelf, bool
             else if (item is not RefusedNode)
             {
                 string example = key.Form == KeyForm.Texts ? "my-stock.csv" : RecordShape.Of(key.Element).Example;
-                faults.Add(item.Place, at, $"item {i + 1} of {path} is {FormOf(item)}", "- " + example);
+                faults.Add(item.Place, at,
+                    $"item {i + 1} of {path} wants {(key.Form == KeyForm.Texts ? "one text" : "keys under it")}, not {FormOf(item)}", "- " + example);
             }
 
             if (read is not null)
@@ -177,11 +182,15 @@ internal sealed class Binder(FaultList faults, SourceMap map, Shelf? shelf, bool
             string from = path.Length == 0 ? "" : $" from {FaultWords.Owner(path)}";
             Place place = empty ? map.PointAt(at) : owner;
             string found = empty ? $"{key.Key} has nothing under it" : $"{key.Key} is missing{from}: {key.Says}";
-            faults.Add(place, at, found, $"a line such as {key.ExampleLine}");
+            string kinds = key.Form == KeyForm.Record && RecordShape.Of(key.Element).Kinds.Count > 0
+                ? "; kinds: " + KindWords(RecordShape.Of(key.Element))
+                : "";
+            faults.Add(place, at, found, $"a line such as {key.ExampleLine}{kinds}");
         }
     }
 
-    private void Unknown(
+    // Says that a key is not known here, and returns the one that was probably meant.
+    private string? Unknown(
         TextNode key, KeysNode node, RecordShape shape, RecordShape? settled, IReadOnlyList<RecordShape> candidates,
         string path, string at)
     {
@@ -189,14 +198,20 @@ internal sealed class Binder(FaultList faults, SourceMap map, Shelf? shelf, bool
         string found = $"{owner} has no key {FaultWords.Quote(key.Text)}";
         if (shape.Kinds.Count == 0 && key.Text == KindKey && shape.Find(KindKey) is null)
         {
-            faults.Add(key.Place, at, $"{owner} comes in one kind only", "this line taken out");
-            return;
+            faults.Add(key.Place, at, $"{owner} comes in one kind only", "this key taken out");
+            return null;
         }
 
-        if (KeyPlaces.Of(key.Text) is { } elsewhere)
+        if (key.Text.Contains('\u00A0'))
+        {
+            faults.Add(key.Place, at, "a non-breaking space stands in this key, as copied from a web page", "plain spaces around the key");
+            return key.Text.Replace('\u00A0', ' ').Trim();
+        }
+
+        if (KeyPlaces.Of(key.Text, path) is { } elsewhere)
         {
             faults.Add(key.Place, at, found, $"{key.Text} goes {elsewhere}");
-            return;
+            return null;
         }
 
         var names = new List<string>();
@@ -213,8 +228,12 @@ internal sealed class Binder(FaultList faults, SourceMap map, Shelf? shelf, bool
             }
         }
 
-        string wanted = free.Count == 0 ? "this line taken out: every key is there already" : "one of " + string.Join(", ", free);
-        faults.Add(key.Place, at, found, wanted, NearestWord.Of(key.Text, names));
+        string wanted = free.Count == 0 ? "this key taken out: every other is there already"
+            : free.Count == 1 ? free[0]
+            : "one of " + string.Join(", ", free);
+        string? nearest = NearestWord.Of(key.Text, names);
+        faults.Add(key.Place, at, found, wanted, nearest);
+        return nearest;
     }
 
     private void WrongForm(Node value, KeyShape key, string path, string wants)
@@ -227,11 +246,16 @@ internal sealed class Binder(FaultList faults, SourceMap map, Shelf? shelf, bool
                 if (kind.Kind == text.Text)
                     example = $"{key.Key}: {kind.Example}";
             }
+
+            if (text is { IsPlain: true, Text.Length: < 30 } && RecordShape.Of(key.Element).ExampleWith(text.Text) is { } own)
+                example = $"{key.Key}: {own}";
         }
         else if (key.Form is KeyForm.Records or KeyForm.Texts)
         {
-            string item = key.Form == KeyForm.Texts ? "my-stock.csv" : RecordShape.Of(key.Element).Example;
-            example = $"{key.Key}: and below it, a little to the right: - {item}";
+            string item = key.Form == KeyForm.Records ? RecordShape.Of(key.Element).Example
+                : value is TextNode { Text.Length: < 30 } one ? one.Text
+                : "my-stock.csv";
+            example = $"below {key.Key}: a line for each, - {item}";
         }
 
         faults.Add(value is TextNode ? value.Place : map.PointAt(path), path,
@@ -284,7 +308,7 @@ internal sealed class Binder(FaultList faults, SourceMap map, Shelf? shelf, bool
         {
             bool fits = node.Entries.Count > 0;
             foreach (Entry entry in node.Entries)
-                fits &= kind.Find(entry.Key.Text) is not null;
+                fits &= entry.Key.Text == KindKey || kind.Find(entry.Key.Text) is not null;
             if (!fits)
                 continue;
             if (only is not null)
@@ -315,7 +339,7 @@ internal sealed class Binder(FaultList faults, SourceMap map, Shelf? shelf, bool
     {
         KeysNode => "keys with values",
         ListNode => "a list",
-        TextNode { IsVoid: true } => "empty",
+        TextNode { IsVoid: true } => "an empty place",
         TextNode text => FaultWords.Quote(text.Text),
         _ => "that",
     };

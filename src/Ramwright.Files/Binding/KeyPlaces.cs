@@ -7,41 +7,64 @@ internal static class KeyPlaces
 {
     private const int MostNamed = 3;
 
-    private static Dictionary<string, List<string>>? _places;
+    private static Dictionary<string, List<Spot>>? _spots;
+
+    private readonly record struct Spot(string Path, string? Kind, bool InItems);
 
     /// <summary>The places where a key is valid, as words; null when it is valid nowhere.</summary>
-    public static string? Of(string key)
+    /// <param name="key">The key.</param>
+    /// <param name="path">Where it was written: another kind of the same record comes before any other place.</param>
+    public static string? Of(string key, string path)
     {
-        Dictionary<string, List<string>> places = _places ??= Walk();
-        if (!places.TryGetValue(key, out List<string>? found))
+        Dictionary<string, List<Spot>> spots = _spots ??= Walk();
+        if (!spots.TryGetValue(key, out List<Spot>? found))
             return null;
-        return found.Count <= MostNamed
-            ? FaultWords.List(found)
-            : FaultWords.List(found[..MostNamed]) + " and the like";
+        var same = new List<string>();
+        var all = new List<string>();
+        foreach (Spot spot in found)
+        {
+            if (spot.Path == path)
+                same.Add(Words(spot));
+            all.Add(Words(spot));
+        }
+
+        List<string> named = same.Count > 0 ? same : all;
+        return named.Count <= MostNamed
+            ? FaultWords.List(named)
+            : string.Join(", ", named[..MostNamed]) + " and the like";
     }
 
-    private static Dictionary<string, List<string>> Walk()
+    private static string Words(Spot spot)
     {
-        var places = new Dictionary<string, List<string>>(StringComparer.Ordinal);
-        Visit(RecordShape.Of(typeof(Press)), "", "at the top", places);
-        return places;
+        string place = spot.Path.Length == 0 ? "at the top, without indentation"
+            : spot.InItems ? $"in each item of {spot.Path}"
+            : $"under {spot.Path}";
+        return spot.Kind is null ? place : $"{place} of kind {spot.Kind}";
     }
 
-    private static void Visit(RecordShape shape, string path, string place, Dictionary<string, List<string>> places)
+    private static Dictionary<string, List<Spot>> Walk()
+    {
+        var spots = new Dictionary<string, List<Spot>>(StringComparer.Ordinal);
+        Visit(RecordShape.Of(typeof(Press)), "", inItems: false, spots);
+        return spots;
+    }
+
+    private static void Visit(RecordShape shape, string path, bool inItems, Dictionary<string, List<Spot>> spots)
     {
         foreach (RecordShape kind in shape.Kinds)
-            Visit(kind, path, $"{place} of kind {kind.Kind}", places);
+            Visit(kind, path, inItems, spots);
         foreach (KeyShape key in shape.Keys)
         {
-            if (!places.TryGetValue(key.Key, out List<string>? found))
-                places[key.Key] = found = [];
-            if (!found.Contains(place))
-                found.Add(place);
+            // A key that every kind shares belongs to no kind in particular.
+            string? kind = key.Property.DeclaringType == shape.Type ? shape.Kind : null;
+            var spot = new Spot(path, kind, inItems);
+            if (!spots.TryGetValue(key.Key, out List<Spot>? found))
+                spots[key.Key] = found = [];
+            if (!found.Contains(spot))
+                found.Add(spot);
             string below = path.Length == 0 ? key.Key : $"{path}.{key.Key}";
-            if (key.Form == KeyForm.Record)
-                Visit(RecordShape.Of(key.Element), below, "under " + below, places);
-            else if (key.Form == KeyForm.Records)
-                Visit(RecordShape.Of(key.Element), below, "in each item of " + below, places);
+            if (key.Form is KeyForm.Record or KeyForm.Records)
+                Visit(RecordShape.Of(key.Element), below, key.Form == KeyForm.Records, spots);
         }
     }
 }

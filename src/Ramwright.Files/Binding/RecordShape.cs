@@ -56,10 +56,39 @@ internal sealed class RecordShape
                     parts.Add(key.ExampleLine);
             }
 
-            if (parts.Count == 0 || (parts.Count == 1 && shape.Kind is not null && shape.Keys.Count > 0 && shape.Keys[^1].Form == KeyForm.Measure))
-                parts.Add((shape.Find("leg") ?? shape.Keys[0]).ExampleLine);
+            if (parts.Count == 0 || (parts.Count == 1 && shape.Kind is not null && shape.Keys.Count > 1))
+                parts.Add((shape.Chief ?? shape.Keys[0]).ExampleLine);
             return $"{{ {string.Join(", ", parts)} }}";
         }
+    }
+
+    /// <summary>The first key that holds a name from stock or a measure: what a person means who writes only one value.</summary>
+    public KeyShape? Chief
+    {
+        get
+        {
+            foreach (KeyShape key in Keys)
+            {
+                if (key.Form is KeyForm.Measure or KeyForm.StockName)
+                    return key;
+            }
+
+            return null;
+        }
+    }
+
+    /// <summary>How a person would write it who wrote only one value for it; null where more is needed.</summary>
+    public string? ExampleWith(string value)
+    {
+        if (Kinds.Count > 0 || Kind is not null || Chief is not { } chief)
+            return null;
+        foreach (KeyShape key in Keys)
+        {
+            if (key.IsNeeded && key != chief)
+                return null;
+        }
+
+        return $"{{ {chief.Key}: {value} }}";
     }
 
     /// <summary>The shape of a type.</summary>

@@ -18,6 +18,7 @@ internal sealed class YamlTree
     private Node? _top;
     private bool _stopped;
     private int _brokenLine;
+    private bool _saidNames;
 
     private YamlTree(FaultList faults)
     {
@@ -156,7 +157,7 @@ internal sealed class YamlTree
         Place place = start with { Length = Math.Max(1, word - start.Offset) };
         if (e is AnchorAlias alias)
         {
-            _faults.Add(place, "", $"*{alias.Value} stands for something written elsewhere; a press file does not use that",
+            SayOnce(place, $"*{alias.Value} stands for something written elsewhere; a press file does not use that",
                 "the value itself, written out again; in quotes if it really begins with *");
             return true;
         }
@@ -164,7 +165,7 @@ internal sealed class YamlTree
         var node = (NodeEvent)e;
         if (!node.Anchor.IsEmpty)
         {
-            _faults.Add(place, "", $"&{node.Anchor.Value} names a value for use elsewhere; a press file does not use that",
+            SayOnce(place, $"&{node.Anchor.Value} names a value for use elsewhere; a press file does not use that",
                 "the value alone; in quotes if it really begins with &");
             return true;
         }
@@ -177,6 +178,14 @@ internal sealed class YamlTree
         }
 
         return false;
+    }
+
+    // Whoever uses names uses many; one word about it is enough.
+    private void SayOnce(Place place, string found, string wanted)
+    {
+        if (!_saidNames)
+            _faults.Add(place, "", found, wanted);
+        _saidNames = true;
     }
 
     private bool TooDeep(int level, Place place)

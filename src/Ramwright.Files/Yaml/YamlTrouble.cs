@@ -197,6 +197,12 @@ internal sealed class YamlTrouble
 
             if (begin && c is '@' or '`' or '%' or '|' or '>' && (_open.Count > 0 || c is not ('|' or '>')))
                 return Add(number, i, 1, $"a value cannot begin with {c}", "the value in quotes");
+            if (begin && c is '&' or '*' && i + 1 < line.Length && line[i + 1] != ' ')
+            {
+                return Add(number, i, 1, $"a value that begins with {c} stands for something written elsewhere; a press file does not use that",
+                    "the value itself; in quotes if it really begins so");
+            }
+
             if ((begin && c is '{' or '[') || (_open.Count > 0 && c is '{' or '['))
             {
                 int indent = 0;
