@@ -5,4 +5,5 @@ namespace Ramwright.Presses;
 /// <param name="Found">What is wrong.</param>
 /// <param name="Wanted">What to write instead.</param>
 /// <param name="Nearest">The nearest valid word, where there is one.</param>
-public sealed record Fault(string Path, string Found, string Wanted, string? Nearest = null);
+/// <param name="Against">Path of the other value that it clashes with, where there is one.</param>
+public sealed record Fault(string Path, string Found, string Wanted, string? Nearest = null, string? Against = null);

@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using Ramwright.Geometry;
 using Ramwright.Workings;
 
@@ -7,9 +8,25 @@ namespace Ramwright.Stock;
 /// A cross-section by its dimensions: the one truth from which properties, weights, drawings and cut parts follow.
 /// Immutable; properties are computed once.
 /// </summary>
+/// <remarks>The first use of <see cref="Properties"/> or <see cref="Outline"/> may come from any thread.</remarks>
 public abstract record Shape
 {
     private SectionProperties? _properties;
+    private Outline? _outline;
+
+    /// <summary>A shape; its name and source are set beside this.</summary>
+    protected Shape()
+    {
+    }
+
+    /// <summary>A copy works its properties out afresh: what it was copied for may change them.</summary>
+    [SetsRequiredMembers]
+    protected Shape(Shape original)
+    {
+        ArgumentNullException.ThrowIfNull(original);
+        Name = original.Name;
+        Source = original.Source;
+    }
 
     /// <summary>As it is called at the stockholder's: <c>HEB 160</c>, <c>2 x UPN 200</c>.</summary>
     public required string Name { get; init; }
@@ -21,7 +38,11 @@ public abstract record Shape
     public SectionProperties Properties => _properties ??= Compute();
 
     /// <summary>The edge of the section: outer loops anticlockwise, holes clockwise, y to the right and z up, m.</summary>
-    public abstract Outline Outline { get; }
+    /// <remarks>
+    /// z = 0 at mid-depth. y = 0 at mid-width, but at the back of the web for a channel. Drilled holes are loops of their
+    /// own that touch the edges they break through: areas and moments are right, the sum of edge lengths is not.
+    /// </remarks>
+    public Outline Outline => _outline ??= Draw();
 
     /// <summary>Buckling curve for bending about y-y; EN 1993-1-1, table 6.2.</summary>
     public abstract BucklingCurve CurveY { get; }
@@ -29,6 +50,25 @@ public abstract record Shape
     /// <summary>Buckling curve for bending about z-z; EN 1993-1-1, table 6.2.</summary>
     public abstract BucklingCurve CurveZ { get; }
 
+    /// <summary>Draws the outline from the dimensions.</summary>
+    protected abstract Outline Draw();
+
     /// <summary>Computes the properties from the dimensions.</summary>
     protected abstract SectionProperties Compute();
+
+    /// <summary>The webs that a hole at mid-depth may go through.</summary>
+    internal virtual IReadOnlyList<WebStrip> Webs => [];
+
+    /// <summary>The parts of the bottom flange that a hole may go through; the top flange is its mirror image.</summary>
+    internal virtual IReadOnlyList<FlangeStrip> BottomFlange => [];
+
+    /// <summary>Whether the two are the same kind with the same dimensions, name and source.</summary>
+    public virtual bool Equals(Shape? other) =>
+        other is not null && EqualityContract == other.EqualityContract && Name == other.Name && Source == other.Source;
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => HashCode.Combine(EqualityContract, Name, Source);
+
+    /// <summary>The name.</summary>
+    public sealed override string ToString() => Name;
 }

@@ -1,14 +1,30 @@
 using System.Diagnostics.CodeAnalysis;
+using System.Globalization;
+using System.Text;
 
 namespace Ramwright.Stock;
 
-/// <summary>Everything that can be asked for by name. Immutable; built from tables by whoever reads them.</summary>
+/// <summary>
+/// Everything that can be asked for by name. Immutable; built from tables by whoever reads them. Names are compared
+/// without regard to case and spaces.
+/// </summary>
 public sealed record Shelf
 {
+    private readonly IReadOnlyList<Shape> _sections = [];
+    private Dictionary<string, Shape>? _byName;
+
     /// <summary>Steels.</summary>
     public required IReadOnlyList<Steel> Steels { get; init; }
     /// <summary>Rolled and hollow sections.</summary>
-    public required IReadOnlyList<Shape> Sections { get; init; }
+    public required IReadOnlyList<Shape> Sections
+    {
+        get => _sections;
+        init
+        {
+            _sections = value;
+            _byName = null;
+        }
+    }
     /// <summary>Bolt and rod classes, a row per range of diameters.</summary>
     public required IReadOnlyList<PropertyClass> Classes { get; init; }
     /// <summary>Coarse metric threads.</summary>
@@ -18,21 +34,131 @@ public sealed record Shelf
     /// <summary>Oils.</summary>
     public required IReadOnlyList<OilGrade> Oils { get; init; }
 
+    /// <summary>A shelf with nothing on it.</summary>
+    public static Shelf Empty { get; } = new()
+    {
+        Steels = [],
+        Sections = [],
+        Classes = [],
+        Threads = [],
+        Hoses = [],
+        Oils = [],
+    };
+
     /// <summary>Finds a steel by its name.</summary>
     public bool TrySteel(string name, [NotNullWhen(true)] out Steel? steel) =>
         (steel = Steels.FirstOrDefault(s => SameName(s.Name, name))) is not null;
+
+    /// <summary>Finds a section that goes by name; pairs and bars by dimensions are read by <see cref="SectionText"/>.</summary>
+    public bool TrySection(string name, [NotNullWhen(true)] out Shape? section)
+    {
+        _byName ??= Index(_sections);
+        return _byName.TryGetValue(Key(name), out section);
+    }
 
     /// <summary>Finds a class for a thread of diameter <paramref name="d"/>, m.</summary>
     public bool TryClass(string name, double d, [NotNullWhen(true)] out PropertyClass? found) =>
         (found = Classes.FirstOrDefault(c => SameName(c.Name, name) && d > c.Above && d <= c.UpTo)) is not null;
 
-    /// <summary>Finds an oil by its grade.</summary>
-    public bool TryOil(string name, [NotNullWhen(true)] out OilGrade? oil) =>
-        (oil = Oils.FirstOrDefault(o => SameName(o.Name, name))) is not null;
+    /// <summary>Finds a thread: a coarse one by its size, <c>M24</c>, or any by size and pitch, <c>M36x2</c>.</summary>
+    /// <remarks>A pitch given is taken as given, be it a standard one or not; it must be less than a quarter of the diameter.</remarks>
+    public bool TryThread(string name, [NotNullWhen(true)] out MetricThread? thread)
+    {
+        ArgumentNullException.ThrowIfNull(name);
+        string key = Key(name);
+        thread = Threads.FirstOrDefault(t => Key(t.Name) == key);
+        if (thread is not null)
+            return true;
 
-    /// <summary>Whether two stock names are the same but for case and spaces.</summary>
+        int at = key.IndexOf('X', StringComparison.Ordinal);
+        if (key is not ['M', ..] || at < 0 || !TryMillimetres(key[1..at], out double d) || !TryMillimetres(key[(at + 1)..], out double p))
+            return false;
+        if (!(d is >= 1e-3 and <= 0.5 && p is >= 0.2e-3 && p < d / 4 + 1e-9))
+            return false;
+
+        thread = Threads.FirstOrDefault(t => Math.Abs(t.D - d) < 1e-9 && Math.Abs(t.P - p) < 1e-9)
+            ?? new MetricThread(d, p) { Name = string.Create(CultureInfo.InvariantCulture, $"M{d * 1000:0.###}x{p * 1000:0.###}") };
+        return true;
+    }
+
+    /// <summary>Finds a hose of a type by its bore, m, within half a millimetre: makers round 9.5 mm and 3/8 in alike.</summary>
+    public bool TryHose(string type, double bore, [NotNullWhen(true)] out HoseGrade? hose)
+    {
+        hose = Hoses
+            .Where(h => SameName(h.Type, type) && Math.Abs(h.Bore - bore) <= 0.5e-3)
+            .MinBy(h => Math.Abs(h.Bore - bore));
+        return hose is not null;
+    }
+
+    /// <summary>Finds an oil by its grade: <c>VG 46</c>, <c>ISO VG 46</c>.</summary>
+    public bool TryOil(string name, [NotNullWhen(true)] out OilGrade? oil)
+    {
+        ArgumentNullException.ThrowIfNull(name);
+        string key = Key(name);
+        if (key.StartsWith("ISO", StringComparison.Ordinal))
+            key = key[3..];
+        return (oil = Oils.FirstOrDefault(o => Key(o.Name) == key)) is not null;
+    }
+
+    /// <summary>The steels whose names are nearest to what was written.</summary>
+    public IReadOnlyList<string> NearestSteels(string written, int count = 3) =>
+        NearestNames.To(written, Steels.Select(s => s.Name), count);
+
+    /// <summary>The sections whose names are nearest to what was written.</summary>
+    public IReadOnlyList<string> NearestSections(string written, int count = 3) =>
+        NearestNames.To(written, Sections.Select(s => s.Name), count);
+
+    /// <summary>The classes whose names are nearest to what was written.</summary>
+    public IReadOnlyList<string> NearestClasses(string written, int count = 3) =>
+        NearestNames.To(written, Classes.Select(c => c.Name), count);
+
+    /// <summary>The coarse threads whose names are nearest to what was written.</summary>
+    public IReadOnlyList<string> NearestThreads(string written, int count = 3) =>
+        NearestNames.To(written, Threads.Select(t => t.Name), count);
+
+    /// <summary>The hose types whose names are nearest to what was written.</summary>
+    public IReadOnlyList<string> NearestHoses(string written, int count = 3) =>
+        NearestNames.To(written, Hoses.Select(h => h.Type), count);
+
+    /// <summary>The oils whose names are nearest to what was written.</summary>
+    public IReadOnlyList<string> NearestOils(string written, int count = 3) =>
+        NearestNames.To(written, Oils.Select(o => o.Name), count);
+
+    /// <summary>Whether two stock names are the same but for case, spaces, and × for x.</summary>
     public static bool SameName(string a, string b) => Key(a) == Key(b);
 
-    private static string Key(string name) =>
-        string.Concat(name.Where(c => !char.IsWhiteSpace(c))).ToUpperInvariant();
+    /// <summary>A name without what does not count: spaces, and the sign of multiplication in the stead of x.</summary>
+    internal static string Key(string name)
+    {
+        ArgumentNullException.ThrowIfNull(name);
+        var key = new StringBuilder(name.Length);
+        foreach (char c in name)
+        {
+            if (!char.IsWhiteSpace(c))
+                key.Append(c is '×' or '*' ? 'X' : char.ToUpperInvariant(c));
+        }
+
+        return key.ToString();
+    }
+
+    /// <inheritdoc/>
+    public bool Equals(Shelf? other) => ReferenceEquals(this, other);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => System.Runtime.CompilerServices.RuntimeHelpers.GetHashCode(this);
+
+    private static Dictionary<string, Shape> Index(IReadOnlyList<Shape> sections)
+    {
+        var index = new Dictionary<string, Shape>(sections.Count);
+        foreach (Shape s in sections)
+            index.TryAdd(Key(s.Name), s);
+        return index;
+    }
+
+    private static bool TryMillimetres(string text, out double m)
+    {
+        bool read = double.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out double mm);
+        m = Math.Round(mm, 6) / 1000;
+        return read;
+    }
 }

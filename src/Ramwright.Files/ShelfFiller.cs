@@ -1,0 +1,116 @@
+using Ramwright.Stock;
+
+namespace Ramwright.Files;
+
+/// <summary>Gathers the rows of one table and puts them onto a shelf.</summary>
+internal sealed class ShelfFiller
+{
+    private readonly List<Shape> _sections = [];
+    private readonly List<Steel> _steels = [];
+    private readonly List<PropertyClass> _classes = [];
+    private readonly List<MetricThread> _threads = [];
+    private readonly List<HoseGrade> _hoses = [];
+    private readonly List<OilGrade> _oils = [];
+    private readonly Dictionary<string, int> _lines = [];       // where each name was met
+    private readonly List<(TableRow Row, List<StrengthBand> Bands, double? BetaW)> _bands = [];
+    private readonly HashSet<string> _spoiled = [];             // steels with a row that could not be used
+
+    public void Add(TableRow row, Shape section)
+    {
+        Once(row, section.Name);
+        _sections.Add(section);
+    }
+
+    public void Add(TableRow row, MetricThread thread)
+    {
+        Once(row, thread.Name);
+        _threads.Add(thread);
+    }
+
+    public void Add(TableRow row, OilGrade oil)
+    {
+        Once(row, oil.Name);
+        _oils.Add(oil);
+    }
+
+    public void Add(PropertyClass row) => _classes.Add(row);
+
+    public void Add(HoseGrade hose) => _hoses.Add(hose);
+
+    /// <summary>Leaves a steel out whose row could not be used: without one of its bands the others would say too much.</summary>
+    public void Spoil(string steel) => _spoiled.Add(Key(steel));
+
+    /// <summary>A row of a steel: the first of its name, or a thicker band of the one above.</summary>
+    public void AddBand(TableRow row, StrengthBand band, double? betaW)
+    {
+        string name = row.Needed("name");
+        if (_bands.Count > 0 && Shelf.SameName(_bands[^1].Row.Text("name"), name))
+        {
+            List<StrengthBand> bands = _bands[^1].Bands;
+            if (band.UpTo <= bands[^1].UpTo)
+                throw new BadRowException($"{name} is given twice up to this thickness", "bands from thin to thick, or another name");
+            bands.Add(band);
+            return;
+        }
+
+        foreach (string each in Names(row))
+            Once(row, each);
+        row.Source();       // a fault in it belongs to this row
+        _bands.Add((row, [band], betaW));
+    }
+
+    /// <summary>The shelf with these rows in front, in the stead of old ones of the same name.</summary>
+    public Shelf Onto(Shelf shelf)
+    {
+        foreach ((TableRow row, List<StrengthBand> bands, double? betaW) in _bands)
+        {
+            if (_spoiled.Contains(Key(row.Text("name"))))
+                continue;
+
+            foreach (string name in Names(row))
+            {
+                _steels.Add(new Steel
+                {
+                    Name = name,
+                    Bands = bands,
+                    BetaW = betaW,
+                    Caution = row.Text("caution"),
+                    Source = row.Source(),
+                });
+            }
+        }
+
+        return new Shelf
+        {
+            Steels = Merged(_steels, shelf.Steels, s => s.Name),
+            Sections = Merged(_sections, shelf.Sections, s => s.Name),
+            Classes = Merged(_classes, shelf.Classes, c => $"{c.Name} {c.Above} {c.UpTo}"),
+            Threads = Merged(_threads, shelf.Threads, t => t.Name),
+            Hoses = Merged(_hoses, shelf.Hoses, h => $"{h.Type} {h.Bore}"),
+            Oils = Merged(_oils, shelf.Oils, o => o.Name),
+        };
+    }
+
+    private static IEnumerable<string> Names(TableRow row) =>
+        [row.Needed("name"), .. row.Text("also").Split(';', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries)];
+
+    private void Once(TableRow row, string name)
+    {
+        string key = Key(name);
+        if (!_lines.TryAdd(key, row.Line))
+            throw new BadRowException($"{name} stands in the table twice, first in line {_lines[key]}", "each name once");
+    }
+
+    private static IReadOnlyList<T> Merged<T>(List<T> added, IReadOnlyList<T> old, Func<T, string> name)
+    {
+        if (added.Count == 0)
+            return old;
+        if (old.Count == 0)
+            return added;
+        var names = added.Select(a => Key(name(a))).ToHashSet();
+        return [.. added, .. old.Where(o => !names.Contains(Key(name(o))))];
+    }
+
+    private static string Key(string name) =>
+        string.Concat(name.Where(c => !char.IsWhiteSpace(c))).Replace('×', 'x').ToUpperInvariant();
+}

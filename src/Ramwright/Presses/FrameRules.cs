@@ -1,0 +1,79 @@
+using Ramwright.Stock;
+
+namespace Ramwright.Presses;
+
+/// <summary>What cannot be true together in a frame and the load it carries.</summary>
+internal static class FrameRules
+{
+    public static void Check(PressFrame said, Loading? loading, Shelf? shelf, List<Fault> faults)
+    {
+        switch (said)
+        {
+            case ClosedFrame closed:
+                Closed(closed, loading, shelf, faults);
+                break;
+            case OpenFrontFrame open:
+                OpenFront(open, loading, shelf, faults);
+                break;
+        }
+    }
+
+    private static void Closed(ClosedFrame said, Loading? loading, Shelf? shelf, List<Fault> faults)
+    {
+        if (said.DieWidth > said.Width)
+            faults.Add(new Fault("frame.die-width", "the dies do not fit between the uprights", "dies narrower than the frame's width", Against: "frame.width"));
+        if (loading?.OffCentreAcross >= said.Width / 2)
+        {
+            faults.Add(new Fault("loading.off-centre-across", "the work would stand inside the upright",
+                "less than half the clear width", Against: "frame.width"));
+        }
+
+        Members(said, faults, (said.Crown, "crown"), (said.Bed, "bed"), (said.Upright, "upright"));
+        JointRules.Check(said.CrownJoint, "frame.crown-joint", shelf, faults);
+        JointRules.Check(said.BedJoint, "frame.bed-joint", shelf, faults);
+    }
+
+    private static void OpenFront(OpenFrontFrame said, Loading? loading, Shelf? shelf, List<Fault> faults)
+    {
+        if (said.Throat > said.ArmReach)
+        {
+            faults.Add(new Fault("frame.throat", "the ram's centre line lies beyond the tips of the arms",
+                "a throat smaller than arm-reach; both are measured from the front of the column", Against: "frame.arm-reach"));
+        }
+
+        if (loading?.OffCentreDeep >= said.Throat)
+        {
+            faults.Add(new Fault("loading.off-centre-deep", "the work would stand inside the column", "less than the throat",
+                Against: "frame.throat"));
+        }
+
+        Members(said, faults, (said.Column, "column"), (said.UpperArm, "upper-arm"), (said.LowerArm, "lower-arm"));
+        JointRules.Check(said.ArmJoint, "frame.arm-joint", shelf, faults);
+    }
+
+    // Without a section for all, each member must name its own.
+    private static void Members(PressFrame said, List<Fault> faults, params ReadOnlySpan<(Member? Member, string Key)> members)
+    {
+        if (said.Section is not null)
+            return;
+        bool silent = true;
+        foreach ((Member? member, _) in members)
+            silent &= member is null;
+        if (silent)
+        {
+            faults.Add(new Fault("frame.section", "no section is named for the frame or any member of it",
+                "section: HEB 160 under frame for every member, or a section under each"));
+            return;
+        }
+
+        foreach ((Member? member, string key) in members)
+        {
+            if (member?.Section is null)
+            {
+                faults.Add(new Fault($"frame.{key}.section", $"no section is named for {key}",
+                    $"{key}: {{ section: HEB 160 }}, or one section under frame for every member that names none",
+                    Against: "frame.section"));
+            }
+        }
+    }
+}

@@ -1,0 +1,86 @@
+using Ramwright.Stock;
+
+namespace Ramwright.Presses;
+
+/// <summary>What cannot be true together in a joint.</summary>
+internal static class JointRules
+{
+    // Throat over leg of an equal-legged fillet; a tenth off is rounding to whole millimetres.
+    private static readonly double ThroatOverLeg = Math.Sqrt(0.5);
+    private const double Rounding = 0.1;
+
+    public static void Check(Joint? said, string path, Shelf? shelf, List<Fault> faults)
+    {
+        switch (said)
+        {
+            case WeldedJoint welded:
+                Weld(welded.Weld, path + ".weld", faults);
+                break;
+            case SlottedJoint slotted:
+                Weld(slotted.Weld, path + ".weld", faults);
+                break;
+            case BoltedJoint bolted:
+                Bolts(bolted, path, shelf, faults);
+                break;
+        }
+    }
+
+    private static void Weld(Weld? said, string path, List<Fault> faults)
+    {
+        if (said is null)
+            return;
+        if (said.Kind == WeldKind.Butt)
+        {
+            string? size = said.Leg is not null ? "leg" : said.Throat is not null ? "throat" : null;
+            if (size is not null)
+            {
+                faults.Add(new Fault($"{path}.{size}", $"a full-penetration butt weld has no {size}: it is as thick as the plate",
+                    "kind: fillet with its leg or throat, or kind: butt alone", Against: path + ".kind"));
+            }
+        }
+        else if (said.Leg is null && said.Throat is null)
+            faults.Add(new Fault(path, "the weld has no size", "leg: 8 mm or throat: 6 mm, or kind: butt if it goes right through the plate"));
+        else if (said is { Leg: { } leg, Throat: { } throat } && Math.Abs(throat / (ThroatOverLeg * leg) - 1) > Rounding)
+        {
+            faults.Add(new Fault(path + ".throat", "leg and throat do not belong to one fillet: the throat is 0.7 of the leg",
+                "one of the two: the leg is the side you see, the throat is measured through the middle", Against: path + ".leg"));
+        }
+    }
+
+    private static void Bolts(BoltedJoint said, string path, Shelf? shelf, List<Fault> faults)
+    {
+        if (said.Thread is not { } thread || ThreadName.Diameter(thread) is not { } d)
+            return;
+        string against = path + ".thread";
+        if (said.Pitch <= d)
+            faults.Add(new Fault(path + ".pitch", "the bolts would stand inside each other", "at least two and a half bolt diameters", Against: against));
+        if (said.Gauge <= d)
+            faults.Add(new Fault(path + ".gauge", "the bolts would stand inside each other", "at least two and a half bolt diameters", Against: against));
+        if (said.Edge <= d / 2)
+        {
+            faults.Add(new Fault(path + ".edge", "the hole would break out of the edge", "at least one and a half bolt diameters, from the hole's centre",
+                Against: against));
+        }
+
+        if (shelf is not null && said.Class is { } name && !shelf.TryClass(name, d, out _))
+        {
+            string sizes = Sizes(name, shelf);
+            if (sizes.Length > 0)
+                faults.Add(new Fault(path + ".class", $"class {name} is not made in this size", $"class {name} {sizes}, or another class", Against: against));
+        }
+    }
+
+    private static string Sizes(string name, Shelf shelf)
+    {
+        double above = double.PositiveInfinity, upTo = 0;
+        foreach (PropertyClass row in shelf.Classes)
+        {
+            if (!Shelf.SameName(row.Name, name))
+                continue;
+            above = Math.Min(above, row.Above);
+            upTo = Math.Max(upTo, row.UpTo);
+        }
+
+        return upTo <= 0 ? "" : above > 0 ? $"above M{above * 1000:0.#} and up to M{upTo * 1000:0.#}" : $"up to M{upTo * 1000:0.#}";
+    }
+}

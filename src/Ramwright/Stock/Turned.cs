@@ -1,0 +1,45 @@
+using Ramwright.Geometry;
+
+namespace Ramwright.Stock;
+
+/// <summary>A shape turned a quarter anticlockwise, so that its weak axis carries the bending: what pointed right points up.</summary>
+/// <param name="Of">The shape before turning.</param>
+public sealed record Turned(Shape Of) : Shape
+{
+    /// <summary>The shape before turning.</summary>
+    public Shape Of { get; } = Of ?? throw new ArgumentNullException(nameof(Of));
+
+    /// <inheritdoc/>
+    public override BucklingCurve CurveY => Of.CurveZ;
+
+    /// <inheritdoc/>
+    public override BucklingCurve CurveZ => Of.CurveY;
+
+    /// <inheritdoc/>
+    protected override Outline Draw() => Of.Outline.QuarterTurned();
+
+    /// <inheritdoc/>
+    /// <remarks>A turned channel has its shear centre below the centroid, on the line of a vertical load: ShearCentreY is zero.</remarks>
+    protected override SectionProperties Compute()
+    {
+        SectionProperties p = Of.Properties;
+        return p with
+        {
+            Iy = p.Iz,
+            Iz = p.Iy,
+            Wely = p.Welz,
+            Welz = p.Wely,
+            Wply = p.Wplz,
+            Wplz = p.Wply,
+            Avz = p.Avy,
+            Avy = p.Avz,
+            Asz = p.Asy,
+            Asy = p.Asz,
+            Top = p.Right,
+            Bottom = p.Left,
+            Left = p.Top,
+            Right = p.Bottom,
+            ShearCentreY = 0,
+        };
+    }
+}
