@@ -75,6 +75,29 @@ public class PowerStudyTest(ITestOutputHelper output)
         }
     }
 
+    [Fact]
+    public void CautionIsReadWithItsNumbers()
+    {
+        PowerCaution caution = PowerStudy.Of(Jack, Air, Hoses, Vg46).Cautions.Single(c => c.Words.Contains("regulator"));
+        string text = caution.Text((si, dimension) => $"<{dimension} {si:G3}>");
+        Assert.Contains("compressor's <Pressure 8E+05> through: the pump then makes <Pressure 7.6E+07>, <Force 7.22E+05> on the frame", text);
+    }
+
+    [Fact]
+    public void WhatIsTakenForGrantedIsListedAndStatedFactsStrikeItOut()
+    {
+        string[] bare = What(PowerStudy.Of(Jack, Air with { FullFlow = 0, Compressor = new(0.1, 6 * Bar, 8 * Bar, null, 1500) }, [], Vg46));
+        Assert.Equal(
+            ["bulk modulus of the oil", "pump.full-flow", "pump.air-use", "pump.compressor.free-air", "pressing part of the stroke",
+                "force over the pressing part"],
+            bare);
+        Assert.Equal(["bulk modulus of the oil"], What(PowerStudy.Of(Jack, Air with { AirUse = 500 * Lpm }, [], Vg46, new PressStroke(0.01, 1e5))));
+        Assert.Contains("pump.relief", What(PowerStudy.Of(Jack, Hand, [], Vg46)));
+        Assert.DoesNotContain("pump.relief", What(PowerStudy.Of(Ram, Electric, [], Vg46)));
+
+        static string[] What(PowerReport report) => [.. report.Assumptions.Select(a => a.What)];
+    }
+
     [Theory, MemberData(nameof(Pairs))]
     public void TrueForceIsNeverMoreThanTheMostPossible(string pair)
     {
