@@ -20,11 +20,7 @@ internal class PressSettings : CommandSettings
     [Description("Print one JSON object, SI and named units, for scripts.")]
     public bool Json { get; init; }
 
-    public UnitSystem System =>
-        Units.Equals("imperial", StringComparison.OrdinalIgnoreCase) ? UnitSystem.Imperial : UnitSystem.Metric;
+    public UnitSystem System => UnitsOption.Read(Units);
 
-    public override Spectre.Console.ValidationResult Validate() =>
-        Units.Equals("metric", StringComparison.OrdinalIgnoreCase) || Units.Equals("imperial", StringComparison.OrdinalIgnoreCase)
-            ? Spectre.Console.ValidationResult.Success()
-            : Spectre.Console.ValidationResult.Error($"no units are called \"{Units}\"; write --units metric or --units imperial");
+    public override Spectre.Console.ValidationResult Validate() => UnitsOption.Check(Units);
 }

@@ -1,4 +1,3 @@
-using Ramwright.Presses;
 using Ramwright.Quantities;
 using Ramwright.Workings;
 

@@ -34,7 +34,6 @@ internal static class PowerCautions
         Stroke(all, report);
         Always(all, report);
         return all;
-
     }
 
     private static void Relief(List<PowerCaution> all, RigPump pump, PowerReport report)
@@ -124,11 +123,15 @@ internal static class PowerCautions
             if (check.Verdict == VelocityVerdict.Above)
                 Add(all, check.Line.Name + " is too small: the oil runs at {0}, " + (check.Line.Duty switch
                 {
-                    Presses.LineDuty.Suction => "and the pump may starve; keep a suction line",
-                    Presses.LineDuty.Return => "and presses back on the ram; keep a return line",
+                    LineDuty.Suction => "and the pump may starve; keep a suction line",
+                    LineDuty.Return => "and presses back on the ram; keep a return line",
                     _ => "and heats; keep a pressure line",
                 }) + " below {1}.", u, new Given("u", VelocityBand.Of(check.Line.Duty).Most, Dimension.Speed));
+<<<<<<< HEAD
             if (check.Line is { Duty: Presses.LineDuty.Return, Rating: { } rating } && !check.CarriesIt)
+=======
+            if (check.Line.Duty == LineDuty.Return && !check.CarriesIt)
+>>>>>>> power
                 Add(all, "If " + check.Line.Name + " stands between valve and cylinder it sees the pump's {0} when the ram goes back; it is rated {1}.",
                     P(check.Sees), P(rating));
         }

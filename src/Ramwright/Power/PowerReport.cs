@@ -1,3 +1,5 @@
+using Ramwright.Presses;
+
 namespace Ramwright.Power;
 
 /// <summary>What a pump, a cylinder and the lines between them can do. SI; every number is finite.</summary>
@@ -55,6 +57,8 @@ public sealed record PowerReport
     public required double OilEnergy { get; init; }
     /// <summary>Oil that comes back when that is let go, m³.</summary>
     public required double Decompression { get; init; }
+    /// <summary>What was taken for granted because nothing was said.</summary>
+    public required IReadOnlyList<Assumed> Assumptions { get; init; }
     /// <summary>What the person must know.</summary>
     public required IReadOnlyList<PowerCaution> Cautions { get; init; }
 }

@@ -51,10 +51,10 @@ public static class PowerStudy
         double pressingForce = stroke.PressingForce ?? PressStroke.UsualForceShare * trueForce;
         SpeedAtLoad pressing = motion.Push(pressingForce, w);
         SpeedAtLoad? back = motion.ReturnByOil(w);
-        StrokeTimes times = Times(cylinder, stroke, pressingForce, speeds[0].Speed, pressing.Speed, back, motion, w)
-            with { PressureRise = curve.TimeToCompress(areas.Push * s + motion.SupplyVolume, BulkModulus.MineralOil, 0.9 * Math.Min(p_true, curve.Ends)) };
-
         double trapped = areas.Push * s + motion.SupplyVolume;
+        StrokeTimes times = Times(cylinder, stroke, pressingForce, speeds[0].Speed, pressing.Speed, back, motion, w)
+            with { PressureRise = curve.TimeToCompress(trapped, BulkModulus.MineralOil, 0.9 * p_true) };
+
         var report = new PowerReport
         {
             Areas = areas,
@@ -79,6 +79,7 @@ public static class PowerStudy
                 : null,
             OilEnergy = StoredEnergy.InOil(p_true, trapped, w: w),
             Decompression = BulkModulus.Compression(trapped, p_true, w: w),
+            Assumptions = PowerAssumptions.Of(pump, lines, stroke, limits, curve),
             Cautions = [],
         };
         return report with { Cautions = PowerCautions.Of(cylinder, pump, report) };

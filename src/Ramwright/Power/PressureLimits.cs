@@ -1,4 +1,5 @@
 using Ramwright.Presses;
+using Ramwright.Quantities;
 using Ramwright.Workings;
 
 namespace Ramwright.Power;
@@ -72,7 +73,7 @@ public sealed record PressureLimits(IReadOnlyList<PressureLimit> All, PressureLi
         void Add(PressureLimitKind kind, PressureLimitNature nature, string words, double p)
         {
             Check.Above(p, name: kind.ToString());
-            w?.Take("p", $"pressure at which {words} is met", p, Quantities.Dimension.Pressure, Stated);
+            w?.Take("p", $"pressure at which {words} is met", p, Dimension.Pressure, Stated);
             double F = RamForce.Net(p, areas.Push, cylinder.SealFriction, S, w);
             all.Add(new PressureLimit(kind, nature, words, p, F, p * areas.Push));
         }

@@ -1,0 +1,86 @@
+using Ramwright.Files;
+using Ramwright.Quantities;
+using Ramwright.Stock;
+using Spectre.Console;
+using Spectre.Console.Cli;
+
+namespace Ramwright.Cli;
+
+/// <summary>Looks things up in stock.</summary>
+internal sealed class StockCommand(IAnsiConsole screen) : Command<StockSettings>
+{
+    private const int Most = 12;
+
+    public override int Execute(CommandContext context, StockSettings settings, CancellationToken cancellationToken)
+    {
+        if (OwnTable(settings, StockTables.Built) is not { } shelf)
+            return ExitCode.WrongInput;
+        if (settings.Name is null)
+        {
+            Overview(shelf);
+            return ExitCode.Holds;
+        }
+
+        IReadOnlyList<StockItem> found = StockFacts.Find(settings.Name, shelf);
+        if (found.Count == 0)
+        {
+            IEnumerable<string> names = shelf.Sections.Select(s => s.Name).Concat(shelf.Steels.Select(s => s.Name)).Concat(shelf.Threads.Select(t => t.Name));
+            screen.WriteLine($"nothing in stock is called \"{settings.Name}\"; nearest: {string.Join(", ", NearestNames.To(settings.Name, names))}");
+            return ExitCode.WrongInput;
+        }
+
+        if (settings.Json)
+            JsonOut.Write(screen, StockJson.Text(found));
+        else if (found.Count > Most)
+            screen.WriteLine($"{found.Count} fit: {string.Join(", ", found.Select(f => f.Name))}");
+        else
+            Show(found, settings.System);
+        return ExitCode.Holds;
+    }
+
+    private Shelf? OwnTable(StockSettings settings, Shelf built)
+    {
+        if (settings.Table is null)
+            return built;
+        if (!File.Exists(settings.Table))
+        {
+            screen.WriteLine($"{settings.Table} is not there");
+            return null;
+        }
+
+        using var reader = new StreamReader(settings.Table);
+        StockReading reading = StockTables.Read(reader, settings.Table, built);
+        foreach (string fault in reading.Faults.Select(f => f.ToString()))
+            screen.WriteLine(fault);
+        return reading.Faults.Count == 0 ? reading.Shelf : null;
+    }
+
+    private void Show(IReadOnlyList<StockItem> found, UnitSystem units)
+    {
+        foreach (StockItem item in found)
+        {
+            screen.MarkupLineInterpolated($"[bold]{item.Name}[/]  {item.Kind}");
+            Table table = CheckView.Bare("symbol", "value", "meaning");
+            foreach ((string symbol, string meaning, double si, Dimension dimension) in item.Facts)
+                table.AddRow(new Text(symbol), new Text(Readout.Text(si, dimension, units, 4)), new Text(meaning));
+            screen.Write(table);
+            screen.WriteLine(" " + item.Source);
+            if (item.Caution.Length > 0)
+                screen.Write(new Padder(new Text("! " + item.Caution), new Padding(1, 0, 0, 0)));
+            screen.WriteLine();
+        }
+    }
+
+    private void Overview(Shelf shelf)
+    {
+        screen.WriteLine($"{shelf.Sections.Count} sections:");
+        foreach (IGrouping<string, Shape> family in shelf.Sections.GroupBy(s => s.Name.Split(' ')[0]))
+            screen.WriteLine($"  {family.Key,-6} {family.Count(),4}   {family.First().Name} to {family.Last().Name}");
+        screen.WriteLine("  and by dimensions: flat 200x40, round 60, square 50, box 200x150x12, 2 x any of them");
+        screen.Write(new Text($"Steels: {string.Join(", ", shelf.Steels.Select(s => s.Name).Distinct())}\n"));
+        screen.Write(new Text($"Bolt classes: {string.Join(", ", shelf.Classes.Select(c => c.Name).Distinct())}; threads {shelf.Threads[0].Name} to {shelf.Threads[^1].Name}\n"));
+        screen.Write(new Text($"Hoses: {string.Join(", ", shelf.Hoses.Select(h => h.Type).Distinct())}\n"));
+        screen.Write(new Text($"Oils: {string.Join(", ", shelf.Oils.Select(o => o.Name))}\n"));
+        screen.WriteLine("One of them: ramwright stock \"UPN 200\"");
+    }
+}

@@ -1,0 +1,89 @@
+using Ramwright.Quantities;
+using Ramwright.Stock;
+using Ramwright.Workings;
+
+namespace Ramwright.Files;
+
+/// <summary>One thing in stock and what is known of it.</summary>
+/// <param name="Kind"><c>section</c>, <c>steel</c>, <c>bolt class</c>, <c>thread</c>, <c>oil</c>, <c>hose</c>.</param>
+/// <param name="Name">Its name.</param>
+/// <param name="Facts">What is known: symbol, meaning, value, dimension.</param>
+/// <param name="Source">Where it comes from.</param>
+/// <param name="Caution">What its user must be told, or empty.</param>
+public sealed record StockItem(
+    string Kind, string Name, IReadOnlyList<(string Symbol, string Meaning, double Si, Dimension Dimension)> Facts, Citation Source, string Caution);
+
+/// <summary>Finds things in stock by name or part of a name.</summary>
+public static class StockFacts
+{
+    /// <summary>Everything that goes by this name; the thing itself where the name is whole, else all whose names contain it.</summary>
+    public static IReadOnlyList<StockItem> Find(string name, Shelf shelf)
+    {
+        ArgumentNullException.ThrowIfNull(shelf);
+        var found = new List<StockItem>();
+        if (SectionText.TryRead(name, shelf, null, out Shape? shape, out _))
+            found.Add(Of(shape));
+        if (shelf.TrySteel(name, out Steel? steel))
+            found.Add(Of(steel));
+        if (shelf.TryThread(name, out MetricThread? thread))
+            found.Add(Of(thread));
+        if (shelf.TryOil(name, out OilGrade? oil))
+            found.Add(Of(oil));
+        found.AddRange(shelf.Classes.Where(c => Shelf.SameName(c.Name, name)).Select(Of));
+        if (found.Count > 0)
+            return found;
+
+        bool Has(string s) => s.Replace(" ", "").Contains(name.Replace(" ", ""), StringComparison.OrdinalIgnoreCase);
+        return
+        [
+            .. shelf.Sections.Where(s => Has(s.Name)).Select(Of),
+            .. shelf.Steels.Where(s => Has(s.Name)).Select(Of),
+            .. shelf.Hoses.Where(h => Has(h.Type)).Select(Of),
+            .. shelf.Oils.Where(o => Has(o.Name)).Select(Of),
+        ];
+    }
+
+    private static StockItem Of(Shape shape)
+    {
+        SectionProperties p = shape.Properties;
+        return new StockItem("section", shape.Name,
+        [
+            ("h", "depth", p.Height, Dimension.Length), ("b", "width", p.Width, Dimension.Length),
+            ("A", "area", p.A, Dimension.Area), ("G", "mass", p.A * 7850, Dimension.MassPerLength),
+            ("I_y", "second moment, strong way", p.Iy, Dimension.SecondMoment), ("W_el,y", "elastic modulus", p.Wely, Dimension.SectionModulus),
+            ("W_pl,y", "plastic modulus", p.Wply, Dimension.SectionModulus),
+            ("I_z", "second moment, weak way", p.Iz, Dimension.SecondMoment), ("W_el,z", "elastic modulus", p.Welz, Dimension.SectionModulus),
+            ("W_pl,z", "plastic modulus", p.Wplz, Dimension.SectionModulus),
+            ("A_vz", "shear area of the web", p.Avz, Dimension.Area), ("I_t", "torsion", p.It, Dimension.SecondMoment),
+        ], shape.Source, "");
+    }
+
+    private static StockItem Of(Steel steel) =>
+        new("steel", steel.Name,
+            [.. steel.Bands.SelectMany(b => new[]
+            {
+                ("f_y", $"yield, up to {Readout.Text(b.UpTo, Dimension.Length)}", b.Fy, Dimension.Stress),
+                ("f_u", $"tensile, up to {Readout.Text(b.UpTo, Dimension.Length)}", b.Fu, Dimension.Stress),
+            })],
+            steel.Source, steel.Caution);
+
+    private static StockItem Of(PropertyClass c) =>
+        new("bolt class", $"{c.Name}, over {Readout.Text(c.Above, Dimension.Length)} to {Readout.Text(c.UpTo, Dimension.Length)}",
+            [("S_p", "proof stress", c.Sp, Dimension.Stress), ("f_yb", "yield", c.Fyb, Dimension.Stress), ("f_ub", "tensile", c.Fub, Dimension.Stress)],
+            c.Source, "");
+
+    private static StockItem Of(MetricThread thread) =>
+        new("thread", thread.Name,
+            [("d", "major diameter", thread.D, Dimension.Length), ("P", "pitch", thread.P, Dimension.Length), ("A_s", "stress area", thread.As, Dimension.Area)],
+            MetricThread.StressAreaSource, "");
+
+    private static StockItem Of(OilGrade oil) =>
+        new("oil", oil.Name,
+            [("ν_40", "viscosity at 40 °C", oil.Nu40, Dimension.KinematicViscosity), ("ν_100", "viscosity at 100 °C", oil.Nu100, Dimension.KinematicViscosity),
+             ("ρ", "density", oil.Density, Dimension.Density)],
+            oil.Source, "");
+
+    private static StockItem Of(HoseGrade hose) =>
+        new("hose", $"{hose.Type}, {Readout.Text(hose.Bore, Dimension.Length)}",
+            [("p", "working pressure", hose.WorkingPressure, Dimension.Pressure)], hose.Source, "");
+}

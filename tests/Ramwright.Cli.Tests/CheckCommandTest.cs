@@ -1,0 +1,73 @@
+using System.Text.Json;
+
+namespace Ramwright.Tests.Cli;
+
+public class CheckCommandTest
+{
+    [Theory]
+    [InlineData("wherry-yard.press.yaml", "metric")]
+    [InlineData("wherry-yard.press.yaml", "imperial")]
+    [InlineData("railing-shop.press.yaml", "metric")]
+    public void TheWholeAnswerIsAsApproved(string example, string units)
+    {
+        (int code, string text) = Run.Command("check", Run.Example(example), "--units", units);
+
+        Assert.True(code is 0 or 1, text);
+        Approved.Matches(text.Replace(Repository.Folder("examples"), "examples"), $"check-{example.Split('.')[0]}-{units}.txt");
+    }
+
+    [Theory]
+    [InlineData("wherry-yard.press.yaml", 0)]
+    [InlineData("railing-shop.press.yaml", 1)]
+    public void TheExitCodeSaysWhetherItHolds(string example, int expected) =>
+        Assert.Equal(expected, Run.Command("check", Run.Example(example)).Code);
+
+    [Theory]
+    [InlineData("wherry-yard.press.yaml")]
+    [InlineData("railing-shop.press.yaml")]
+    public void NothingRunsPastEightyColumns(string example)
+    {
+        string text = Run.Command("check", Run.Example(example)).Text;
+
+        Assert.All(text.Split('\n').Where(l => !l.StartsWith("Working of any rung", StringComparison.Ordinal)), line => Assert.True(line.Length <= 80, line));
+    }
+
+    [Fact]
+    public void TheJsonHasTheNamesThatScriptsRelyOn()
+    {
+        (int code, string text) = Run.Command("check", Run.Example("wherry-yard.press.yaml"), "--json");
+
+        Assert.Equal(0, code);
+        JsonElement json = JsonDocument.Parse(text).RootElement;
+        string[] top = ["press", "verdict", "force", "speeds", "strokeSeconds", "rungs", "safeRatingKN", "wantedKN", "governing",
+            "daylightGrowthMm", "openingMmPerM", "assumed", "cautions"];
+        Assert.All(top, name => Assert.True(json.TryGetProperty(name, out _), name));
+        Assert.All(new[] { "trueKN", "mostPossibleKN", "pressureBar", "limitedBy" }, name => Assert.True(json.GetProperty("force").TryGetProperty(name, out _), name));
+        Assert.All(new[] { "id", "part", "mode", "group", "givesAtKN", "safeToKN", "factor", "source" },
+            name => Assert.All(json.GetProperty("rungs").EnumerateArray(), rung => Assert.True(rung.TryGetProperty(name, out _), name)));
+        Assert.All(json.GetProperty("speeds").EnumerateArray(), s => Assert.True(s.TryGetProperty("loadKN", out _) && s.TryGetProperty("mmPerS", out _)));
+        Assert.All(json.GetProperty("assumed").EnumerateArray(), a => Assert.True(a.TryGetProperty("what", out _) && a.TryGetProperty("value", out _) && a.TryGetProperty("why", out _)));
+        Assert.NotEmpty(json.GetProperty("cautions").EnumerateArray());
+    }
+
+    [Fact]
+    public void AMissingFileIsTheInputsFault()
+    {
+        (int code, string text) = Run.Command("check", "nowhere.press.yaml");
+
+        Assert.Equal(2, code);
+        Assert.Contains("nowhere.press.yaml", text);
+    }
+
+    [Fact]
+    public void AnUnknownCommandIsTheInputsFault() => Assert.Equal(2, Run.Command("chekc").Code);
+
+    [Fact]
+    public void UnknownUnitsAreTheInputsFault()
+    {
+        (int code, string text) = Run.Command("check", Run.Example("wherry-yard.press.yaml"), "--units", "cubits");
+
+        Assert.Equal(2, code);
+        Assert.Contains("metric", text);
+    }
+}
