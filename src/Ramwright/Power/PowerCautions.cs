@@ -127,11 +127,7 @@ internal static class PowerCautions
                     LineDuty.Return => "and presses back on the ram; keep a return line",
                     _ => "and heats; keep a pressure line",
                 }) + " below {1}.", u, new Given("u", VelocityBand.Of(check.Line.Duty).Most, Dimension.Speed));
-<<<<<<< HEAD
-            if (check.Line is { Duty: Presses.LineDuty.Return, Rating: { } rating } && !check.CarriesIt)
-=======
-            if (check.Line.Duty == LineDuty.Return && !check.CarriesIt)
->>>>>>> power
+            if (check.Line is { Duty: LineDuty.Return, Rating: { } rating } && !check.CarriesIt)
                 Add(all, "If " + check.Line.Name + " stands between valve and cylinder it sees the pump's {0} when the ram goes back; it is rated {1}.",
                     P(check.Sees), P(rating));
         }
