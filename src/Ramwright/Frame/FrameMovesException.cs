@@ -5,7 +5,7 @@ namespace Ramwright.Frame;
 /// <summary>The frame, or part of it, can move without anything resisting: it is not held, or a joint too many is let go.</summary>
 public sealed class FrameMovesException : Exception
 {
-    /// <summary>The node that moves most.</summary>
+    /// <summary>The node that moves most; of several that turn together, the one nearest the axis.</summary>
     public Node? Node { get; }
     /// <summary>Its number; −1 if not known.</summary>
     public int NodeNumber { get; } = -1;

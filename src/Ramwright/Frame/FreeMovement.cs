@@ -21,9 +21,10 @@ internal static class FreeMovement
             ReadOnlySpan<double> m = d.Slice(Unknowns.PerNode * i, Unknowns.PerNode);
             mode[i] = (new Vector(m[0], m[1], m[2]), new Vector(m[3], m[4], m[5]));
             double moves = Math.Max(mode[i].Item1.Length, size * mode[i].Item2.Length);
-            // The first of equals, by a margin that rounding cannot cross.
-            if (moves > largest * (1 + 1e-6))
-                (largest, most) = (moves, i);
+            // Of those that turn together, the one nearest the axis: it is the place to hold. Margins that rounding cannot cross.
+            bool more = moves > largest * (1 + Noticeable), asMuch = moves > largest * (1 - Noticeable);
+            if (more || (asMuch && mode[i].Item1.Length < mode[most].Item1.Length - Noticeable * largest))
+                (largest, most) = (Math.Max(moves, largest), i);
         }
         for (int i = 0; i < mode.Length; i++)
         {

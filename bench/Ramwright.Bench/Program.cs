@@ -1,0 +1,4 @@
+using BenchmarkDotNet.Running;
+
+// dotnet run -c Release --project bench/Ramwright.Bench -- --filter '*FrameSolve*' --job short
+BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);
