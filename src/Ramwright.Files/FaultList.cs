@@ -1,4 +1,5 @@
 using Ramwright.Files.Yaml;
+using Ramwright.Presses;
 
 namespace Ramwright.Files;
 
@@ -27,6 +28,21 @@ internal sealed class FaultList(string fileName, SourceText source)
             length = 1;             // just behind the end of the line
         _faults.Add(new PlacedFault(fileName, place.Line, place.Column, length, path,
             FaultWords.Clip(found, LongestText), FaultWords.Clip(wanted, LongestText), nearest, line));
+    }
+
+    /// <summary>Adds a fault where its value stands, with the value it clashes with in the person's own words.</summary>
+    public void Add(Fault fault, SourceMap map)
+    {
+        string against = "";
+        if (fault.Against is { } path && map.TryFind(path, out SourceMap.Spot spot) && spot.Key is { } key)
+        {
+            string name = path[(path.LastIndexOf('.') + 1)..];
+            against = spot.IsText
+                ? $" ({name} is {FaultWords.Clip(source.Text.Substring(spot.Value.Offset, spot.Value.Length), 40)} on line {key.Line})"
+                : $" ({name} stands on line {key.Line})";
+        }
+
+        Add(map.PointAt(fault.Path), fault.Path, fault.Found + against, fault.Wanted, fault.Nearest);
     }
 
     public void Add(FaultList others)

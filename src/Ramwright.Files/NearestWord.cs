@@ -1,3 +1,5 @@
+using Ramwright.Stock;
+
 namespace Ramwright.Files;
 
 /// <summary>Finds the word a person probably meant.</summary>
@@ -14,14 +16,14 @@ internal static class NearestWord
         if (key.Length is 0 or > LongestWord)
             return null;
         string? nearest = null;
-        int least = int.MaxValue;
+        double least = double.PositiveInfinity;
         foreach (string candidate in candidates)
         {
             string other = Key(candidate);
             // A part of the name is often all that is written: 46 for VG 46, 2SN for EN 853 2SN.
-            int distance = key.Length > 1 && other.Length > key.Length && other.EndsWith(key, StringComparison.Ordinal)
+            double distance = key.Length > 1 && other.Length > key.Length && other.EndsWith(key, StringComparison.Ordinal)
                 ? 1
-                : Slips(key, other);
+                : NearestNames.Distance(key, other);
             int allowed = Math.Max(1, Math.Min(key.Length, other.Length) / 3);
             if (distance <= allowed && distance < least)
             {
@@ -48,31 +50,5 @@ internal static class NearestWord
         }
 
         return new string(key[..n]);
-    }
-
-    // Optimal string alignment: insert, delete, replace, swap neighbours.
-    private static int Slips(string a, string b)
-    {
-        int width = b.Length + 1;
-        var two = new int[width];
-        var one = new int[width];
-        var now = new int[width];
-        for (int j = 0; j < width; j++)
-            one[j] = j;
-        for (int i = 1; i <= a.Length; i++)
-        {
-            now[0] = i;
-            for (int j = 1; j < width; j++)
-            {
-                int cost = a[i - 1] == b[j - 1] ? 0 : 1;
-                now[j] = Math.Min(Math.Min(now[j - 1], one[j]) + 1, one[j - 1] + cost);
-                if (i > 1 && j > 1 && a[i - 1] == b[j - 2] && a[i - 2] == b[j - 1])
-                    now[j] = Math.Min(now[j], two[j - 2] + 1);
-            }
-
-            (two, one, now) = (one, now, two);
-        }
-
-        return one[b.Length];
     }
 }

@@ -41,7 +41,7 @@ public static class PressFile
         var faults = new FaultList(fileName, source);
         var map = new SourceMap();
         if (RefuseControlCharacters(faults))
-            return new PressReading(fileName, null, faults.InOrder(), map);
+            return new PressReading(fileName, source, null, faults.InOrder(), map);
 
         Node? top = YamlTree.Read(faults, out int brokenLine);
         bool whole = brokenLine == 0;
@@ -49,7 +49,7 @@ public static class PressFile
         {
             if (whole && faults.Count == 0)
                 faults.Add(new Place(1, 1, 0, 0), "", "the file says nothing", "a press: wanted, cylinder, pump and frame");
-            return new PressReading(fileName, null, faults.InOrder(), map);
+            return new PressReading(fileName, source, null, faults.InOrder(), map);
         }
 
         var bound = new FaultList(fileName, source);
@@ -64,11 +64,11 @@ public static class PressFile
             foreach (Fault fault in PressRules.Of(press, shelf))
             {
                 if (!faults.Touches(fault.Path, read) && !(fault.Against is { } other && faults.Touches(other, read)))
-                    faults.Add(map.PointAt(fault.Path), fault.Path, fault.Found + Against(fault, map, source), fault.Wanted, fault.Nearest);
+                    faults.Add(fault, map);
             }
         }
 
-        return new PressReading(fileName, faults.Count == 0 ? press : null, faults.InOrder(), map);
+        return new PressReading(fileName, source, faults.Count == 0 ? press : null, faults.InOrder(), map);
     }
 
     /// <summary>Reads the bytes of a file, which must be UTF-8.</summary>
@@ -91,7 +91,7 @@ public static class PressFile
         faults.Add(source.At(written, 1), "",
             $"the file is not UTF-8: the byte {bytes[read]:X2} stands here, as old editors write ° or ²",
             "the same text saved as UTF-8");
-        return new PressReading(fileName, null, faults.InOrder(), new SourceMap());
+        return new PressReading(fileName, source, null, faults.InOrder(), new SourceMap());
     }
 
     /// <summary>Reads a file from disk.</summary>
@@ -128,7 +128,7 @@ public static class PressFile
     }
 
     private static PressReading Refused(string fileName, string found, string wanted) =>
-        new(fileName, null, [new PlacedFault(fileName, 0, 0, 0, "", found, wanted, null, "")], new SourceMap());
+        new(fileName, new SourceText(""), null, [new PlacedFault(fileName, 0, 0, 0, "", found, wanted, null, "")], new SourceMap());
 
     private static bool RefuseControlCharacters(FaultList faults)
     {
@@ -144,17 +144,6 @@ public static class PressFile
         }
 
         return false;
-    }
-
-    // The other half of a clash, in the person's own words.
-    private static string Against(Fault fault, SourceMap map, SourceText source)
-    {
-        if (fault.Against is not { } path || !map.TryFind(path, out SourceMap.Spot spot) || spot.Key is not { } key)
-            return "";
-        string name = path[(path.LastIndexOf('.') + 1)..];
-        return spot.IsText
-            ? $" ({name} is {FaultWords.Clip(source.Text.Substring(spot.Value.Offset, spot.Value.Length), 40)} on line {key.Line})"
-            : $" ({name} stands on line {key.Line})";
     }
 
     private static List<string> StockNamed(Node top)

@@ -73,7 +73,7 @@ public sealed class StarterTest
     }
 
     // Everything used at once; and for each block that stands in place of another, that one used instead.
-    private static List<string> Variants(string text)
+    internal static List<string> Variants(string text)
     {
         List<StarterLine> lines = StarterLine.Of(text);
         var blocks = new List<(StarterLine Head, List<StarterLine> Lines)>();

@@ -2,7 +2,8 @@ using Ramwright.Stock;
 
 namespace Ramwright.Files.Tests;
 
+/// <summary>The shelf that ships with the program.</summary>
 internal static class TestShelf
 {
-    public static Shelf? Shelf => null;
+    public static Shelf Shelf => StockTables.Built;
 }

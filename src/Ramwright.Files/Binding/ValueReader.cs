@@ -102,7 +102,7 @@ internal sealed class ValueReader(FaultList faults, Shelf? shelf)
         {
             StockKind.Steel => (shelf.TrySteel(name, out _), "steel", shelf.Steels.Select(s => s.Name)),
             StockKind.PropertyClass => (HasClass(name, shelf), "strength class", shelf.Classes.Select(c => c.Name)),
-            StockKind.Thread => (HasThread(name, shelf), "thread", shelf.Threads.Select(t => t.Name)),
+            StockKind.Thread => (shelf.TryThread(name, out _), "thread", shelf.Threads.Select(t => t.Name)),
             StockKind.Oil => (shelf.TryOil(name, out _), "oil", shelf.Oils.Select(o => o.Name)),
             StockKind.Hose => (HasHose(name, shelf), "type of hose", shelf.Hoses.Select(h => h.Type)),
             _ => (true, "section", (IEnumerable<string>)[]),
@@ -111,14 +111,18 @@ internal sealed class ValueReader(FaultList faults, Shelf? shelf)
         {
             if (SectionText.TryRead(text.Text, shelf, out _, out ReadingFault? fault))
                 return true;
-            Add(text, path, fault);
+            const string near = "nearest: ";
+            if (fault.Wanted.StartsWith(near, StringComparison.Ordinal))
+                Add(text, path, fault with { Wanted = $"a section from stock, such as {stock.Example}, or bar by its sizes, such as flat 200x40" }, fault.Wanted[near.Length..]);
+            else
+                Add(text, path, fault);
             return false;
         }
 
         if (!known)
         {
             faults.Add(text.Place, path, $"no {what} is called {FaultWords.Quote(name)}",
-                $"a {what} from stock, such as {stock.Example}", NearestWord.Of(name, names));
+                $"{(what[0] == 'o' ? "an" : "a")} {what} from stock, such as {stock.Example}", NearestWord.Of(name, names));
         }
 
         return known;
@@ -168,7 +172,7 @@ internal sealed class ValueReader(FaultList faults, Shelf? shelf)
     }
 
     // The trouble's own place inside the value, where characters and text agree.
-    private void Add(TextNode text, string path, ReadingFault fault)
+    private void Add(TextNode text, string path, ReadingFault fault, string? nearest = null)
     {
         Place place = text.Place;
         int quote = text.IsQuoted ? 1 : 0;
@@ -180,7 +184,7 @@ internal sealed class ValueReader(FaultList faults, Shelf? shelf)
             place = new Place(place.Line, place.Column + from, place.Offset + from, Math.Max(1, length));
         }
 
-        faults.Add(place, path, fault.Found, fault.Wanted);
+        faults.Add(place, path, fault.Found, fault.Wanted, nearest);
     }
 
     private static string Bound(double si, Unit unit)
@@ -195,17 +199,6 @@ internal sealed class ValueReader(FaultList faults, Shelf? shelf)
     private static bool HasClass(string name, Shelf shelf)
     {
         foreach (PropertyClass found in shelf.Classes)
-        {
-            if (Shelf.SameName(found.Name, name))
-                return true;
-        }
-
-        return false;
-    }
-
-    private static bool HasThread(string name, Shelf shelf)
-    {
-        foreach (MetricThread found in shelf.Threads)
         {
             if (Shelf.SameName(found.Name, name))
                 return true;

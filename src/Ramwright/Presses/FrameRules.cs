@@ -1,3 +1,4 @@
+using Ramwright.Quantities;
 using Ramwright.Stock;
 
 namespace Ramwright.Presses;
@@ -28,7 +29,7 @@ internal static class FrameRules
                 "less than half the clear width", Against: "frame.width"));
         }
 
-        Members(said, faults, (said.Crown, "crown"), (said.Bed, "bed"), (said.Upright, "upright"));
+        Members(said, shelf, faults, (said.Crown, "crown"), (said.Bed, "bed"), (said.Upright, "upright"));
         JointRules.Check(said.CrownJoint, "frame.crown-joint", shelf, faults);
         JointRules.Check(said.BedJoint, "frame.bed-joint", shelf, faults);
     }
@@ -47,12 +48,32 @@ internal static class FrameRules
                 Against: "frame.throat"));
         }
 
-        Members(said, faults, (said.Column, "column"), (said.UpperArm, "upper-arm"), (said.LowerArm, "lower-arm"));
+        Members(said, shelf, faults, (said.Column, "column"), (said.UpperArm, "upper-arm"), (said.LowerArm, "lower-arm"));
         JointRules.Check(said.ArmJoint, "frame.arm-joint", shelf, faults);
     }
 
+    private static void Members(PressFrame said, Shelf? shelf, List<Fault> faults, params ReadOnlySpan<(Member? Member, string Key)> members)
+    {
+        if (shelf is not null)
+        {
+            foreach ((Member? member, string key) in members)
+                Apart(member, key, said.Section, shelf, faults);
+        }
+
+        Sections(said, faults, members);
+    }
+
+    // Only a pair has a gap.
+    private static void Apart(Member? member, string key, string? common, Shelf shelf, List<Fault> faults)
+    {
+        if (member?.Apart is not { } apart || (member.Section ?? common) is not { } name)
+            return;
+        if (SectionText.TryRead(name, shelf, out _, out _) && !SectionText.TryRead(name, shelf, apart, out _, out ReadingFault? fault))
+            faults.Add(new Fault($"frame.{key}.apart", fault.Found, fault.Wanted, Against: member.Section is null ? "frame.section" : $"frame.{key}.section"));
+    }
+
     // Without a section for all, each member must name its own.
-    private static void Members(PressFrame said, List<Fault> faults, params ReadOnlySpan<(Member? Member, string Key)> members)
+    private static void Sections(PressFrame said, List<Fault> faults, ReadOnlySpan<(Member? Member, string Key)> members)
     {
         if (said.Section is not null)
             return;
