@@ -194,8 +194,10 @@ public sealed class BoltGroup
         // Moments about the centroid of the bolts.
         double T = a.T - _yc * a.Vz + _zc * a.Vy, My = a.My - _zc * a.N, Mz = a.Mz + _yc * a.N;
         double J = _yy + _zz, det = _yy * _zz - _yz * _yz;
-        double reach = Math.Sqrt(J / n), small = 1e-9 * (Math.Abs(a.N) * reach + Math.Abs(My) + Math.Abs(Mz));
-        double twist = J > 0 ? T / J : Math.Abs(T) > 0 ? throw CannotHold() : 0;
+        // What is this small beside the rest is rounding.
+        double small = 1e-9 * (Math.Sqrt(J / n) * Math.Abs(a.N) + Math.Abs(My) + Math.Abs(Mz)) +
+            1e-12 * (Math.Abs(a.N) + Math.Abs(a.Vy) + Math.Abs(a.Vz) + Math.Abs(T));
+        double twist = J > 0 ? T / J : Math.Abs(T) > small ? throw CannotHold() : 0;
         double slopeY, slopeZ;
         if (J > 0 && det > 1e-12 * J * J)
         {
@@ -214,7 +216,7 @@ public sealed class BoltGroup
         }
         else
         {
-            if (Math.Abs(My) + Math.Abs(Mz) > 0)
+            if (Math.Abs(My) + Math.Abs(Mz) > small)
                 throw CannotHold();
             (slopeY, slopeZ) = (0, 0);
         }

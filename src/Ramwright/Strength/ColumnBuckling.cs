@@ -103,7 +103,7 @@ public static class ColumnBuckling
             else
             {
                 double phi = 0.5 * (1 + alpha * (lambda - 0.2) + lambda * lambda);
-                w.Step($"Φ_{axis}", "", $"0.5 (1 + α (λ_{axis} - 0.2) + λ_{axis}²)", phi, Dimension.Number, AxialSource,
+                w.Step($"Φ_{axis}", "helper of the reduction", $"0.5 (1 + α (λ_{axis} - 0.2) + λ_{axis}²)", phi, Dimension.Number, AxialSource,
                     ("α", alpha, Dimension.Number), ($"λ_{axis}", lambda, Dimension.Number));
                 w.Step($"χ_{axis}", $"reduction for buckling, curve {curve.ToString().ToLowerInvariant()}",
                     $"min(1, 1 / (Φ_{axis} + √(Φ_{axis}² - λ_{axis}²)))", chi, Dimension.Number, AxialSource,
@@ -159,9 +159,9 @@ public static class ColumnBuckling
             return null;
         (double chiY, double lambdaY) = Reduction(s.A, s.Iy, column.LcrY, fy, E, column.CurveY, "y", w);
         (double chiZ, double lambdaZ) = Reduction(s.A, s.Iz, column.LcrZ, fy, E, column.CurveZ, "z", w);
-        double gives = Solve(1, w, "gives"), design = factors.M1 > 1 ? Solve(factors.M1, w, "Rd") : Solve(1, null, "Rd");
-        if (w is not null && factors.M1 <= 1)
-            w.Note("γ_M1 is 1: the design resistance is the characteristic one.");
+        double gives = Solve(1, w, "gives"), design = factors.M1 > 1 ? Solve(factors.M1, w, "Rd") : gives;
+        if (factors.M1 <= 1)
+            w?.Note("γ_M1 is 1: the design resistance F_Rd is F_gives.");
         return Limit.FromForces(gives, design, factors.Load, w);
 
         double Solve(double gammaM1, Working? v, string name)
@@ -194,10 +194,18 @@ public static class ColumnBuckling
                 v.Step("b_1", "eq. 6.61, linear part", "n_y + C_my m_y + C_mz m_z", b1, Dimension.Number, BendingSource, Ny, Cy, My, Cz, Mz);
                 v.Step("a_1", "eq. 6.61, quadratic part", "C_my c_y n_y m_y + C_mz c_z n_z m_z", a1, Dimension.Number, BendingSource,
                     Cy, cY, Ny, My, Cz, cZ, Nz, Mz);
-                v.Step("b_2", "eq. 6.62, linear part", twists ? "n_z + m_y + C_mz m_z" : "n_z + 0.8 C_my m_y + C_mz m_z", b2, Dimension.Number, BendingSource,
-                    Nz, Cy, My, Cz, Mz);
-                v.Step("a_2", "eq. 6.62, quadratic part", twists ? "C_mz c_z n_z m_z" : "0.8 C_my c_y n_y m_y + C_mz c_z n_z m_z", a2, Dimension.Number, BendingSource,
-                    Cy, cY, Ny, My, Cz, cZ, Nz, Mz);
+                if (twists)
+                {
+                    v.Step("b_2", "eq. 6.62, linear part, k_zy = 1", "n_z + m_y + C_mz m_z", b2, Dimension.Number, BendingSource, Nz, My, Cz, Mz);
+                    v.Step("a_2", "eq. 6.62, quadratic part", "C_mz c_z n_z m_z", a2, Dimension.Number, BendingSource, Cz, cZ, Nz, Mz);
+                }
+                else
+                {
+                    v.Step("b_2", "eq. 6.62, linear part", "n_z + 0.8 C_my m_y + C_mz m_z", b2, Dimension.Number, BendingSource, Nz, Cy, My, Cz, Mz);
+                    v.Step("a_2", "eq. 6.62, quadratic part", "0.8 C_my c_y n_y m_y + C_mz c_z n_z m_z", a2, Dimension.Number, BendingSource,
+                        Cy, cY, Ny, My, Cz, cZ, Nz, Mz);
+                }
+
                 v.Step($"F_{name}", gammaM1 > 1 ? "ram force at the design resistance" : "ram force at which it gives",
                     "min(2 / (b_1 + √(b_1² + 4 a_1)), 2 / (b_2 + √(b_2² + 4 a_2)))", Math.Min(f1, f2), Dimension.Force, BendingSource,
                     ("b_1", b1, Dimension.Number), ("a_1", a1, Dimension.Number), ("b_2", b2, Dimension.Number), ("a_2", a2, Dimension.Number));

@@ -144,12 +144,15 @@ public static class FilletWeld
     internal static Vector ShowStress(
         WeldGroup group, Vector force, Vector moment, Vector at, Vector point, Vector theta, Working w)
     {
-        Vector M = group.MomentAtCentroid(force, moment, at), r = point - group.Centroid;
+        Vector M = group.Times(theta), r = point - group.Centroid;
         Vector s = force / group.Area + theta.Cross(r);
         (double xx, double yy, double zz, double xy, double yz, double zx) = group.Tensor;
         w.Take("A_w", "area of all throats", group.Area, Dimension.Area, WeldGroup.Source);
         w.Note($"The worst place is an end of a weld, at ({point.X * 1e3:0.#}, {point.Y * 1e3:0.#}, {point.Z * 1e3:0.#}) mm. " +
             "The turn θ of the group solves J θ = M about the centroid of the throats; the next three lines prove it.");
+        Vector acting = group.MomentAtCentroid(force, moment, at);
+        w.Take("M_0", "length of the acting moment about the centroid, per newton", acting.Length, Dimension.Moment, Statics);
+        w.Take("M_1", "length of the moment that θ answers to", M.Length, Dimension.Moment, Statics);
         Row("M_x", M.X, "J_xx θ_x + J_xy θ_y + J_zx θ_z", ("J_xx", xx), ("J_xy", xy), ("J_zx", zx));
         Row("M_y", M.Y, "J_xy θ_x + J_yy θ_y + J_yz θ_z", ("J_xy", xy), ("J_yy", yy), ("J_yz", yz));
         Row("M_z", M.Z, "J_zx θ_x + J_yz θ_y + J_zz θ_z", ("J_zx", zx), ("J_yz", yz), ("J_zz", zz));

@@ -38,7 +38,8 @@ public static class NetSection
     /// <param name="missing">What is cut out; pieces must not overlap and must lie in the section.</param>
     /// <exception cref="ArgumentException">More is cut than is there, or a piece lies outside.</exception>
     /// <remarks>
-    /// Area, second moments, shift and edges are exact for rectangles. The plastic moduli are taken about the gross axes, which is a
+    /// Area, second moments and shift are exact for rectangles. The edges stay where the whole section has them, which is on the safe side where
+    /// a cut takes a whole edge away. The plastic moduli are taken about the gross axes, which is a
     /// little high where the holes are one-sided; the shear areas each lose the whole missing area and the torsion modulus its share,
     /// which is low. Product of inertia of unsymmetric cuts is left out.
     /// </remarks>

@@ -25,7 +25,7 @@ public static class NutAndThread
     public static double OuterArea(ThreadFit fit, double Le, Working? w = null)
     {
         double A = Math.PI * fit.NutD1 * Check.Positive(Le) / fit.P * (fit.P / 2 + (fit.D2 - fit.NutD1) / Math.Sqrt(3));
-        w?.Step("A_ext", "shear area of the rod's thread", "π D_1 L_e / P (P / 2 + (d_2 - D_1) / √(3))", A, Dimension.Area, Source,
+        w?.Step("A_ext", "shear area of the rod's thread", "π D_1 L_e / P · (P / 2 + (d_2 - D_1) / √(3))", A, Dimension.Area, Source,
             ("D_1", fit.NutD1, Dimension.Length), ("L_e", Le, Dimension.Length), ("P", fit.P, Dimension.Length), ("d_2", fit.D2, Dimension.Length));
         return A;
     }
@@ -37,7 +37,7 @@ public static class NutAndThread
     public static double InnerArea(ThreadFit fit, double Le, Working? w = null)
     {
         double A = Math.PI * fit.D * Check.Positive(Le) / fit.P * (fit.P / 2 + (fit.D - fit.NutD2) / Math.Sqrt(3));
-        w?.Step("A_int", "shear area of the nut's thread", "π d L_e / P (P / 2 + (d - D_2) / √(3))", A, Dimension.Area, Source,
+        w?.Step("A_int", "shear area of the nut's thread", "π d L_e / P · (P / 2 + (d - D_2) / √(3))", A, Dimension.Area, Source,
             ("d", fit.D, Dimension.Length), ("L_e", Le, Dimension.Length), ("P", fit.P, Dimension.Length), ("D_2", fit.NutD2, Dimension.Length));
         return A;
     }
