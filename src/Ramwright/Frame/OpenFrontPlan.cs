@@ -28,7 +28,11 @@ internal static class OpenFrontPlan
         Vector toFace = -back * Vector.Deep;
         FrameMember[] beams =
         [
-            new() { Part = frame.Column.Part, From = 0, To = 1, Section = column, Up = -Vector.Deep },
+            new()
+            {
+                Part = frame.Column.Part, From = 0, To = 1, Section = column, Up = -Vector.Deep,
+                ArmFrom = lower.Top * Vector.Up, ArmTo = -upper.Bottom * Vector.Up,
+            },
             Arm(frame.LowerArm, 0, 2),
             Arm(frame.UpperArm, 1, 3),
         ];
@@ -36,7 +40,7 @@ internal static class OpenFrontPlan
         FrameMember Arm(RigMember arm, int from, int to) => new()
         {
             Part = arm.Part, From = from, To = to, Section = arm.Shape.Properties, Up = Vector.Up, ArmFrom = toFace,
-            FixityFrom = EndFixity.Rigid with { My = JointGive.Stiffness(frame.ArmJoint, arm, frame.Column) },
+            FixityFrom = EndFixity.Rigid with { My = ArmSpring.Of(frame.ArmJoint, arm, frame.Column) },
         };
 
         double contact = Math.Max(lower.Top, height - upper.Bottom - frame.RamDrop - rig.Cylinder.Stroke);
@@ -48,16 +52,18 @@ internal static class OpenFrontPlan
                 []))
             .ToArray();
 
+        double clear = height - lower.Top - upper.Bottom;
         PlanPart[] parts =
         [
             new(frame.Column, [0], height,
             [
-                new(0, lower.Top, "above the lower arm", PlanCut.Both), new(0, height / 2, "at half height", PlanCut.None),
-                new(0, height - upper.Bottom, "below the upper arm", PlanCut.Both),
+                new(0, 0, "above the lower arm", PlanCut.Both), new(0, clear / 2, "at half height", PlanCut.None),
+                new(0, clear, "below the upper arm", PlanCut.Both),
             ]),
             new(frame.UpperArm, [2], frame.Throat, [new(2, 0, "at the column's face", PlanCut.Openings)]),
             new(frame.LowerArm, [1], frame.Throat, [new(1, 0, "at the column's face", PlanCut.Openings)]),
         ];
+        bool rigid = !ArmSpring.IsKnown(frame.ArmJoint, frame.UpperArm, frame.Column) || !ArmSpring.IsKnown(frame.ArmJoint, frame.LowerArm, frame.Column);
         PlanJoint[] joints =
         [
             Fixing("upper arm joint", frame.UpperArm, 2, height), Fixing("lower arm joint", frame.LowerArm, 1, 0),
@@ -69,8 +75,9 @@ internal static class OpenFrontPlan
         return new FramePlan(
             new FrameModel(nodes, beams, [new Support(0, true, true, true, true, true, true)]),
             cases, parts, joints, Upper: 3, Lower: 2,
-            ["Column and arms are taken as beams; between the column's centre line and its front face an arm is taken as rigid, "
-                + "and turns on a spring that stands for the joint's own give.",
+            ["Column and arms are taken as beams. Where they cross they are taken as rigid, and the arm turns against the column on a "
+                + "spring that stands for the joint's own give; expect the opening to be right to a fifth or so.",
+             .. rigid ? (string[])["No rule is known for the give of this joint: it is taken as rigid, so the dies will open more than shown, perhaps half as much again."] : [],
              "Weight is left out: it is small beside the ram force."]);
     }
 }

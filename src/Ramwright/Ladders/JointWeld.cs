@@ -17,7 +17,7 @@ internal static class JointWeld
         {
             RigSlottedJoint => BothFaces(joint, weld, butt),
             { Fit: BeamFit.Lapped } => Lap(joint, weld),
-            _ => WeldAround.Edge(plane, joint.Beam.Shape.Outline.AboutCentroid(), weld.Throat, butt),
+            _ => WeldAround.Edge(plane, joint.Beam.Shape.CentredOutline, weld.Throat, butt),
         };
     }
 
@@ -25,7 +25,7 @@ internal static class JointWeld
     private static WeldGroup BothFaces(PlanJoint joint, RigWeld weld, bool butt)
     {
         double depth = joint.Onto.Shape.Properties.Height;
-        Outline edge = joint.Beam.Shape.Outline.AboutCentroid();
+        Outline edge = joint.Beam.Shape.CentredOutline;
         var front = new WeldPlane(joint.Centre, joint.U, joint.V);
         // seen from behind, left and right change places, and so does a section's y
         var back = new WeldPlane(joint.Centre - depth * joint.Normal, -joint.U, joint.V);

@@ -1,4 +1,5 @@
 using Ramwright.Frame;
+using Ramwright.Geometry;
 using Ramwright.Presses;
 using Ramwright.Stock;
 using Ramwright.Strength;
@@ -34,13 +35,24 @@ internal static class MemberRungs
                 if (net is null)
                     return;
                 PlanStation[] there = [.. part.Stations.Where(s => s.Cut == cut || s.Cut == PlanCut.Both)];
-                Worst.Case(response, there, (_, a, w) => NetSection.Limit(a, full, net.Properties, member.Fy, member.Fu, factors, w))
-                    ?.Into(rungs, new Words($"{id}-{suffix}", member.Part, what, what), RungGroup.Frame, Factoring.Break(rig), NetSection.Source);
+                NetProperties rest = Rest(member.Shape, net);
+                Worst.Case(response, there, (_, a, w) => NetSection.Yield(a, rest, member.Fy, factors, SectionClass.Three, w))
+                    ?.Into(rungs, new Words($"{id}-{suffix}", member.Part, what, what), RungGroup.Frame, load, MemberSection.YieldSource);
+                Worst.Case(response, there, (_, a, w) => NetSection.Tension(a.N, full.A, rest.Properties.A, member.Fy, member.Fu, factors, w))
+                    ?.Into(rungs, new Words($"{id}-{suffix}-pull", member.Part, "breaks through its holes", "breaks through its holes"), RungGroup.Frame,
+                        Factoring.Break(rig), NetSection.TensionSource);
             }
 
-            Worst.Case(response, part.Stations, (_, a, w) => ColumnBuckling.Limit(
-                    a, full, member.Shape.CurveY, member.Shape.CurveZ, part.Clear, part.Clear, E, member.Fy, factors, w))
-                ?.Into(rungs, new Words(id + "-buckling", member.Part, "bows out sideways", "bows out sideways"), RungGroup.Frame, load, ColumnBuckling.Source);
+            var column = new Column(part.Clear, part.Clear, member.Shape.CurveY, member.Shape.CurveZ);
+            Worst.Case(response, part.Stations, (_, a, w) => ColumnBuckling.WithBending(a, full, column, member.Fy, factors, E, w))
+                ?.Into(rungs, new Words(id + "-buckling", member.Part, "bows out sideways", "bows out sideways"), RungGroup.Frame, load, ColumnBuckling.BendingSource);
         }
+    }
+
+    /// <summary>What is left of a section beside its holes, and how far its centroid moves.</summary>
+    private static NetProperties Rest(Shape whole, Shape net)
+    {
+        AreaMoments before = whole.Outline.Moments(), after = net.Outline.Moments();
+        return new NetProperties(net.Properties, after.Y - before.Y, after.Z - before.Z);
     }
 }

@@ -6,7 +6,8 @@ namespace Ramwright.Ladders;
 
 /// <summary>The place and load case at which a check is tightest.</summary>
 /// <param name="Limit">The limit there.</param>
-/// <param name="Where">The place and the load case, in words.</param>
+/// <param name="Where">The place, in words; empty where the part says it.</param>
+/// <param name="CaseName">The load case, in words.</param>
 /// <param name="Work">Writes the working of just this place and case.</param>
 internal sealed record Worst(Limit Limit, string Where, string CaseName, Action<Working> Work)
 {

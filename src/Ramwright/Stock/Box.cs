@@ -21,6 +21,9 @@ public sealed record Box(double H, double B, double Tw, double Tf) : Shape
     public double Tf { get; } = DimensionCheck.Between(0, Tf, H / 2);
 
     /// <inheritdoc/>
+    public override double Thinnest => Math.Min(Tw, Tf);
+
+    /// <inheritdoc/>
     /// <remarks>b, but c for the stocky walls that table 6.2 names together with thick welds, whose size is not known here.</remarks>
     public override BucklingCurve CurveY => B / Tf < 30 || H / Tw < 30 ? BucklingCurve.C : BucklingCurve.B;
 

@@ -33,6 +33,9 @@ public sealed record Channel(
     public double TfAt { get; } = TfAt == 0 ? B / 2 : DimensionCheck.Between(0, TfAt, B);
 
     /// <inheritdoc/>
+    public override double Thinnest => Math.Min(Tw, Tf);
+
+    /// <inheritdoc/>
     public override BucklingCurve CurveY => BucklingCurve.C;
 
     /// <inheritdoc/>

@@ -34,6 +34,9 @@ public sealed record Drilled : Shape
     public double Offset { get; }
 
     /// <inheritdoc/>
+    public override double Thinnest => _whole.Thinnest;
+
+    /// <inheritdoc/>
     public override BucklingCurve CurveY => _whole.CurveY;
 
     /// <inheritdoc/>

@@ -23,6 +23,9 @@ public sealed record ISection(double H, double B, double Tw, double Tf, double R
     public double R { get; } = DimensionCheck.From(0, R, Math.Min(H / 2 - Tf, (B - Tw) / 2));
 
     /// <inheritdoc/>
+    public override double Thinnest => Math.Min(Tw, Tf);
+
+    /// <inheritdoc/>
     public override BucklingCurve CurveY => Curves.Y;
 
     /// <inheritdoc/>

@@ -22,6 +22,9 @@ public sealed record Pair(Shape Half, double Apart = 0, bool ToesTogether = fals
     public double Apart { get; } = DimensionCheck.From(0, Apart, double.PositiveInfinity);
 
     /// <inheritdoc/>
+    public override double Thinnest => Half.Thinnest;
+
+    /// <inheritdoc/>
     public override BucklingCurve CurveY => Half.CurveY;
 
     /// <inheritdoc/>

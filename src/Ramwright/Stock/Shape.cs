@@ -56,6 +56,19 @@ public abstract record Shape
     /// <summary>Computes the properties from the dimensions.</summary>
     protected abstract SectionProperties Compute();
 
+    /// <summary>Its thinnest wall, m: what a weld or a bolt finds.</summary>
+    public virtual double Thinnest => Properties.Thickness;
+
+    /// <summary>The outline moved so that the centroid lies at the origin.</summary>
+    public Outline CentredOutline
+    {
+        get
+        {
+            AreaMoments m = Outline.Moments();
+            return Outline.Moved(-m.Y, -m.Z);
+        }
+    }
+
     /// <summary>The webs that a hole at mid-depth may go through.</summary>
     internal virtual IReadOnlyList<WebStrip> Webs => [];
 

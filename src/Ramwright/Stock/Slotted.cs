@@ -22,6 +22,9 @@ public sealed record Slotted(ISection Of, double Slot) : Shape
     public double Slot { get; } = DimensionCheck.Between(0, Slot, Of.B);
 
     /// <inheritdoc/>
+    public override double Thinnest => Of.Thinnest;
+
+    /// <inheritdoc/>
     public override BucklingCurve CurveY => Of.CurveY;
 
     /// <inheritdoc/>

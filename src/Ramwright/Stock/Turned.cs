@@ -10,6 +10,9 @@ public sealed record Turned(Shape Of) : Shape
     public Shape Of { get; } = Of ?? throw new ArgumentNullException(nameof(Of));
 
     /// <inheritdoc/>
+    public override double Thinnest => Of.Thinnest;
+
+    /// <inheritdoc/>
     public override BucklingCurve CurveY => Of.CurveZ;
 
     /// <inheritdoc/>
