@@ -1,8 +1,6 @@
 using Ramwright.Files;
 using Ramwright.Frame;
 using Ramwright.Ladders;
-using Ramwright.Presses;
-using Ramwright.Stock;
 using Spectre.Console;
 
 namespace Ramwright.Cli;
@@ -13,20 +11,22 @@ internal static class PressLoad
     /// <summary>Reads and checks a press; prints every fault and gives null when there are any.</summary>
     public static PressCheck? Check(PressSettings settings, IAnsiConsole screen)
     {
-        PressReading reading = PressFile.Load(settings.File);
-        if (reading.Faults.Count > 0 || reading.Press is null)
+        PressOnDisk press = PressOnDisk.Open(settings.File);
+        if (press.Rig is not { } rig)
         {
-            FaultView.Show(reading.Faults, settings.Json, screen);
+            FaultView.Show(press.Faults, settings.Json, screen);
             return null;
         }
 
         try
         {
-            return PressCheck.Of(Resolver.Resolve(reading.Press, reading.Shelf));
+            return PressCheck.Of(rig);
         }
         catch (FrameMovesException moves)
         {
-            screen.WriteLine($"{settings.File}  the frame would not stand: {moves.Message}");
+            FaultView.Show(
+                [new PlacedFault(settings.File, 0, 0, 0, "frame", $"this frame would fold up: {moves.Message}", "a joint that holds: weld or bolt it", null, "")],
+                settings.Json, screen);
             return null;
         }
     }

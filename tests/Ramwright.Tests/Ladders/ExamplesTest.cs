@@ -11,9 +11,9 @@ public class ExamplesTest
 
     private static PressCheck Check(string name)
     {
-        PressReading reading = PressFile.Load(Path.Combine(Repository.Folder("examples"), name));
-        Assert.Empty(reading.Faults);
-        return PressCheck.Of(Resolver.Resolve(reading.Press!, reading.Shelf));
+        PressOnDisk press = PressOnDisk.Open(Path.Combine(Repository.Folder("examples"), name));
+        Assert.True(press.Faults.Count == 0, FaultText.All(press.Faults));
+        return PressCheck.Of(press.Rig!);
     }
 
     [Theory, MemberData(nameof(Names))]

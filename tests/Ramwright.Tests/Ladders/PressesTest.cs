@@ -14,7 +14,7 @@ public class PressesTest
     private static PressCheck Check(string yaml)
     {
         PressReading reading = PressFile.Read(yaml, "test.press.yaml", Shelf);
-        Assert.True(reading.Faults.Count == 0, string.Join("\n", reading.Faults));
+        Assert.True(reading.Faults.Count == 0, FaultText.All(reading.Faults));
         return PressCheck.Of(Resolver.Resolve(reading.Press!, Shelf));
     }
 

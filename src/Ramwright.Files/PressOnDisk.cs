@@ -1,0 +1,63 @@
+using Ramwright.Presses;
+using Ramwright.Stock;
+
+namespace Ramwright.Files;
+
+/// <summary>A press file with everything it leans on: its own stock tables read, its numbers settled.</summary>
+/// <param name="Reading">The file as it was read, with the places of its values.</param>
+/// <param name="Shelf">Stock, the person's own tables included.</param>
+/// <param name="Rig">The press with every number settled; null when there are faults.</param>
+/// <param name="Faults">Everything that is wrong, in the file, in its tables, and between the two.</param>
+public sealed record PressOnDisk(PressReading Reading, Shelf Shelf, Rig? Rig, IReadOnlyList<PlacedFault> Faults)
+{
+    /// <summary>Opens a press file. Never throws for what stands in it.</summary>
+    /// <param name="path">Its path; stock tables it names lie beside it.</param>
+    public static PressOnDisk Open(string path)
+    {
+        string folder = Path.GetDirectoryName(Path.GetFullPath(path)) ?? ".";
+        Shelf shelf = StockTables.Built;
+        var tableFaults = new List<PlacedFault>();
+        PressReading reading = PressFile.Load(path, tables =>
+        {
+            foreach (string table in tables)
+                shelf = WithTable(shelf, folder, table, path, tableFaults);
+            return shelf;
+        });
+        return Settle(reading, shelf, tableFaults);
+    }
+
+    /// <summary>Settles a press that was read from a text.</summary>
+    public static PressOnDisk Settle(PressReading reading, Shelf shelf, IReadOnlyList<PlacedFault>? others = null)
+    {
+        ArgumentNullException.ThrowIfNull(reading);
+        List<PlacedFault> faults = [.. reading.Faults, .. others ?? []];
+        if (faults.Count > 0 || reading.Press is null)
+            return new PressOnDisk(reading, shelf, null, faults);
+        try
+        {
+            return new PressOnDisk(reading, shelf, Resolver.Resolve(reading.Press, shelf), []);
+        }
+        catch (PressFaultsException unbuildable)
+        {
+            return new PressOnDisk(reading, shelf, null, reading.Placed(unbuildable.Faults));
+        }
+    }
+
+    private static Shelf WithTable(Shelf shelf, string folder, string table, string press, List<PlacedFault> faults)
+    {
+        string path = Path.Combine(folder, table);
+        try
+        {
+            using var text = new StreamReader(path);
+            StockReading read = StockTables.Read(text, table, shelf);
+            foreach (TableFault fault in read.Faults)
+                faults.Add(new PlacedFault(fault.File, fault.Line, 0, 0, "", fault.Found, fault.Wanted, null, ""));
+            return read.Shelf;
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException or NotSupportedException or ArgumentException)
+        {
+            faults.Add(new PlacedFault(press, 0, 0, 0, "stock", $"the stock table \"{table}\" cannot be opened", "the path of a CSV file beside the press file", null, ""));
+            return shelf;
+        }
+    }
+}
