@@ -6,9 +6,9 @@ using Spectre.Console.Cli;
 namespace Ramwright.Cli;
 
 /// <summary>What the press will really do, and what gives first.</summary>
-internal sealed class CheckCommand(IAnsiConsole screen) : Command<PressSettings>
+internal sealed class CheckCommand(IAnsiConsole screen) : Command<CheckSettings>
 {
-    public override int Execute(CommandContext context, PressSettings settings, CancellationToken cancellationToken)
+    public override int Execute(CommandContext context, CheckSettings settings, CancellationToken cancellationToken)
     {
         PressCheck? check = PressLoad.Check(settings, screen);
         if (check is null)
@@ -16,7 +16,7 @@ internal sealed class CheckCommand(IAnsiConsole screen) : Command<PressSettings>
         if (settings.Json)
             JsonOut.Write(screen, CheckJson.Text(check));
         else
-            CheckView.Show(check, settings.System, settings.File, screen);
+            CheckView.Show(check, settings.System, settings.File, settings.All, screen);
         return check.Verdict != Verdict.DoesNotHold && check.MeetsWanted ? ExitCode.Holds : ExitCode.DoesNotHold;
     }
 }

@@ -9,12 +9,14 @@ namespace Ramwright.Cli;
 /// <summary>The answer on a terminal, 80 columns wide: verdict, weakest part, three forces, speeds, ladder, assumptions, cautions.</summary>
 internal static class CheckView
 {
-    public static void Show(PressCheck check, UnitSystem units, string file, IAnsiConsole screen)
+    public static void Show(PressCheck check, UnitSystem units, string file, bool all, IAnsiConsole screen)
     {
         screen.MarkupLineInterpolated($"[bold]{check.Rig.Name}[/]");
         screen.WriteLine();
-        foreach (string line in Headline.Of(check, units))
-            screen.WriteLine(line);
+        Paragraph(Headline.Wanted(check, units), bold: true, screen);
+        Paragraph(Headline.MostPossible(check, units), bold: true, screen);
+        screen.WriteLine();
+        Paragraph(Headline.Weakest(check, units), bold: false, screen);
         screen.WriteLine();
         Forces(check, units, screen);
         screen.WriteLine();
@@ -22,11 +24,17 @@ internal static class CheckView
         screen.WriteLine();
         Stiffness(check, units, screen);
         screen.WriteLine();
-        LadderTable.Show(check, units, screen);
+        LadderTable.Show(check, units, all, screen);
         screen.WriteLine();
-        Assumptions(check.Rig, units, screen);
+        Assumptions(check.Assumed, units, screen);
         Cautions(check, units, screen);
         screen.WriteLine($"Working of any rung: ramwright explain {file} {check.Ladder.Governing.Id}");
+    }
+
+    internal static void Paragraph(string text, bool bold, IAnsiConsole screen)
+    {
+        screen.Write(new Text(text, bold ? new Style(decoration: Decoration.Bold) : Style.Plain));
+        screen.WriteLine();
     }
 
     private static void Forces(PressCheck check, UnitSystem units, IAnsiConsole screen)
@@ -70,15 +78,17 @@ internal static class CheckView
         screen.Write(grid);
     }
 
-    private static void Assumptions(Rig rig, UnitSystem units, IAnsiConsole screen)
+    private static void Assumptions(IReadOnlyList<Assumed> assumed, UnitSystem units, IAnsiConsole screen)
     {
-        if (rig.Assumed.Count == 0)
+        if (assumed.Count == 0)
             return;
-        screen.MarkupLineInterpolated($"[bold]Assumed[/], because the file does not say ({rig.Assumed.Count}); write the key to override");
-        Table table = Bare("key", "value", "why");
-        foreach (Assumed a in rig.Assumed)
-            table.AddRow(new Text(a.What), new Text(a.Value(units)), new Text(a.Why));
-        screen.Write(table);
+        screen.MarkupLineInterpolated($"[bold]Assumed[/] {assumed.Count} things the file does not say; write the key to say otherwise");
+        foreach (Assumed a in assumed)
+        {
+            var line = new Text($"{a.What}: {a.Value(units)}  ({a.Why})");
+            screen.Write(new Padder(line, new Padding(2, 0, 0, 0)));
+        }
+
         screen.WriteLine();
     }
 
@@ -86,8 +96,18 @@ internal static class CheckView
     {
         screen.MarkupLine("[bold]Cautions[/]");
         foreach (string caution in check.Cautions(units))
-            screen.Write(new Padder(new Text("! " + caution), new Padding(1, 0, 0, 0)));
+            Bullet("!", caution, screen);
         screen.WriteLine();
+    }
+
+    /// <summary>A mark and a text that hangs beside it.</summary>
+    internal static void Bullet(string mark, string text, IAnsiConsole screen)
+    {
+        var grid = new Grid();
+        grid.AddColumn(new GridColumn { Width = 1, Padding = new Padding(2, 0, 1, 0) });
+        grid.AddColumn(new GridColumn { Padding = new Padding(0, 0, 0, 0) });
+        grid.AddRow(new Text(mark), new Text(text));
+        screen.Write(grid);
     }
 
     /// <summary>Up to four loads out of the list, evenly spread, the greatest last.</summary>

@@ -12,10 +12,9 @@ internal static class ExplainView
     {
         screen.MarkupLineInterpolated($"[bold]{rung.Id}[/]  {check.Rig.Name}");
         screen.WriteLine();
-        screen.WriteLine($"The {rung.Part} {rung.Saying} at {Force.Text(rung.GivesAt, units)};");
-        screen.WriteLine($"safe to {Force.Text(rung.SafeTo, units)}, a factor of {rung.Factor:0.00}.");
-        screen.WriteLine($"The factor: {rung.FactorFrom}.");
-        screen.WriteLine($"The limit: {rung.Source}.");
+        CheckView.Paragraph($"The {rung.Part} {rung.Saying} at {Force.Text(rung.GivesAt, units)}; safe to {Force.Text(rung.SafeTo, units)}, a factor of {rung.Factor:0.00}.", false, screen);
+        CheckView.Paragraph($"The factor: {rung.FactorFrom}.", false, screen);
+        CheckView.Paragraph($"The limit: {rung.Source}.", false, screen);
         screen.WriteLine();
         int number = 0;
         foreach (Step step in working.Steps)
@@ -39,11 +38,11 @@ internal static class ExplainView
         }
 
         foreach (string note in working.Notes)
-            screen.Write(new Padder(new Text("* " + note), new Padding(1, 0, 0, 0)));
+            CheckView.Bullet("*", note, screen);
         foreach (string note in check.Response.Plan.Notes)
         {
             if (rung.Group is RungGroup.Frame or RungGroup.Joints or RungGroup.Stiffness)
-                screen.Write(new Padder(new Text("* " + note), new Padding(1, 0, 0, 0)));
+                CheckView.Bullet("*", note, screen);
         }
     }
 }

@@ -7,9 +7,12 @@ namespace Ramwright.Cli;
 /// <summary>The ladder: every rung with the force it gives at and is safe to, the wanted force and the pump's most as lines across.</summary>
 internal static class LadderTable
 {
-    public static void Show(PressCheck check, UnitSystem units, IAnsiConsole screen)
+    /// <summary>Rungs safe to more than this many times the greatest force in question are left out.</summary>
+    private const double FarAway = 4;
+
+    public static void Show(PressCheck check, UnitSystem units, bool all, IAnsiConsole screen)
     {
-        screen.MarkupLine("[bold]Ladder[/], the lowest rung first");
+        screen.MarkupLineInterpolated($"[bold]Ladder[/] in {Readout.UnitFor(Dimension.Force, units)}, the lowest rung first");
         var table = new Table { Border = TableBorder.None, ShowHeaders = true };
         table.AddColumn(Column("safe to", right: true));
         table.AddColumn(Column("gives at", right: true));
@@ -23,14 +26,21 @@ internal static class LadderTable
             (check.Power.MostPossibleForce, "most possible"),
         };
         lines.Sort((a, b) => a.Force.CompareTo(b.Force));
-        int next = 0;
+        double ends = all ? double.PositiveInfinity : FarAway * lines[^1].Force;
+        int next = 0, beyond = 0;
         foreach (Rung rung in check.Ladder.Rungs)
         {
             while (next < lines.Count && rung.SafeTo >= lines[next].Force * (1 - 1e-9))
                 Line(table, lines[next++], units);
+            if (rung.SafeTo > ends)
+            {
+                beyond++;
+                continue;
+            }
+
             table.AddRow(
-                new Text(Readout.Text(rung.SafeTo, Dimension.Force, units)),
-                new Text(Readout.Text(rung.GivesAt, Dimension.Force, units)),
+                new Text(Kept(rung.SafeTo, units)),
+                new Text(Kept(rung.GivesAt, units)),
                 new Text(rung.Factor.ToString("0.00")),
                 new Text(rung.Id),
                 new Text(rung.Mode));
@@ -39,17 +49,23 @@ internal static class LadderTable
         while (next < lines.Count)
             Line(table, lines[next++], units);
         screen.Write(table);
+        if (beyond > 0)
+            screen.WriteLine($" {beyond} more rungs are safe to over {Kept(ends, units)}; --all shows them.");
     }
+
+    /// <summary>One unit for the whole ladder, whatever the size.</summary>
+    private static string Kept(double newtons, UnitSystem units) =>
+        Readout.Number(Readout.UnitFor(Dimension.Force, units).FromSi(newtons), 3);
 
     private static void Line(Table table, (double Force, string Name) line, UnitSystem units) =>
         table.AddRow(
-            new Text(Readout.Text(line.Force, Dimension.Force, units), new Style(decoration: Decoration.Bold)),
-            new Text("────────"), new Text("──────"), new Text($"──── {line.Name} ".PadRight(24, '─'), new Style(decoration: Decoration.Bold)),
-            new Text(new string('─', 24)));
+            new Text(Kept(line.Force, units), new Style(decoration: Decoration.Bold)),
+            new Text("────────"), new Text("──────"), new Text($"── {line.Name} ".PadRight(22, '─'), new Style(decoration: Decoration.Bold)),
+            new Text(new string('─', 31)));
 
     private static TableColumn Column(string title, bool right)
     {
-        var column = new TableColumn(new Text(title, new Style(decoration: Decoration.Dim))) { Padding = new Padding(1, 0, 1, 0) };
+        var column = new TableColumn(new Text(title, new Style(decoration: Decoration.Dim))) { Padding = new Padding(0, 0, 1, 0) };
         column.Alignment = right ? Justify.Right : Justify.Left;
         column.NoWrap = right;
         return column;

@@ -7,6 +7,12 @@ namespace Ramwright.Cli;
 /// <summary>What the power side asks of tank, motor, compressor, lines and person, a line each.</summary>
 internal static class PowerFacts
 {
+    /// <summary>Oil in a line is talked about in metres or feet a second, not in the millimetres of a ram.</summary>
+    private static string OilSpeed(double metresPerSecond, UnitSystem units) =>
+        Units.TryFind(units == UnitSystem.Imperial ? "ft/s" : "m/s", Dimension.Speed, out Unit? unit)
+            ? Readout.Text(metresPerSecond, unit, 3)
+            : Readout.Text(metresPerSecond, Dimension.Speed, units);
+
     public static IEnumerable<(string What, string Value, string Remark)> Of(PressCheck check, UnitSystem units)
     {
         PowerReport power = check.Power;
@@ -34,6 +40,6 @@ internal static class PowerFacts
         }
 
         foreach (LineCheck line in power.Lines)
-            yield return (line.Line.Name, Show(line.Velocity, Dimension.Speed), $"oil speed; loses {Show(line.Loss, Dimension.Pressure)}");
+            yield return (line.Line.Name, OilSpeed(line.Velocity, units), $"oil speed; loses {Show(line.Loss, Dimension.Pressure)}");
     }
 }

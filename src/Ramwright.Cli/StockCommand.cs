@@ -66,7 +66,7 @@ internal sealed class StockCommand(IAnsiConsole screen) : Command<StockSettings>
             screen.Write(table);
             screen.WriteLine(" " + item.Source);
             if (item.Caution.Length > 0)
-                screen.Write(new Padder(new Text("! " + item.Caution), new Padding(1, 0, 0, 0)));
+                CheckView.Bullet("!", item.Caution, screen);
             screen.WriteLine();
         }
     }

@@ -74,7 +74,7 @@ public static class CheckJson
         json.WriteNumber("stiffnessKNPerMm", Round(check.Response.Stiffness / 1e6));
 
         json.WriteStartArray("assumed");
-        foreach (Assumed a in check.Rig.Assumed)
+        foreach (Assumed a in check.Assumed)
         {
             json.WriteStartObject();
             json.WriteString("what", a.What);

@@ -7,16 +7,28 @@ namespace Ramwright.Frame;
 /// <param name="Member">The part.</param>
 /// <param name="Beams">Numbers of its beams in the model.</param>
 /// <param name="Clear">Length between its ends, m, for buckling.</param>
-/// <param name="Stations">Where it is looked at: number of the beam, metres from the beam's first end, and what stands there.</param>
+/// <param name="Stations">Where it is looked at.</param>
 public sealed record PlanPart(
     RigMember Member, IReadOnlyList<int> Beams, double Clear, IReadOnlyList<PlanStation> Stations);
 
-/// <summary>A cross-section that is looked at.</summary>
+/// <summary>A cross-section that is looked at, of one strand of a part.</summary>
 /// <param name="Beam">Number of the beam in the model.</param>
 /// <param name="X">Metres from the beam's first end.</param>
 /// <param name="Where">In words: <c>under the cylinder</c>.</param>
 /// <param name="Cut">What is cut out of the part at this place.</param>
-public sealed record PlanStation(int Beam, double X, string Where, PlanCut Cut);
+/// <param name="Warp">Moment about z that one unit of torque adds here, because an open section warps.</param>
+/// <param name="Mirrored">Whether the strand stands left for right.</param>
+public sealed record PlanStation(int Beam, double X, string Where, PlanCut Cut, double Warp, bool Mirrored)
+{
+    /// <summary>The actions here, warping counted, as the strand's own section sees them.</summary>
+    public Actions Actions(FrameSolution solution)
+    {
+        ArgumentNullException.ThrowIfNull(solution);
+        Actions a = solution.At(Beam, X);
+        double warped = a.Mz + Math.CopySign(Warp * a.T, a.Mz);
+        return Mirrored ? a with { Vy = -a.Vy, T = -a.T, Mz = -warped } : a with { Mz = warped };
+    }
+}
 
 /// <summary>What is cut out of a part at a place.</summary>
 public enum PlanCut
@@ -37,14 +49,14 @@ public enum PlanCut
 /// <param name="Joint">How it is made.</param>
 /// <param name="Beam">The part whose end is fixed.</param>
 /// <param name="Onto">The part it is fixed to.</param>
-/// <param name="Number">Number of the beam in the model whose actions the joint carries.</param>
-/// <param name="X">Where along that beam its actions are taken, m.</param>
+/// <param name="Numbers">Numbers of the beams in the model whose actions the joint carries: one a strand.</param>
+/// <param name="X">Where along those beams the actions are taken, m.</param>
 /// <param name="Centre">Centre of the joint, global, m.</param>
 /// <param name="Normal">Normal of the joint's plane, global: along the fixed end, or through the lap.</param>
 /// <param name="U">Direction in the plane that stands for y: across the fixed end's section, or along a lapped beam.</param>
 /// <param name="V">Direction in the plane that stands for z.</param>
 public sealed record PlanJoint(
-    string Name, string Key, RigJoint Joint, RigMember Beam, RigMember Onto, int Number, double X,
+    string Name, string Key, RigJoint Joint, RigMember Beam, RigMember Onto, IReadOnlyList<int> Numbers, double X,
     Vector Centre, Vector Normal, Vector U, Vector V);
 
 /// <summary>The frame of a press as beams, with the load cases of one newton at the ram.</summary>

@@ -18,66 +18,62 @@ internal static class OpenFrontPlan
 
         double back = column.Top;           // from the front face to the column's centre line
         double height = lower.Top + frame.Daylight + frame.RamDrop + upper.Bottom;
-        Node[] nodes =
-        [
-            new("column, at the lower arm", new Vector(0, back, 0)),
-            new("column, at the upper arm", new Vector(0, back, height)),
-            new("lower arm, under the ram", new Vector(0, -frame.Throat, 0)),
-            new("upper arm, above the ram", new Vector(0, -frame.Throat, height)),
-        ];
-        Vector toFace = -back * Vector.Deep;
-        FrameMember[] beams =
-        [
-            new()
-            {
-                Part = frame.Column.Part, From = 0, To = 1, Section = column, Up = -Vector.Deep,
-                ArmFrom = lower.Top * Vector.Up, ArmTo = -upper.Bottom * Vector.Up,
-            },
-            Arm(frame.LowerArm, 0, 2),
-            Arm(frame.UpperArm, 1, 3),
-        ];
+        double clear = height - lower.Top - upper.Bottom;
+        var plan = new PlanBuilder();
+        int atLower = plan.Node("column, at the lower arm", new Vector(0, back, 0));
+        int atUpper = plan.Node("column, at the upper arm", new Vector(0, back, height));
+        int underRam = plan.Node("lower arm, under the ram", new Vector(0, -frame.Throat, 0));
+        int aboveRam = plan.Node("upper arm, above the ram", new Vector(0, -frame.Throat, height));
 
-        FrameMember Arm(RigMember arm, int from, int to) => new()
-        {
-            Part = arm.Part, From = from, To = to, Section = arm.Shape.Properties, Up = Vector.Up, ArmFrom = toFace,
-            FixityFrom = EndFixity.Rigid with { My = ArmSpring.Of(frame.ArmJoint, arm, frame.Column) },
-        };
+        int[] upward = plan.Beam(frame.Column, atLower, atUpper, -Vector.Deep, new Twist(clear, Cantilever: false),
+            start: lower.Top * Vector.Up, end: -upper.Bottom * Vector.Up);
+        int[] lowerArm = Arm(frame.LowerArm, atLower, underRam);
+        int[] upperArm = Arm(frame.UpperArm, atUpper, aboveRam);
+
+        int[] Arm(RigMember arm, int from, int to) => plan.Beam(arm, from, to, Vector.Up, new Twist(frame.Throat, Cantilever: true),
+            start: -back * Vector.Deep,
+            holdStart: EndFixity.Rigid with { My = ArmSpring.Of(frame.ArmJoint, arm, frame.Column) });
 
         double contact = Math.Max(lower.Top, height - upper.Bottom - frame.RamDrop - rig.Cylinder.Stroke);
-        var loads = new UnitLoads(nodes[3].At, nodes[2].At, new Vector(0, -frame.Throat, contact));
-        var cases = loads.Cases(rig.Loading)
-            .Select(pair => new LoadCase(
+        var loads = new UnitLoads(plan.Nodes[aboveRam].At, plan.Nodes[underRam].At, new Vector(0, -frame.Throat, contact));
+        LoadCase[] cases =
+        [
+            .. loads.Cases(rig.Loading).Select(pair => new LoadCase(
                 pair.Name,
-                [new NodalLoad(3, pair.UpperForce, pair.UpperMoment), new NodalLoad(2, pair.LowerForce, pair.LowerMoment)],
-                []))
-            .ToArray();
+                [new NodalLoad(aboveRam, pair.UpperForce, pair.UpperMoment), new NodalLoad(underRam, pair.LowerForce, pair.LowerMoment)],
+                [])),
+        ];
 
-        double clear = height - lower.Top - upper.Bottom;
         PlanPart[] parts =
         [
-            new(frame.Column, [0], height,
+            new(frame.Column, upward, clear,
             [
-                new(0, 0, "above the lower arm", PlanCut.Both), new(0, clear / 2, "at half height", PlanCut.None),
-                new(0, clear, "below the upper arm", PlanCut.Both),
+                .. plan.At(upward, 0, "above the lower arm", PlanCut.Both, false),
+                .. plan.At(upward, clear / 2, "at half height", PlanCut.None, true),
+                .. plan.At(upward, clear, "below the upper arm", PlanCut.Both, false),
             ]),
-            new(frame.UpperArm, [2], frame.Throat, [new(2, 0, "at the column's face", PlanCut.Openings)]),
-            new(frame.LowerArm, [1], frame.Throat, [new(1, 0, "at the column's face", PlanCut.Openings)]),
+            new(frame.UpperArm, upperArm, frame.Throat, [.. plan.At(upperArm, 0, "at the column", PlanCut.Openings, true)]),
+            new(frame.LowerArm, lowerArm, frame.Throat, [.. plan.At(lowerArm, 0, "at the column", PlanCut.Openings, true)]),
         ];
-        bool rigid = !ArmSpring.IsKnown(frame.ArmJoint, frame.UpperArm, frame.Column) || !ArmSpring.IsKnown(frame.ArmJoint, frame.LowerArm, frame.Column);
         PlanJoint[] joints =
         [
-            Fixing("upper arm joint", frame.UpperArm, 2, height), Fixing("lower arm joint", frame.LowerArm, 1, 0),
+            Fixing("upper arm joint", frame.UpperArm, upperArm, height), Fixing("lower arm joint", frame.LowerArm, lowerArm, 0),
         ];
 
-        PlanJoint Fixing(string name, RigMember arm, int beam, double z) =>
-            new(name, "frame.arm-joint", frame.ArmJoint, arm, frame.Column, beam, 0, new Vector(0, 0, z), -Vector.Deep, Vector.Across, Vector.Up);
+        PlanJoint Fixing(string name, RigMember arm, int[] beams, double z) =>
+            new(name, "frame.arm-joint", frame.ArmJoint, arm, frame.Column, beams, 0, new Vector(0, 0, z), -Vector.Deep, Vector.Across, Vector.Up);
 
+        bool springs = ArmSpring.IsKnown(frame.ArmJoint, frame.UpperArm, frame.Column) && ArmSpring.IsKnown(frame.ArmJoint, frame.LowerArm, frame.Column);
         return new FramePlan(
-            new FrameModel(nodes, beams, [new Support(0, true, true, true, true, true, true)]),
-            cases, parts, joints, Upper: 3, Lower: 2,
-            ["Column and arms are taken as beams. Where they cross they are taken as rigid, and the arm turns against the column on a "
-                + "spring that stands for the joint's own give; expect the opening to be right to a fifth or so.",
-             .. rigid ? (string[])["No rule is known for the give of this joint: it is taken as rigid, so the dies will open more than shown, perhaps half as much again."] : [],
-             "Weight is left out: it is small beside the ram force."]);
+            plan.Model(new Support(atLower, true, true, true, true, true, true)),
+            cases, parts, joints, Upper: aboveRam, Lower: underRam,
+            [
+                springs
+                    ? "Column and arms are taken as beams. Where they cross they are taken as rigid, and the arm turns against the column on a "
+                        + "spring that stands for the joint's own give, good to a third or so."
+                    : "No rule is known for how much this joint gives: it is taken as rigid, so the dies will open more than shown, perhaps half as much again.",
+                UnitLoads.InWords(rig.Loading),
+                "Weight is left out: it is small beside the ram force.",
+            ]);
     }
 }

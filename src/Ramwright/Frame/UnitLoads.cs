@@ -16,22 +16,24 @@ internal sealed record UnitLoads(Vector Upper, Vector Lower, Vector Contact)
     /// <summary>The pairs of force and moment for each case: on the upper and on the lower node.</summary>
     public IReadOnlyList<Pair> Cases(RigLoading loading)
     {
-        string across = Readout.Text(loading.Across, Dimension.Length);
-        string deep = Readout.Text(loading.Deep, Dimension.Length);
-        string side = Readout.Text(loading.SideLoad, Dimension.Ratio);
         var all = new List<Pair> { At("centred", Vector.Zero, Vector.Zero) };
         if (loading.Across > 0)
-            all.Add(At($"work {across} to one side", loading.Across * Vector.Across, Vector.Zero));
+            all.Add(At("off to one side", loading.Across * Vector.Across, Vector.Zero));
         if (loading.Deep > 0)
-            all.Add(At($"work {deep} to the front", -loading.Deep * Vector.Deep, Vector.Zero));
+            all.Add(At("off to the front", -loading.Deep * Vector.Deep, Vector.Zero));
         if (loading.SideLoad > 0)
         {
-            all.Add(At($"side load {side} across", Vector.Zero, loading.SideLoad * Vector.Across));
-            all.Add(At($"side load {side} to the front", Vector.Zero, -loading.SideLoad * Vector.Deep));
+            all.Add(At("side push", Vector.Zero, loading.SideLoad * Vector.Across));
+            all.Add(At("side push to the front", Vector.Zero, -loading.SideLoad * Vector.Deep));
         }
 
         return all;
     }
+
+    /// <summary>The cases in words, with their amounts.</summary>
+    public static string InWords(RigLoading loading) =>
+        $"Load cases: work centred; {Readout.Text(loading.Across, Dimension.Length)} off to one side; {Readout.Text(loading.Deep, Dimension.Length)} off to the front; "
+        + $"a side push of {Readout.Text(loading.SideLoad, Dimension.Ratio)} of the ram force, across and to the front, at the ram's face.";
 
     private Pair At(string name, Vector off, Vector sideways)
     {

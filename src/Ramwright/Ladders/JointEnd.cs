@@ -9,12 +9,21 @@ namespace Ramwright.Ladders;
 /// <param name="At">The point on the beam's axis where both act, m.</param>
 internal readonly record struct JointEnd(Vector Force, Vector Moment, Vector At)
 {
-    /// <summary>Takes the actions of the beam at the joint.</summary>
+    /// <summary>Takes the actions of the beams at the joint, all strands together.</summary>
     public static JointEnd Of(FrameResponse response, FrameSolution solution, PlanJoint joint)
     {
-        MemberAxes axes = MemberAxes.Of(response.Plan.Model, joint.Number);
-        Actions a = solution.At(joint.Number, joint.X);
-        return new JointEnd(axes.ToGlobal(a.N, a.Vy, a.Vz), axes.ToGlobal(a.T, a.My, a.Mz), axes.At(joint.X));
+        Vector force = Vector.Zero, moment = Vector.Zero;
+        Vector at = MemberAxes.Of(response.Plan.Model, joint.Numbers[0]).At(joint.X);
+        foreach (int number in joint.Numbers)
+        {
+            MemberAxes axes = MemberAxes.Of(response.Plan.Model, number);
+            Actions a = solution.At(number, joint.X);
+            Vector f = axes.ToGlobal(a.N, a.Vy, a.Vz);
+            force += f;
+            moment += axes.ToGlobal(a.T, a.My, a.Mz) + (axes.At(joint.X) - at).Cross(f);
+        }
+
+        return new JointEnd(force, moment, at);
     }
 
     /// <summary>The same in the joint's own plane, about its centre: x along the normal.</summary>

@@ -18,7 +18,8 @@ internal static class MemberRungs
         foreach (PlanPart part in response.Plan.Parts)
         {
             RigMember member = part.Member;
-            SectionProperties full = member.Shape.Properties;
+            Shape strand = member.Shape.Strands[0].Shape;
+            SectionProperties full = strand.Properties;
             string id = Rung.IdOf(member.Part);
             string load = Factoring.Load(rig);
 
@@ -35,7 +36,7 @@ internal static class MemberRungs
                 if (net is null)
                     return;
                 PlanStation[] there = [.. part.Stations.Where(s => s.Cut == cut || s.Cut == PlanCut.Both)];
-                NetProperties rest = Rest(member.Shape, net);
+                NetProperties rest = Rest(strand, net.Strands[0].Shape);
                 Worst.Case(response, there, (_, a, w) => NetSection.Yield(a, rest, member.Fy, factors, SectionClass.Three, w))
                     ?.Into(rungs, new Words($"{id}-{suffix}", member.Part, what, what), RungGroup.Frame, load, MemberSection.YieldSource);
                 Worst.Case(response, there, (_, a, w) => NetSection.Tension(a.N, full.A, rest.Properties.A, member.Fy, member.Fu, factors, w))
@@ -43,7 +44,7 @@ internal static class MemberRungs
                         Factoring.Break(rig), NetSection.TensionSource);
             }
 
-            var column = new Column(part.Clear, part.Clear, member.Shape.CurveY, member.Shape.CurveZ);
+            var column = new Column(part.Clear, part.Clear, strand.CurveY, strand.CurveZ);
             Worst.Case(response, part.Stations, (_, a, w) => ColumnBuckling.WithBending(a, full, column, member.Fy, factors, E, w))
                 ?.Into(rungs, new Words(id + "-buckling", member.Part, "bows out sideways", "bows out sideways"), RungGroup.Frame, load, ColumnBuckling.BendingSource);
         }

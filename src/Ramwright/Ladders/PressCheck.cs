@@ -42,6 +42,9 @@ public sealed class PressCheck
     /// <summary>The cautions that belong to this press, in the reader's units.</summary>
     public IReadOnlyList<string> Cautions(UnitSystem units = UnitSystem.Metric) => CautionList.Of(this, units);
 
+    /// <summary>Everything that was assumed because the file does not say it.</summary>
+    public IReadOnlyList<Assumed> Assumed => [.. Rig.Assumed, .. Power.Assumptions];
+
     /// <summary>Checks a press.</summary>
     /// <exception cref="FrameMovesException">The frame could move freely.</exception>
     public static PressCheck Of(Rig rig)

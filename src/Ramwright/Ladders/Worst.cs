@@ -26,7 +26,7 @@ internal sealed record Worst(Limit Limit, string Where, string CaseName, Action<
         {
             foreach (PlanStation station in stations)
             {
-                if (check(station, solution.At(station.Beam, station.X), null) is not { } limit)
+                if (check(station, station.Actions(solution), null) is not { } limit)
                     continue;
                 if (least is { } so && so.SafeTo * (1 - 1e-9) <= limit.SafeTo)
                     continue;
@@ -39,7 +39,7 @@ internal sealed record Worst(Limit Limit, string Where, string CaseName, Action<
         return new Worst(found, where.Where, when.Case.Name, w =>
         {
             w.Note($"Worst place: {where.Where}. Worst load case: {when.Case.Name}. Actions are those of one newton at the ram.");
-            check(where, when.At(where.Beam, where.X), w);
+            check(where, where.Actions(when), w);
         });
     }
 

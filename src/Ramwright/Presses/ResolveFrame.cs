@@ -98,7 +98,10 @@ internal static class ResolveFrame
             shape = new Turned(shape) { Name = shape.Name + " turned", Source = shape.Source };
         string steel = said?.Steel ?? assume.Or(frame.Steel, "frame.steel", "unknown",
             "steel without papers is taken at the lowest structural grade");
-        return new RigMember(part, shape, Cut(shape, said?.Openings, path, assume), Resolver.SteelNamed(steel, shelf, path + ".steel", assume));
+        Steel found = Resolver.SteelNamed(steel, shelf, path + ".steel");
+        if (Shelf.SameName(steel, "unknown"))
+            assume.Caution(found.Caution);
+        return new RigMember(part, shape, Cut(shape, said?.Openings, path, assume), found);
     }
 
     private static Shape? Cut(Shape shape, IReadOnlyList<Opening>? openings, string path, Assumptions assume)

@@ -15,6 +15,12 @@ internal static class ResolveJoint
             said = new WeldedJoint();
         }
 
+        if (said is WeldedJoint or SlottedJoint)
+        {
+            assume.Caution(beam.Steel.Caution);
+            assume.Caution(onto.Steel.Caution);
+        }
+
         BeamFit fit = said.Fit ?? (beam.Shape is Pair && said is BoltedJoint or PinnedJoint ? BeamFit.Lapped : BeamFit.Between);
         return said switch
         {
@@ -84,7 +90,7 @@ internal static class ResolveJoint
         return new RigPinnedJoint(fit)
         {
             Diameter = Resolver.Needed(said.Diameter, path + ".diameter"),
-            Steel = Resolver.SteelNamed(steel, shelf, path + ".steel", assume),
+            Steel = Resolver.SteelNamed(steel, shelf, path + ".steel"),
             Middle = assume.Or(said.Middle, path + ".middle", 2 * Thinnest(onto.Shape), Dimension.Length, "the two walls of the upright"),
             Outer = assume.Or(said.Outer, path + ".outer", Thinnest(beam.Shape), Dimension.Length, "the web of the beam"),
             Gap = assume.Or(said.Gap, path + ".gap", 2e-3, Dimension.Length, "a little play"),

@@ -29,14 +29,24 @@ internal static class ResolveLines
         return new RigOil(found, assume.Or(said?.Temperature, "oil.temperature", 20, Dimension.Temperature, "a cold workshop: the slower case"));
     }
 
+    private static string Bores(string type, Shelf shelf) =>
+        "the pressure printed on the hose as rating:, or a bore it is made in: "
+        + string.Join(", ", shelf.Hoses.Where(h => Shelf.SameName(h.Type, type)).Select(h => Readout.Text(h.Bore, Dimension.Length)));
+
     private static RigLine One(Line said, int i, int count, Shelf shelf, Assumptions assume)
     {
         string path = $"lines.{i}";
         double bore = Resolver.Needed(said.Bore, path + ".bore");
         LineDuty duty = said.Duty ?? LineDuty.Pressure;
         double? rating = said.Rating;
-        if (rating is null && said.Type is { } type && shelf.TryHose(type, bore, out HoseGrade? grade))
-            rating = grade.WorkingPressure;
+        if (rating is null && said.Type is { } type)
+        {
+            if (shelf.TryHose(type, bore, out HoseGrade? grade))
+                rating = grade.WorkingPressure;
+            else
+                assume.Fault(path + ".bore", $"{type} is not in stock with a bore of {Readout.Text(bore, Dimension.Length)}", Bores(type, shelf));
+        }
+
         string what = duty switch { LineDuty.Return => "return hose", LineDuty.Suction => "suction hose", _ => "hose" };
         if (rating is null && duty == LineDuty.Pressure)
             assume.Caution($"The rating of {what} {i + 1} is not stated, so it is not checked: read it off the hose.");

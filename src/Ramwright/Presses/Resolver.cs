@@ -68,11 +68,8 @@ public static class Resolver
     internal static double Needed(double? value, string path) =>
         value ?? throw new ArgumentException($"'{path}' is missing; read the press with its faults first");
 
-    internal static Steel SteelNamed(string name, Shelf shelf, string path, Assumptions assume)
-    {
-        if (!shelf.TrySteel(name, out Steel? steel))
-            throw new ArgumentException($"'{path}' names a steel that is not in stock: {name}");
-        assume.Caution(steel.Caution);
-        return steel;
-    }
+    internal static Steel SteelNamed(string name, Shelf shelf, string path) =>
+        shelf.TrySteel(name, out Steel? steel)
+            ? steel
+            : throw new ArgumentException($"'{path}' names a steel that is not in stock: {name}");
 }

@@ -69,6 +69,9 @@ public abstract record Shape
         }
     }
 
+    /// <summary>The single shapes it is made of: itself, or the halves of a pair.</summary>
+    public virtual IReadOnlyList<Strand> Strands => [new Strand(this, 0, 0, false)];
+
     /// <summary>The webs that a hole at mid-depth may go through.</summary>
     internal virtual IReadOnlyList<WebStrip> Webs => [];
 

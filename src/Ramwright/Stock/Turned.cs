@@ -10,6 +10,19 @@ public sealed record Turned(Shape Of) : Shape
     public Shape Of { get; } = Of ?? throw new ArgumentNullException(nameof(Of));
 
     /// <inheritdoc/>
+    /// <remarks>A quarter turn anticlockwise takes y to z, and z to −y.</remarks>
+    public override IReadOnlyList<Strand> Strands
+    {
+        get
+        {
+            IReadOnlyList<Strand> before = Of.Strands;
+            return before.Count == 1
+                ? [new Strand(this, 0, 0, false)]
+                : [.. before.Select(s => new Strand(new Turned(s.Shape) { Name = Name, Source = Source }, -s.Z, s.Y, s.Mirrored))];
+        }
+    }
+
+    /// <inheritdoc/>
     public override double Thinnest => Of.Thinnest;
 
     /// <inheritdoc/>

@@ -1,0 +1,93 @@
+using Ramwright.Geometry;
+using Ramwright.Presses;
+using Ramwright.Stock;
+
+namespace Ramwright.Frame;
+
+/// <summary>Collects the nodes and beams of a plan. A part of several strands becomes as many beams, tied at the nodes.</summary>
+internal sealed class PlanBuilder
+{
+    private readonly List<Node> _nodes = [];
+    private readonly List<FrameMember> _beams = [];
+    private readonly List<(double Warp, bool Mirrored)> _strands = [];
+
+    public IReadOnlyList<Node> Nodes => _nodes;
+
+    public FrameModel Model(params Support[] supports) => new([.. _nodes], [.. _beams], supports);
+
+    public int Node(string name, Vector at)
+    {
+        _nodes.Add(new Node(name, at));
+        return _nodes.Count - 1;
+    }
+
+    /// <summary>Adds a stretch of a part.</summary>
+    /// <param name="part">The part.</param>
+    /// <param name="from">Node at its first end.</param>
+    /// <param name="to">Node at its second end.</param>
+    /// <param name="up">Where its section's z points.</param>
+    /// <param name="torsion">How it twists.</param>
+    /// <param name="start">Rigid arm at its first end.</param>
+    /// <param name="end">Rigid arm at its second end.</param>
+    /// <param name="holdStart">Hold at its first end.</param>
+    /// <param name="holdEnd">Hold at its second end.</param>
+    /// <returns>Numbers of its beams, one a strand.</returns>
+    public int[] Beam(
+        RigMember part, int from, int to, Vector up, Twist torsion, Vector start = default, Vector end = default,
+        EndFixity? holdStart = null, EndFixity? holdEnd = null)
+    {
+        IReadOnlyList<Strand> strands = part.Shape.Strands;
+        Vector x = (_nodes[to].At + end - _nodes[from].At - start).Unit, y = up.Cross(x);
+        var numbers = new int[strands.Count];
+        for (int i = 0; i < numbers.Length; i++)
+        {
+            Strand strand = strands[i];
+            SectionProperties s = strand.Shape.Properties;
+            Vector aside = strand.Y * y + strand.Z * up;
+            _beams.Add(new FrameMember
+            {
+                Part = part.Part,
+                From = from,
+                To = to,
+                Section = s with { It = torsion.Constant(s) },
+                Up = up,
+                ArmFrom = start + aside,
+                ArmTo = end + aside,
+                FixityFrom = Share(holdStart ?? EndFixity.Rigid, numbers.Length),
+                FixityTo = Share(holdEnd ?? EndFixity.Rigid, numbers.Length),
+            });
+            _strands.Add((torsion.Moment(s), strand.Mirrored));
+            numbers[i] = _beams.Count - 1;
+        }
+
+        return numbers;
+    }
+
+    /// <summary>A place of a stretch that is looked at, in each of its strands.</summary>
+    /// <param name="beams">The stretch.</param>
+    /// <param name="x">Metres from its first end.</param>
+    /// <param name="where">In words.</param>
+    /// <param name="cut">What is cut there.</param>
+    /// <param name="warps">Whether the flanges bend sideways here under torque.</param>
+    public IEnumerable<PlanStation> At(int[] beams, double x, string where, PlanCut cut, bool warps)
+    {
+        foreach (int beam in beams)
+            yield return new PlanStation(beam, x, where, cut, warps ? _strands[beam].Warp : 0, _strands[beam].Mirrored);
+    }
+
+    // a spring of the whole part is shared by its strands
+    private static EndFixity Share(EndFixity hold, int strands) =>
+        strands == 1 ? hold : hold with { T = hold.T / strands, My = hold.My / strands, Mz = hold.Mz / strands };
+}
+
+/// <summary>How a part twists: between two held ends, or from a held root to a free tip.</summary>
+/// <param name="Length">Length from end to end, m.</param>
+/// <param name="Cantilever">Whether one end is free.</param>
+internal readonly record struct Twist(double Length, bool Cantilever)
+{
+    public double Constant(SectionProperties s) =>
+        Cantilever ? WarpingTorsion.Cantilever(s, Length) : WarpingTorsion.Between(s, Length);
+
+    public double Moment(SectionProperties s) =>
+        Cantilever ? WarpingTorsion.MomentCantilever(s, Length) : WarpingTorsion.MomentBetween(s, Length);
+}
