@@ -29,7 +29,7 @@ internal readonly struct Bar
 
     /// <summary>Displacement of the bar's own first end; <paramref name="stretch"/> is how much longer the bar has become.</summary>
     public double Start(double outer1, double outer2, double force1, double force2, double stretch) =>
-        _first.Holds ? outer1 - _first.Under(force1) : outer2 - _second.Under(force2) - stretch;
+        _first.IsStifferThan(_second) ? outer1 - _first.Under(force1) : outer2 - _second.Under(force2) - stretch;
 
     /// <summary>Displacement at x relative to the first end under the first end's force alone.</summary>
     public double Along(double force1, double x) => -force1 * x / _EA;

@@ -74,13 +74,16 @@ internal readonly struct BendingPlane
         (double v, double t) outer1, (double v, double t) outer2,
         (double V, double M) force1, (double V, double M) force2, (double v, double t) bend)
     {
-        if (_v1.Holds && _v2.Holds)
+        // Two of the four springs place the beam; soft ones would magnify the rounding of the forces in them.
+        bool firstHolds = _v1.IsStifferThan(_v2), firstTurnsLess = _t1.IsStifferThan(_t2);
+        Give soft = firstHolds ? _v2 : _v1, turn = firstTurnsLess ? _t1 : _t2;
+        if (soft.Num * turn.Den <= (turn.Num + turn.Den * 2 * _halfGive) * soft.Den * _L * _L)
         {
             double v = outer1.v - _v1.Under(force1.V);
             return (v, (outer2.v - _v2.Under(force2.V) - v - bend.v) / _L);
         }
-        double t = _t1.Holds ? outer1.t - _t1.Under(force1.M) : outer2.t - _t2.Under(force2.M) - bend.t;
-        return _v1.Holds
+        double t = firstTurnsLess ? outer1.t - _t1.Under(force1.M) : outer2.t - _t2.Under(force2.M) - bend.t;
+        return firstHolds
             ? (outer1.v - _v1.Under(force1.V), t)
             : (outer2.v - _v2.Under(force2.V) - t * _L - bend.v, t);
     }

@@ -11,7 +11,8 @@ internal readonly record struct Give(double Num, double Den)
         : stiffness > 1 ? new Give(1 / stiffness, 1)
         : new Give(1, stiffness);
 
-    public bool Holds => Den > 0;
+    /// <summary>Stiffer than another, or as stiff.</summary>
+    public bool IsStifferThan(Give other) => Num * other.Den <= other.Num * Den;
 
     /// <summary>Movement under a force; the spring must hold.</summary>
     public double Under(double force) => force * Num / Den;

@@ -138,15 +138,27 @@ public class EndFixityTest
     [Fact]
     public void ExtremeSpringsMeetTheirLimits()
     {
-        FrameSolution With(double k) =>
-            Span(EndFixity.Rigid with { My = k }, EndFixity.Rigid with { My = k, Vz = k }, Beam with { Asz = 1e-3 }).Item1.Solve(Down(0.3, 1.1));
+        SectionProperties deep = Beam with { Asz = 1e-3 };
+        FrameSolution With(EndFixity first, EndFixity second) => Span(first, second, deep).Item1.Solve(Down(0.3, 1.1));
+        EndFixity rigid = EndFixity.Rigid, guided = rigid with { Vz = 0 };
 
-        Actions soft = With(1e-12).At(0, 0.2), free = Span(EndFixity.PinnedY, EndFixity.Rigid with { My = 1e-12, Vz = 1e-12 },
-            Beam with { Asz = 1e-3 }).Item1.Solve(Down(0.3, 1.1)).At(0, 0.2);
-        Actions stiff = With(1e30).At(0, 0.2), rigid = With(double.PositiveInfinity).At(0, 0.2);
-
-        Assert.True(double.IsFinite(soft.My) && double.IsFinite(free.My));
-        Near.Relative(rigid.My, stiff.My, 1e-9, "stiff springs");
-        Near.Relative(rigid.Vz, stiff.Vz, 1e-9, "stiff springs");
+        (EndFixity First, EndFixity Second, EndFixity LimitFirst, EndFixity LimitSecond)[] pairs =
+        [
+            (rigid with { My = 1e-9 }, rigid with { My = 1e-9 }, EndFixity.PinnedY, EndFixity.PinnedY),
+            (rigid with { My = 1e-9 }, rigid, EndFixity.PinnedY, rigid),
+            (rigid, rigid with { Vz = 1e-9 }, rigid, guided),
+            (rigid with { My = 1e-9 }, rigid with { Vz = 1e-9 }, EndFixity.PinnedY, guided),
+            (rigid with { My = 1e30 }, rigid with { My = 1e30, Vz = 1e30 }, rigid, rigid),
+        ];
+        foreach ((EndFixity first, EndFixity second, EndFixity limitFirst, EndFixity limitSecond) in pairs)
+        {
+            FrameSolution near = With(first, second), limit = With(limitFirst, limitSecond);
+            foreach (double x in new[] { 0.2, 0.8, 1.9 })
+            {
+                Near.Absolute(limit.At(0, x).My, near.At(0, x).My, 1e-5, $"My at {x}");
+                Near.Absolute(limit.At(0, x).Vz, near.At(0, x).Vz, 1e-5, $"Vz at {x}");
+            }
+            Near.Absolute(0, (limit.DisplacementAlong(0, 0.8) - near.DisplacementAlong(0, 0.8)).Length, 1e-9, "displacement");
+        }
     }
 }

@@ -89,6 +89,22 @@ public class FrameMovesTest
     }
 
     [Fact]
+    public void AHoldThatIsOnlyRoundingIsNone()
+    {
+        // Up at a right angle by arithmetic: cos 90° leaves 6e-17, and its square a stiffness about the hinge.
+        var sketch = new Sketch();
+        var up = new Vector(0, -1, Math.Cos(Math.PI / 2));
+        int a = sketch.Node(0, 0, 0), b = sketch.Node(1, 0, 0), c = sketch.Node(2, 0, 0);
+        sketch.Member(a, b, Sketch.Uneven, up, null, EndFixity.PinnedY);
+        sketch.Member(b, c, Sketch.Uneven, up, EndFixity.PinnedY);
+
+        FrameMovesException e = Refused(sketch.Clamp(a).Clamp(c));
+
+        Assert.Equal(b, e.NodeNumber);
+        Assert.Equal("can turn freely about the vertical (Z)", e.Movement);
+    }
+
+    [Fact]
     public void PortalOnFourHingesSways()
     {
         var sketch = new Sketch();
