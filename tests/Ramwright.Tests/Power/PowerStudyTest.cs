@@ -283,6 +283,20 @@ public class PowerStudyTest(ITestOutputHelper output)
         Near.Relative(report.TruePressure * report.Areas.Pull * 0.97, report.PullForce, 1e-12);
     }
 
+    [Theory, InlineData(LineDuty.Return), InlineData(LineDuty.Pressure)]
+    public void ReturnThroughTheNarrowerHoseIsReckonedWith(LineDuty narrow)
+    {
+        RigLine slim = new(narrow, 0.003, 4, 700 * Bar, "slim"),
+            wide = new(narrow == LineDuty.Return ? LineDuty.Pressure : LineDuty.Return, 0.012, 4, 700 * Bar, "wide");
+        RigOil cold = Vg46 with { Temperature = 0 };
+        PowerReport report = PowerStudy.Of(Ram, Air, [slim, wide], cold);
+
+        // The full bore's oil leaves through the slim hose: its loss works on the full bore against the ring.
+        double v = report.ReturnSpeed!.Value, A = report.Areas.Push, a = report.Areas.Pull;
+        double p = LineFlow.Loss(v * A, 0.003, 4, report.Viscosity, 870, 1.5) * A / (a * 0.97) + LineFlow.Loss(v * a, 0.012, 4, report.Viscosity, 870, 1.5);
+        Near.Relative(v * a, report.Curve.Flow(p), 1e-6);
+    }
+
     [Fact]
     public void SpringReturnIsWhatTheHoseLets()
     {
