@@ -27,11 +27,11 @@ public sealed class AnyTextTest
             foreach (var (kind, at, length, put) in changes)
                 text = Changed(text, kind, at, length, put);
             Check(text);
-        }, iter: 3000, threads: 1);
+        }, iter: 1500, threads: 1);
 
     [Fact]
     public void AnyTextEndsInFaults() =>
-        Char.Array[0, 200].Select(c => new string(c)).Sample(Check, iter: 3000, threads: 1);
+        Char.Array[0, 200].Select(c => new string(c)).Sample(Check, iter: 1500, threads: 1);
 
     [Fact]
     public void AnyBytesEndInFaults() =>
@@ -40,7 +40,7 @@ public sealed class AnyTextTest
             PressReading reading = PressFile.Read(bytes, "any.press.yaml", _ => TestShelf.Shelf);
             FaultText.All(reading.Faults);
             Assert.NotEmpty(reading.Faults);
-        }, iter: 2000, threads: 1);
+        }, iter: 1500, threads: 1);
 
     [Fact]
     public void AnyValueBehindAnyKeyEndsInAPressOrFaults()
@@ -53,7 +53,7 @@ public sealed class AnyTextTest
             if (colon >= 0)
                 changed[at] = changed[at][..(colon + 1)] + " " + value;
             Check(string.Join('\n', changed));
-        }, iter: 3000, threads: 1);
+        }, iter: 1500, threads: 1);
     }
 
     // Shapes of text that make careless readers slow or deep.
