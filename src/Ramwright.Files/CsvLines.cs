@@ -2,6 +2,9 @@ using System.Text;
 
 namespace Ramwright.Files;
 
+/// <summary>One row and its line.</summary>
+internal sealed record CsvRow(int Line, string[] Fields);
+
 /// <summary>A table in comma-separated text: comments that start with #, a line of column names, rows.</summary>
 /// <remarks>
 /// Fields may stand in double quotes, a quote inside them doubled; a field does not run over a line's end. Where the
@@ -13,16 +16,18 @@ internal sealed class CsvLines
     {
     }
 
-    /// <summary>The kind named by a comment <c># table: KIND</c>, with its line.</summary>
-    public (string Kind, int Line)? Named { get; private set; }
+    /// <summary>The kind named by a comment <c># table: KIND</c>, or null.</summary>
+    public string? Kind { get; private set; }
+    /// <summary>Line of that comment.</summary>
+    public int KindLine { get; private set; }
     /// <summary>Column names, empty where the text has none.</summary>
     public string[] Columns { get; private set; } = [];
     /// <summary>Line of the column names.</summary>
     public int ColumnsLine { get; private set; } = 1;
     /// <summary>Fields are parted by this.</summary>
     public char Separator { get; private set; } = ',';
-    /// <summary>Rows with their lines.</summary>
-    public List<(int Line, string[] Fields)> Rows { get; } = [];
+    /// <summary>The rows.</summary>
+    public List<CsvRow> Rows { get; } = [];
 
     public static CsvLines Read(TextReader reader)
     {
@@ -39,7 +44,7 @@ internal sealed class CsvLines
             else if (lines.Columns.Length == 0)
                 lines.Header(line, at);
             else
-                lines.Rows.Add((at, Split(line, lines.Separator, lines.Columns.Length)));
+                lines.Rows.Add(new CsvRow(at, Split(line, lines.Separator, lines.Columns.Length)));
         }
 
         return lines;
@@ -48,8 +53,11 @@ internal sealed class CsvLines
     private void Comment(ReadOnlySpan<char> comment, int at)
     {
         const string Word = "table:";
-        if (Named is null && comment.StartsWith(Word, StringComparison.OrdinalIgnoreCase))
-            Named = (comment[Word.Length..].Trim().ToString(), at);
+        if (Kind is null && comment.StartsWith(Word, StringComparison.OrdinalIgnoreCase))
+        {
+            Kind = comment[Word.Length..].Trim().ToString();
+            KindLine = at;
+        }
     }
 
     private void Header(ReadOnlySpan<char> line, int at)

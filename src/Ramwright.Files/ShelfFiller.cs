@@ -12,8 +12,10 @@ internal sealed class ShelfFiller
     private readonly List<HoseGrade> _hoses = [];
     private readonly List<OilGrade> _oils = [];
     private readonly Dictionary<string, int> _lines = [];       // where each name was met
-    private readonly List<(TableRow Row, List<StrengthBand> Bands, double? BetaW)> _bands = [];
+    private readonly List<BandedSteel> _bands = [];
     private readonly HashSet<string> _spoiled = [];             // steels with a row that could not be used
+
+    private sealed record BandedSteel(TableRow Row, List<StrengthBand> Bands, double? BetaW);
 
     public void Add(TableRow row, Shape section)
     {
@@ -38,7 +40,7 @@ internal sealed class ShelfFiller
     public void Add(HoseGrade hose) => _hoses.Add(hose);
 
     /// <summary>Leaves a steel out whose row could not be used: without one of its bands the others would say too much.</summary>
-    public void Spoil(string steel) => _spoiled.Add(Key(steel));
+    public void Spoil(string steel) => _spoiled.Add(Shelf.Key(steel));
 
     /// <summary>A row of a steel: the first of its name, or a thicker band of the one above.</summary>
     public void AddBand(TableRow row, StrengthBand band, double? betaW)
@@ -56,15 +58,16 @@ internal sealed class ShelfFiller
         foreach (string each in Names(row))
             Once(row, each);
         row.Source();       // a fault in it belongs to this row
-        _bands.Add((row, [band], betaW));
+        _bands.Add(new BandedSteel(row, [band], betaW));
     }
 
     /// <summary>The shelf with these rows in front, in the stead of old ones of the same name.</summary>
     public Shelf Onto(Shelf shelf)
     {
-        foreach ((TableRow row, List<StrengthBand> bands, double? betaW) in _bands)
+        foreach (BandedSteel steel in _bands)
         {
-            if (_spoiled.Contains(Key(row.Text("name"))))
+            TableRow row = steel.Row;
+            if (_spoiled.Contains(Shelf.Key(row.Text("name"))))
                 continue;
 
             foreach (string name in Names(row))
@@ -72,8 +75,8 @@ internal sealed class ShelfFiller
                 _steels.Add(new Steel
                 {
                     Name = name,
-                    Bands = bands,
-                    BetaW = betaW,
+                    Bands = steel.Bands,
+                    BetaW = steel.BetaW,
                     Caution = row.Text("caution"),
                     Source = row.Source(),
                 });
@@ -96,7 +99,7 @@ internal sealed class ShelfFiller
 
     private void Once(TableRow row, string name)
     {
-        string key = Key(name);
+        string key = Shelf.Key(name);
         if (!_lines.TryAdd(key, row.Line))
             throw new BadRowException($"{name} stands in the table twice, first in line {_lines[key]}", "each name once");
     }
@@ -107,10 +110,7 @@ internal sealed class ShelfFiller
             return old;
         if (old.Count == 0)
             return added;
-        var names = added.Select(a => Key(name(a))).ToHashSet();
-        return [.. added, .. old.Where(o => !names.Contains(Key(name(o))))];
+        var names = added.Select(a => Shelf.Key(name(a))).ToHashSet();
+        return [.. added, .. old.Where(o => !names.Contains(Shelf.Key(name(o))))];
     }
-
-    private static string Key(string name) =>
-        string.Concat(name.Where(c => !char.IsWhiteSpace(c))).Replace('×', 'x').ToUpperInvariant();
 }

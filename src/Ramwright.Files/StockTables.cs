@@ -19,7 +19,7 @@ public static class StockTables
     public static Shelf Built => Shelf.Value;
 
     /// <summary>The kinds of table there are, each with the line of column names to begin one with.</summary>
-    public static IReadOnlyList<(string Kind, string Header)> Kinds { get; } =
+    public static IReadOnlyList<(string Kind, string Header)> Kinds =>
         [.. TableKinds.All.Select(k => (k.Name, k.Header))];
 
     /// <summary>Reads one table and puts its rows onto a shelf, in front of the old ones.</summary>
@@ -44,12 +44,14 @@ public static class StockTables
         var faults = new List<TableFault>();
         void Fault(int line, string found, string wanted) => faults.Add(new TableFault(fileName, line, found, wanted));
 
-        if (TableHeader.Read(lines, Fault) is not var (kind, columns))
+        if (!TableHeader.TryRead(lines, Fault, out TableKind? kind, out Dictionary<string, FoundColumn>? columns))
             return new StockReading(onto, faults);
 
         var filler = new ShelfFiller();
-        foreach ((int line, string[] fields) in lines.Rows)
+        foreach (CsvRow csv in lines.Rows)
         {
+            int line = csv.Line;
+            string[] fields = csv.Fields;
             if (fields.Length > lines.Columns.Length)
             {
                 Fault(line, $"the row has {fields.Length} fields under {lines.Columns.Length} columns", "quotes around a text with a comma in it");

@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using Ramwright.Stock;
 
 namespace Ramwright.Files;
@@ -5,17 +6,22 @@ namespace Ramwright.Files;
 /// <summary>Tells from a table's head what kind it is and where its columns are.</summary>
 internal static class TableHeader
 {
-    /// <summary>The kind and its columns by plain name, or null after reporting what is wrong.</summary>
-    public static (TableKind Kind, Dictionary<string, TableColumn> Columns)? Read(CsvLines lines, Action<int, string, string> fault)
+    /// <summary>The kind and its columns by plain name; reports what is wrong where they cannot be told.</summary>
+    public static bool TryRead(
+        CsvLines lines, Action<int, string, string> fault,
+        [NotNullWhen(true)] out TableKind? kind, [NotNullWhen(true)] out Dictionary<string, FoundColumn>? columns)
     {
+        kind = null;
+        columns = null;
         if (lines.Columns.Length == 0)
         {
             fault(1, "the table has no line of column names", $"for steels, say: {TableKinds.All[0].Header}");
-            return null;
+            return false;
         }
 
-        TableKind? kind = lines.Named is var (name, line) ? ByName(name, line, fault) : ByColumns(lines, fault);
-        return kind is null || Columns(kind, lines, fault) is not { } columns ? null : (kind, columns);
+        kind = lines.Kind is { } name ? ByName(name, lines.KindLine, fault) : ByColumns(lines, fault);
+        columns = kind is null ? null : Columns(kind, lines, fault);
+        return kind is not null && columns is not null;
     }
 
     private static TableKind? ByName(string name, int line, Action<int, string, string> fault)
@@ -33,8 +39,8 @@ internal static class TableHeader
     private static TableKind? ByColumns(CsvLines lines, Action<int, string, string> fault)
     {
         TableKind[] fits = [.. TableKinds.All.Where(kind =>
-            Array.TrueForAll(lines.Columns, c => kind.Find(c) is not null)
-            && Array.TrueForAll(kind.Needed, n => Array.Exists(lines.Columns, c => kind.Find(c)?.Column == n.Column)))];
+            Array.TrueForAll(lines.Columns, c => kind.Find(c, 0) is not null)
+            && Array.TrueForAll(kind.Needed, n => Array.Exists(lines.Columns, c => kind.Find(c, 0)?.Of == n)))];
         if (fits.Length == 1)
             return fits[0];
 
@@ -43,9 +49,9 @@ internal static class TableHeader
         return null;
     }
 
-    private static Dictionary<string, TableColumn>? Columns(TableKind kind, CsvLines lines, Action<int, string, string> fault)
+    private static Dictionary<string, FoundColumn>? Columns(TableKind kind, CsvLines lines, Action<int, string, string> fault)
     {
-        var columns = new Dictionary<string, TableColumn>();
+        var columns = new Dictionary<string, FoundColumn>();
         bool sound = true;
         void Refuse(string found, string wanted)
         {
@@ -56,18 +62,18 @@ internal static class TableHeader
         for (int i = 0; i < lines.Columns.Length; i++)
         {
             string written = lines.Columns[i];
-            if (kind.Find(written) is not var (column, measured, si))
+            if (kind.Find(written, i) is not { } found)
                 Refuse($"{kind.Name} have no column \"{written}\"", $"the columns {kind.Header}");
-            else if (double.IsNaN(si))
-                Refuse($"column {written} has no unit", ColumnUnits.Choices(column, measured));
-            else if (!columns.TryAdd(column, new TableColumn(i, written, si)))
-                Refuse($"column {column} stands there twice", "each column once");
+            else if (double.IsNaN(found.Si))
+                Refuse($"column {written} has no unit", ColumnUnits.Choices(found.Of));
+            else if (!columns.TryAdd(found.Of.Name, found))
+                Refuse($"column {found.Of.Name} stands there twice", "each column once");
         }
 
-        foreach ((string column, Measured measured) in kind.Needed)
+        foreach (TableColumn column in kind.Needed)
         {
-            if (sound && !columns.ContainsKey(column))
-                Refuse($"the column {ColumnUnits.Example(column, measured)} is missing", $"the columns {kind.Header}");
+            if (sound && !columns.ContainsKey(column.Name))
+                Refuse($"the column {ColumnUnits.Example(column)} is missing", $"the columns {kind.Header}");
         }
 
         return sound ? columns : null;

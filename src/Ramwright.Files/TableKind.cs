@@ -1,35 +1,40 @@
 namespace Ramwright.Files;
 
 /// <summary>One kind of stock table: its columns, and how a row goes onto the shelf.</summary>
-/// <param name="Name">The word after <c># table:</c>.</param>
-/// <param name="Needed">Columns that must be there.</param>
-/// <param name="Optional">Columns that may be.</param>
-/// <param name="Put">Puts a row onto the shelf.</param>
-internal sealed record TableKind(
-    string Name,
-    (string Column, Measured Measured)[] Needed,
-    (string Column, Measured Measured)[] Optional,
-    Action<TableRow, ShelfFiller> Put)
+/// <param name="name">The word after <c># table:</c>.</param>
+/// <param name="needed">Columns that must be there.</param>
+/// <param name="optional">Columns that may be.</param>
+/// <param name="put">Puts a row onto the shelf.</param>
+internal sealed class TableKind(string name, TableColumn[] needed, TableColumn[] optional, Action<TableRow, ShelfFiller> put)
 {
-    private static readonly (string, Measured)[] Always = [("source", Measured.Text), ("standing", Measured.Text)];
+    private static readonly TableColumn[] Always = [new("source", Measured.Text), new("standing", Measured.Text)];
 
-    /// <summary>All columns.</summary>
-    public IEnumerable<(string Column, Measured Measured)> Columns => [.. Needed, .. Optional, .. Always];
+    private readonly TableColumn[] _columns = [.. needed, .. optional, .. Always];
+
+    /// <summary>The word after <c># table:</c>.</summary>
+    public string Name { get; } = name;
+
+    /// <summary>Columns that must be there.</summary>
+    public TableColumn[] Needed { get; } = needed;
+
+    /// <summary>Puts a row onto the shelf.</summary>
+    public Action<TableRow, ShelfFiller> Put { get; } = put;
 
     /// <summary>The line of column names to begin a table with.</summary>
-    public string Header => string.Join(',', Columns.Select(c => ColumnUnits.Example(c.Column, c.Measured)));
+    public string Header => string.Join(',', _columns.Select(ColumnUnits.Example));
 
-    /// <summary>Finds a written column, <c>h_mm</c>: its plain name, what it measures and its unit's worth.</summary>
-    public (string Column, Measured Measured, double Si)? Find(string written)
+    /// <summary>Finds the column that was written at a place, or null.</summary>
+    public FoundColumn? Find(string written, int at)
     {
-        foreach ((string column, Measured measured) in Columns)
+        foreach (TableColumn column in _columns)
         {
-            if (!written.StartsWith(column, StringComparison.OrdinalIgnoreCase))
+            if (!written.StartsWith(column.Name, StringComparison.OrdinalIgnoreCase))
                 continue;
-            if (written.Length == column.Length)
-                return (column, measured, ColumnUnits.Needed(measured) ? double.NaN : 1);
-            if (written[column.Length] == '_' && ColumnUnits.TryFind(measured, written[(column.Length + 1)..], out double si))
-                return (column, measured, si);
+            int end = column.Name.Length;
+            if (written.Length == end)
+                return new FoundColumn(column, at, written, ColumnUnits.Needed(column.Measured) ? double.NaN : 1);
+            if (written[end] == '_' && ColumnUnits.TryFind(column.Measured, written[(end + 1)..], out double si))
+                return new FoundColumn(column, at, written, si);
         }
 
         return null;

@@ -10,27 +10,27 @@ internal static class TableKinds
     public static readonly IReadOnlyList<TableKind> All =
     [
         new("steels",
-            [("name", Measured.Text), ("up_to", Measured.Length), ("fy", Measured.Stress), ("fu", Measured.Stress)],
-            [("also", Measured.Text), ("beta_w", Measured.Number), ("caution", Measured.Text)],
+            [new("name", Measured.Text), new("up_to", Measured.Length), new("fy", Measured.Stress), new("fu", Measured.Stress)],
+            [new("also", Measured.Text), new("beta_w", Measured.Number), new("caution", Measured.Text)],
             PutSteel),
         new("classes",
-            [("name", Measured.Text), ("above", Measured.Length), ("up_to", Measured.Length),
-                ("sp", Measured.Stress), ("fyb", Measured.Stress), ("fub", Measured.Stress)],
-            [("re", Measured.Stress), ("rm", Measured.Stress)],
+            [new("name", Measured.Text), new("above", Measured.Length), new("up_to", Measured.Length),
+                new("sp", Measured.Stress), new("fyb", Measured.Stress), new("fub", Measured.Stress)],
+            [new("re", Measured.Stress), new("rm", Measured.Stress)],
             PutClass),
         new("threads",
-            [("name", Measured.Text), ("d", Measured.Length), ("pitch", Measured.Length)], [],
+            [new("name", Measured.Text), new("d", Measured.Length), new("pitch", Measured.Length)], [],
             PutThread),
         new("hoses",
-            [("type", Measured.Text), ("bore", Measured.Length), ("pressure", Measured.Pressure)], [],
+            [new("type", Measured.Text), new("bore", Measured.Length), new("pressure", Measured.Pressure)], [],
             (row, shelf) => shelf.Add(new HoseGrade(
                 row.Needed("type"), row.Length("bore"), row.Number("pressure", 1e5, 400e6), row.Source()))),
         new("oils",
-            [("name", Measured.Text), ("nu40", Measured.Viscosity), ("nu100", Measured.Viscosity), ("density", Measured.Density)], [],
+            [new("name", Measured.Text), new("nu40", Measured.Viscosity), new("nu100", Measured.Viscosity), new("density", Measured.Density)], [],
             PutOil),
         new("i-sections",
-            [("name", Measured.Text), ("h", Measured.Length), ("b", Measured.Length), ("tw", Measured.Length),
-                ("tf", Measured.Length), ("r", Measured.Length)], [],
+            [new("name", Measured.Text), new("h", Measured.Length), new("b", Measured.Length), new("tw", Measured.Length),
+                new("tf", Measured.Length), new("r", Measured.Length)], [],
             (row, shelf) => shelf.Add(row, new ISection(
                 row.Length("h"), row.Length("b"), row.Length("tw"), row.Length("tf"), row.LengthOrZero("r"))
             {
@@ -38,9 +38,9 @@ internal static class TableKinds
                 Source = row.Source(),
             })),
         new("channels",
-            [("name", Measured.Text), ("h", Measured.Length), ("b", Measured.Length), ("tw", Measured.Length),
-                ("tf", Measured.Length), ("r1", Measured.Length)],
-            [("r2", Measured.Length), ("slope", Measured.Slope), ("tf_at", Measured.Length)],
+            [new("name", Measured.Text), new("h", Measured.Length), new("b", Measured.Length), new("tw", Measured.Length),
+                new("tf", Measured.Length), new("r1", Measured.Length)],
+            [new("r2", Measured.Length), new("slope", Measured.Slope), new("tf_at", Measured.Length)],
             (row, shelf) => shelf.Add(row, new Channel(
                 row.Length("h"), row.Length("b"), row.Length("tw"), row.Length("tf"), row.LengthOrZero("r1"),
                 row.LengthOrZero("r2"), row.Has("slope") ? row.Number("slope", 0, 0.29) : 0, row.LengthOrZero("tf_at"))
@@ -49,12 +49,12 @@ internal static class TableKinds
                 Source = row.Source(),
             })),
         new("hollow-sections",
-            [("name", Measured.Text), ("h", Measured.Length), ("b", Measured.Length), ("t", Measured.Length)],
-            [("forming", Measured.Text), ("ro", Measured.Length), ("ri", Measured.Length)],
+            [new("name", Measured.Text), new("h", Measured.Length), new("b", Measured.Length), new("t", Measured.Length)],
+            [new("forming", Measured.Text), new("ro", Measured.Length), new("ri", Measured.Length)],
             PutHollow),
         new("tubes",
-            [("name", Measured.Text), ("d", Measured.Length), ("t", Measured.Length)],
-            [("forming", Measured.Text)],
+            [new("name", Measured.Text), new("d", Measured.Length), new("t", Measured.Length)],
+            [new("forming", Measured.Text)],
             (row, shelf) => shelf.Add(row, new CircularHollow(
                 row.Length("d"), row.Length("t"), row.IsSecond("forming", "hot", "cold"))
             {
@@ -62,14 +62,14 @@ internal static class TableKinds
                 Source = row.Source(),
             })),
         new("boxes",
-            [("name", Measured.Text), ("h", Measured.Length), ("b", Measured.Length), ("tw", Measured.Length), ("tf", Measured.Length)], [],
+            [new("name", Measured.Text), new("h", Measured.Length), new("b", Measured.Length), new("tw", Measured.Length), new("tf", Measured.Length)], [],
             (row, shelf) => shelf.Add(row, new Box(row.Length("h"), row.Length("b"), row.Length("tw"), row.Length("tf"))
             {
                 Name = row.Needed("name"),
                 Source = row.Source(),
             })),
         new("bars",
-            [("name", Measured.Text), ("h", Measured.Length), ("t", Measured.Length)], [],
+            [new("name", Measured.Text), new("h", Measured.Length), new("t", Measured.Length)], [],
             (row, shelf) => shelf.Add(row, new Flat(row.Length("h"), row.Length("t"))
             {
                 Name = row.Needed("name"),

@@ -11,13 +11,13 @@ internal sealed class BadRowException(string found, string wanted) : Exception(f
 }
 
 /// <summary>One row of a table, its numbers in SI.</summary>
-internal sealed class TableRow(string file, int line, string[] fields, IReadOnlyDictionary<string, TableColumn> columns, bool decimalComma)
+internal sealed class TableRow(string file, int line, string[] fields, Dictionary<string, FoundColumn> columns, bool decimalComma)
 {
     public int Line => line;
 
     /// <summary>Words, empty where the row or the table has none.</summary>
     public string Text(string column) =>
-        columns.TryGetValue(column, out TableColumn c) && c.At < fields.Length ? fields[c.At] : "";
+        columns.TryGetValue(column, out FoundColumn? c) && c.At < fields.Length ? fields[c.At] : "";
 
     /// <summary>Words that must be there.</summary>
     public string Needed(string column)
@@ -33,7 +33,7 @@ internal sealed class TableRow(string file, int line, string[] fields, IReadOnly
     public double Number(string column, double from, double upTo)
     {
         string text = Needed(column);
-        TableColumn c = columns[column];
+        FoundColumn c = columns[column];
         string plain = decimalComma ? text.Replace(',', '.') : text;
         if (!double.TryParse(plain, NumberStyles.Float, CultureInfo.InvariantCulture, out double written))
             throw new BadRowException($"{c.Written} is \"{text}\"", "a number there");
@@ -86,9 +86,3 @@ internal sealed class TableRow(string file, int line, string[] fields, IReadOnly
     // 0.0075 rather than 0.0075000000000000006: names and comparisons stay clean.
     private static double Clean(double m) => Math.Round(m, 9);
 }
-
-/// <summary>A column that was found in a table.</summary>
-/// <param name="At">Its place in a row, from 0.</param>
-/// <param name="Written">Its name as written.</param>
-/// <param name="Si">Worth of its unit in SI.</param>
-internal readonly record struct TableColumn(int At, string Written, double Si);

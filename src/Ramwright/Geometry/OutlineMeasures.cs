@@ -74,18 +74,32 @@ public static class OutlineMeasures
         if (Math.Abs(outline.AreaAbove(m.Z) - half) <= even)
             return m.Z;
 
+        // False position; an end that stays twice is halved so that it cannot stick (Illinois), and every third step
+        // halves the bracket, for walls that begin abruptly.
         Extents e = outline.Extents();
-        double low = e.Bottom, high = e.Top;
-        for (int i = 0; i < 200 && high - low > 1e-15 * e.Height; i++)
+        double low = e.Bottom, high = e.Top, overLow = half, overHigh = -half;
+        int moved = 0;
+        for (int i = 1; i <= 300 && high - low > 1e-15 * e.Height; i++)
         {
-            double mid = (low + high) / 2;
-            double over = outline.AreaAbove(mid) - half;
+            double level = i % 3 == 0 ? (low + high) / 2 : low + (high - low) * overLow / (overLow - overHigh);
+            double over = outline.AreaAbove(level) - half;
             if (Math.Abs(over) <= even)
-                return mid;
+                return level;
+
             if (over > 0)
-                low = mid;
+            {
+                low = level;
+                overLow = over;
+                overHigh = moved > 0 ? overHigh / 2 : overHigh;
+                moved = 1;
+            }
             else
-                high = mid;
+            {
+                high = level;
+                overHigh = over;
+                overLow = moved < 0 ? overLow / 2 : overLow;
+                moved = -1;
+            }
         }
 
         return (low + high) / 2;

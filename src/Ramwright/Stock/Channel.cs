@@ -24,19 +24,21 @@ public sealed record Channel(
     /// <summary>Thickness of the flanges, m.</summary>
     public double Tf { get; } = DimensionCheck.Between(0, Tf, H / 2);
     /// <summary>Root radius, m.</summary>
-    public double R1 { get; } = DimensionCheck.From(0, R1, Math.Min(H / 2 - Tf, B - Tw));
+    public double R1 { get; } = DimensionCheck.From(0, R1, Math.Min(H / 2 - Tf - Slope * (B - MeasuredAt(B, TfAt) - Tw), B - Tw));
     /// <summary>Toe radius, m.</summary>
-    public double R2 { get; } = DimensionCheck.From(0, R2, B - Tw - R1);
+    public double R2 { get; } = DimensionCheck.From(0, R2, Math.Min(B - Tw - R1, Tf - Slope * MeasuredAt(B, TfAt)));
     /// <summary>Slope of the inner faces, m/m.</summary>
     public double Slope { get; } = DimensionCheck.From(0, Slope, 0.3);
     /// <summary>Where the flange's thickness is measured, from the toe, m.</summary>
-    public double TfAt { get; } = TfAt == 0 ? B / 2 : DimensionCheck.Between(0, TfAt, B);
+    public double TfAt { get; } = DimensionCheck.Between(0, MeasuredAt(B, TfAt), B);
 
     /// <inheritdoc/>
     public override BucklingCurve CurveY => BucklingCurve.C;
 
     /// <inheritdoc/>
     public override BucklingCurve CurveZ => BucklingCurve.C;
+
+    private static double MeasuredAt(double b, double tfAt) => tfAt == 0 ? b / 2 : tfAt;
 
     /// <summary>Thickness of the flange at <paramref name="y"/> from the back of the web, m, fillets left out.</summary>
     public double FlangeAt(double y) => Tf + Slope * (B - TfAt - y);

@@ -29,26 +29,32 @@ public static class NearestNames
     {
         ArgumentNullException.ThrowIfNull(a);
         ArgumentNullException.ThrowIfNull(b);
-        var d = new double[a.Length + 1, b.Length + 1];
-        for (int i = 1; i <= a.Length; i++)
-            d[i, 0] = d[i - 1, 0] + Weight(a[i - 1]);
-        for (int j = 1; j <= b.Length; j++)
-            d[0, j] = d[0, j - 1] + Weight(b[j - 1]);
+        // Three rows of the table of distances are all that is ever looked at.
+        int n = b.Length;
+        Span<double> before = n < 100 ? stackalloc double[n + 1] : new double[n + 1];
+        Span<double> above = n < 100 ? stackalloc double[n + 1] : new double[n + 1];
+        Span<double> row = n < 100 ? stackalloc double[n + 1] : new double[n + 1];
+        for (int j = 1; j <= n; j++)
+            above[j] = above[j - 1] + Weight(b[j - 1]);
 
         for (int i = 1; i <= a.Length; i++)
         {
-            for (int j = 1; j <= b.Length; j++)
+            row[0] = above[0] + Weight(a[i - 1]);
+            for (int j = 1; j <= n; j++)
             {
                 double change = a[i - 1] == b[j - 1] ? 0 : Change(a[i - 1], b[j - 1]);
-                d[i, j] = Math.Min(
-                    d[i - 1, j - 1] + change,
-                    Math.Min(d[i - 1, j] + Weight(a[i - 1]), d[i, j - 1] + Weight(b[j - 1])));
+                row[j] = Math.Min(above[j - 1] + change, Math.Min(above[j] + Weight(a[i - 1]), row[j - 1] + Weight(b[j - 1])));
                 if (i > 1 && j > 1 && a[i - 1] == b[j - 2] && a[i - 2] == b[j - 1])
-                    d[i, j] = Math.Min(d[i, j], d[i - 2, j - 2] + 1);
+                    row[j] = Math.Min(row[j], before[j - 2] + 1);
             }
+
+            Span<double> free = before;
+            before = above;
+            above = row;
+            row = free;
         }
 
-        return d[a.Length, b.Length];
+        return above[n];
     }
 
     // Digits are near one another, and 4 is nearer to 5 than to 9.

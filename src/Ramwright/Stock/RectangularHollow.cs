@@ -28,7 +28,9 @@ public sealed record RectangularHollow(double H, double B, double T, double Ro, 
     /// <summary>Outer corner radius, m.</summary>
     public double Ro { get; } = DimensionCheck.From(0, Ro, Math.Min(H, B) / 2);
     /// <summary>Inner corner radius, m.</summary>
-    public double Ri { get; } = DimensionCheck.From(0, Ri, Math.Min(H, B) / 2 - T);
+    public double Ri { get; } = Ro - Ri < (2 + Math.Sqrt(2)) * T
+        ? DimensionCheck.From(0, Ri, Math.Min(H, B) / 2 - T)
+        : throw new ArgumentOutOfRangeException(nameof(Ri), Ri, "The corner radii leave no wall at the corners.");
 
     /// <inheritdoc/>
     public override BucklingCurve CurveY => ColdFormed ? BucklingCurve.C : BucklingCurve.A;

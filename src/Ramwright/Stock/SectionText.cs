@@ -268,7 +268,7 @@ public static partial class SectionText
         return (bracket < 0 ? e.Message : e.Message[..bracket]).TrimEnd('.');
     }
 
-    [GeneratedRegex(@"^\s*2\s*(x|no\.?|off)?\s*(?=[A-Za-z])", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@"^\s*2(?>\s*(x|no\.?|off)?\s*)(?=[A-Za-z])", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     private static partial Regex PairWord();
 
     [GeneratedRegex(@"[\s,]+turned\s*$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]

@@ -127,8 +127,8 @@ public sealed record Shelf
     /// <summary>Whether two stock names are the same but for case, spaces, and × for x.</summary>
     public static bool SameName(string a, string b) => Key(a) == Key(b);
 
-    /// <summary>A name without what does not count: spaces, and the sign of multiplication in the stead of x.</summary>
-    internal static string Key(string name)
+    /// <summary>A name without what does not count, to compare by: no spaces, capitals, X for the sign of multiplication.</summary>
+    public static string Key(string name)
     {
         ArgumentNullException.ThrowIfNull(name);
         var key = new StringBuilder(name.Length);

@@ -107,7 +107,7 @@ public class OutlineMeasuresTest
             Near.Absolute(-m.Iyz, mirrored.Iyz, 1e-12 * m.Iy);
             Near.Relative(outline.PlasticModulus(), outline.Moved(across, up).PlasticModulus(), 1e-8);
             Near.Relative(outline.PlasticModulus(), outline.Upended().PlasticModulus(), 1e-9);
-        }, iter: 500);
+        }, iter: 100);
     }
 
     [Fact]
