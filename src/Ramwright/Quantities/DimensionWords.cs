@@ -36,7 +36,7 @@ public static class DimensionWords
         Dimension.Energy => "an energy",
         Dimension.Temperature => "a temperature",
         Dimension.RotationalSpeed => "a speed of rotation",
-        Dimension.Cadence => "a number of strokes in a time",
+        Dimension.Cadence => "a rate of strokes",
         Dimension.KinematicViscosity => "a kinematic viscosity",
         Dimension.DynamicViscosity => "a dynamic viscosity",
         _ => throw new ArgumentOutOfRangeException(nameof(dimension), dimension, "not a dimension"),

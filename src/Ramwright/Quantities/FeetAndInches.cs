@@ -12,6 +12,8 @@ internal static class FeetAndInches
     public static bool Starts(string text, int at, out int inches)
     {
         inches = 0;
+        if (at >= text.Length || text[at] is not ('f' or 'F' or '\'' or '’' or '′'))
+            return false;
         foreach (string mark in Feet)
         {
             if (string.Compare(text, at, mark, 0, mark.Length, StringComparison.OrdinalIgnoreCase) != 0)
@@ -36,7 +38,7 @@ internal static class FeetAndInches
         if (!whole)
             return ReadingFaults.BrokenFeet(text, start, unitStart);
         int at = inches;
-        if (NumberText.Read(text, ref at, out double more, out _) is { } misread)
+        if (NumberText.Read(text, ref at, Dimension.Length, out double more, out _) is { } misread)
             return misread;
 
         int markStart = NumberText.SkipBlanks(text, at);

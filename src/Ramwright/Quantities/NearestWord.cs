@@ -4,7 +4,7 @@ namespace Ramwright.Quantities;
 public static class NearestWord
 {
     /// <summary>The nearest of <paramref name="words"/>, or null where none is near enough to be meant.</summary>
-    /// <remarks>Case does not count. One slip is allowed in a word of up to three letters, two up to seven, else three.</remarks>
+    /// <remarks>Case does not count. One slip is allowed in a word of up to five letters, two up to nine, else three.</remarks>
     public static string? Among(string written, IEnumerable<string> words)
     {
         ArgumentNullException.ThrowIfNull(written);
@@ -21,7 +21,7 @@ public static class NearestWord
     }
 
     private static int Allowed(string written) =>
-        Math.Min(written.Length - 1, written.Length <= 3 ? 1 : written.Length <= 7 ? 2 : 3);
+        Math.Min(written.Length - 1, written.Length <= 5 ? 1 : written.Length <= 9 ? 2 : 3);
 
     /// <summary>How many letters to change, add, drop or swap with their neighbour to get from one word to the other.</summary>
     /// <remarks>Optimal string alignment distance (Damerau–Levenshtein with each pair swapped once).</remarks>

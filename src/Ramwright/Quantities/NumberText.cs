@@ -8,10 +8,11 @@ internal static class NumberText
     /// <summary>Reads a number without sign.</summary>
     /// <param name="text">The text.</param>
     /// <param name="at">Where the number starts; moved behind it.</param>
+    /// <param name="wanted">What the whole text must measure, for the words of a fault.</param>
     /// <param name="value">The number, finite and not below zero.</param>
     /// <param name="whole">Whether it was written as a whole number.</param>
     /// <returns>What is wrong, or null.</returns>
-    public static ReadingFault? Read(string text, ref int at, out double value, out bool whole)
+    public static ReadingFault? Read(string text, ref int at, Dimension wanted, out double value, out bool whole)
     {
         value = 0;
         whole = false;
@@ -25,7 +26,7 @@ internal static class NumberText
 
         int end = EndOfDecimal(text, start, out bool commas, out int points, out bool exponent);
         if (end == start)
-            return ReadingFaults.NoNumber(text, start);
+            return ReadingFaults.NoNumber(text, start, wanted);
         if (points > 1)
             return ReadingFaults.TwoPoints(text, start, end);
         if (commas && !GroupsOfThree(text.AsSpan(start, end - start)))
@@ -153,36 +154,42 @@ internal static class NumberText
     /// <summary>1,500 and 10,000.5 but not 1,5 or 0,500 or 1,50,000: what is not surely thousands is not read.</summary>
     private static bool GroupsOfThree(ReadOnlySpan<char> number)
     {
-        int end = number.IndexOfAny('.', 'e', 'E');
-        ReadOnlySpan<char> left = end < 0 ? number : number[..end];
-        if (end >= 0 && number[end..].Contains(','))
+        int i = 0;
+        while (i < number.Length && char.IsAsciiDigit(number[i]))
+            i++;
+        if (i is 0 or > 3 || number[0] == '0')
             return false;
-        int first = 0;
-        while (first < left.Length && char.IsAsciiDigit(left[first]))
-            first++;
-        if (first is 0 or > 3 || left[0] == '0')
-            return false;
-        for (int i = first; i < left.Length; i += 4)
+
+        char mark = i < number.Length ? number[i] : '.';
+        while (i < number.Length && number[i] == mark && mark is not ('.' or 'e' or 'E'))
         {
-            if (char.IsAsciiDigit(left[i]) || left[i] != left[first] || i + 3 >= left.Length
-                || !char.IsAsciiDigit(left[i + 1]) || !char.IsAsciiDigit(left[i + 2]) || !char.IsAsciiDigit(left[i + 3]))
+            if (i + 3 >= number.Length
+                || !char.IsAsciiDigit(number[i + 1]) || !char.IsAsciiDigit(number[i + 2]) || !char.IsAsciiDigit(number[i + 3]))
             {
                 return false;
             }
+            i += 4;
+        }
+        if (i < number.Length && number[i] is not ('.' or 'e' or 'E'))
+            return false;
+        for (; i < number.Length; i++)
+        {
+            if (number[i] == ',')
+                return false;
         }
         return true;
     }
 
     private static string WithoutGroups(ReadOnlySpan<char> number)
     {
-        Span<char> kept = number.Length <= 64 ? stackalloc char[number.Length] : new char[number.Length];
+        char[] kept = new char[number.Length];
         int n = 0;
         foreach (char c in number)
         {
             if (c is not (',' or '\u00A0' or '\u2009' or '\u202F'))
                 kept[n++] = c;
         }
-        return new string(kept[..n]);
+        return new string(kept, 0, n);
     }
 
     private static bool HoldsMoreThanZeros(ReadOnlySpan<char> number)

@@ -43,7 +43,7 @@ public static class QuantityText
 
         bool negative = NumberText.IsHyphen(text[start]);
         int at = negative || text[start] == '+' ? NumberText.SkipBlanks(text, start + 1) : start;
-        if (NumberText.Read(text, ref at, out double value, out bool whole) is { } misread)
+        if (NumberText.Read(text, ref at, wanted, out double value, out bool whole) is { } misread)
             return misread;
 
         int numberEnd = at, unitStart = NumberText.SkipBlanks(text, at);
@@ -102,12 +102,14 @@ public static class QuantityText
     private static int EndOfUnit(string text, int start)
     {
         int i = NumberText.IsPerUnit(text, start) ? start + 1 : start, end = i;
+        if (i < text.Length && text[i] is 'x' or 'X' or '×' && NumberText.IsDigitOrFraction(text, NumberText.SkipBlanks(text, i + 1)))
+            return start; // 600 x 400 mm
         for (; i < text.Length; i++)
         {
             char c = text[i];
-            bool belongs = char.IsLetter(c) || char.IsWhiteSpace(c) || "/·⋅•*.^²³⁴⁶¹⁻°º˚%‰'\"‘’′´“”″()[]:_×".Contains(c)
+            bool belongs = char.IsLetter(c) || char.IsWhiteSpace(c) || IsUnitMark(c)
                 || (i > start && char.IsAsciiDigit(c) && IsPowerAfter(text[i - 1]))
-                || (i > start && c is '-' or '‑' && JoinsUnit(text, i));
+                || (i > start && c is '-' or '‑' or '⁻' && JoinsUnit(text, i));
             if (!belongs)
                 break;
             if (!char.IsWhiteSpace(c))
@@ -115,6 +117,10 @@ public static class QuantityText
         }
         return end;
     }
+
+    private static bool IsUnitMark(char c) => c is '/' or '·' or '⋅' or '•' or '*' or '×' or '.' or '^' or ':' or '_' or '%' or '‰'
+        or '°' or 'º' or '˚' or '¹' or '²' or '³' or '⁴' or '⁶' or '(' or ')' or '[' or ']'
+        or '\'' or '"' or '‘' or '’' or '′' or '´' or '“' or '”' or '″';
 
     private static bool IsPowerAfter(char before) =>
         char.IsLetter(before) || char.IsAsciiDigit(before) || before is '^' or '-' or '‑' or ':';
@@ -125,6 +131,6 @@ public static class QuantityText
         if (at + 1 >= text.Length || !(char.IsLetter(text[at - 1]) || text[at - 1] == '^'))
             return false;
         return char.IsLetter(text[at + 1])
-            || (text[at + 1] is '1' or '2' && (at + 2 == text.Length || char.IsWhiteSpace(text[at + 2])));
+            || (text[at + 1] is '1' or '2' or '¹' or '²' && (at + 2 == text.Length || char.IsWhiteSpace(text[at + 2])));
     }
 }

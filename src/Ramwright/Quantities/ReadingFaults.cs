@@ -8,15 +8,16 @@ internal static class ReadingFaults
     public static ReadingFault Empty(string text, Dimension wanted) =>
         new("nothing is written here", Say(wanted), 0, text.Length);
 
-    public static ReadingFault NoNumber(string text, int at)
+    public static ReadingFault NoNumber(string text, int at, Dimension wanted)
     {
         if (at >= text.Length)
-            return new("the number is missing", "start with a number, such as 25", 0, text.Length);
+            return new("the number is missing", Say(wanted), 0, text.Length);
         int end = EndOfWord(text, at);
         string word = text[at..end];
-        return word.Equals("nan", StringComparison.OrdinalIgnoreCase) || word.StartsWith("inf", StringComparison.OrdinalIgnoreCase) || word == "∞"
-            ? new($"{Quoted(word)} is not a number that can be built", "a plain number, such as 25", at, end - at)
-            : new($"{Quoted(word)} stands where the number should be", "start with the number, such as 25", at, end - at);
+        bool unbounded = word.Equals("nan", StringComparison.OrdinalIgnoreCase)
+            || word.StartsWith("inf", StringComparison.OrdinalIgnoreCase) || word[0] == '∞';
+        return new(unbounded ? $"{Quoted(word)} is not a finite number" : $"{Quoted(word)} stands where the number should be",
+            $"start with the number: {Say(wanted)}", at, end - at);
     }
 
     public static ReadingFault TwoPoints(string text, int start, int end)
@@ -33,16 +34,16 @@ internal static class ReadingFaults
         string number = text[start..end];
         int comma = number.IndexOf(','), point = number.IndexOf('.');
         bool single = comma >= 0 && comma == number.LastIndexOf(',');
-        string rest = text[end..].TrimEnd();
+        string before = text[..start].TrimStart(), rest = text[end..].TrimEnd();
         if (single && (point < 0 || point < comma)) // 1,5 and 1.500,5
         {
             string meant = number.Replace(".", "").Replace(',', '.');
-            return new($"{number} has a comma where the decimal point belongs", $"{(meant[0] == '.' ? "0" : "")}{meant}{rest}", start, end - start);
+            return new($"{number} has a comma where the decimal point belongs", $"{before}{(meant[0] == '.' ? "0" : "")}{meant}{rest}", start, end - start);
         }
 
         string without = new([.. number.Where(c => char.IsAsciiDigit(c) || c == '.' || char.IsLetter(c))]);
         return new($"the commas in {number} do not part it into groups of three",
-            $"no commas, such as {without}{rest}, if that is what is meant", start, end - start);
+            $"no commas, such as {before}{without}{rest}, if that is what is meant", start, end - start);
     }
 
     public static ReadingFault TooLarge(string text, int start, int end) =>
@@ -65,7 +66,7 @@ internal static class ReadingFaults
         string first = text[start..end].TrimEnd();
         string rest = text[second..].TrimEnd();
         int digits = rest.TakeWhile(char.IsAsciiDigit).Count();
-        bool spaced = first.Length is > 0 and <= 3 && first.All(char.IsAsciiDigit) && first[0] != '0' && digits == 3;
+        bool spaced = string.IsNullOrWhiteSpace(text[end..second]) && first.Length is > 0 and <= 3 && first.All(char.IsAsciiDigit) && first[0] != '0' && digits == 3;
         return new($"there are two numbers, {first} and {rest}",
             spaced ? $"{first},{rest} if it is one number; else only one of them" : $"only one number: {Say(wanted)}",
             second, text.TrimEnd().Length - second);
@@ -144,7 +145,8 @@ internal static class ReadingFaults
     /// <summary>The number as it stands with the unit of the example.</summary>
     private static string With(string number, Dimension wanted)
     {
-        string symbol = Units.Of(wanted)[0].Symbol;
+        bool fraction = number.Any(c => c is '/' or '⁄' or '∕' or '½' or '¼' or '¾' or (>= '⅓' and <= '⅞'));
+        string symbol = wanted == Dimension.Length && fraction ? "in" : Units.Of(wanted)[0].Symbol;
         return number + Gap(symbol) + symbol;
     }
 

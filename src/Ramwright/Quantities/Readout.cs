@@ -50,7 +50,7 @@ public static class Readout
             return "0";
 
         // The runtime rounds; what is left is to move the point: 1.2346E+004 is 12346.
-        string rounded = Math.Abs(value).ToString(Formats[digits], CultureInfo.InvariantCulture);
+        string rounded = Math.Abs(value).ToString("E" + (digits - 1), CultureInfo.InvariantCulture);
         int e = rounded.IndexOf('E');
         int exponent = int.Parse(rounded.AsSpan(e + 1), NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture);
         string figures = string.Concat(rounded.AsSpan(0, 1), rounded.AsSpan(Math.Min(2, e), e - Math.Min(2, e))).TrimEnd('0');
@@ -63,8 +63,6 @@ public static class Readout
             ? sign + figures.PadRight(exponent + 1, '0')
             : $"{sign}{figures.AsSpan(0, exponent + 1)}.{figures.AsSpan(exponent + 1)}";
     }
-
-    private static readonly string[] Formats = [.. Enumerable.Range(-1, 18).Select(n => "E" + Math.Max(n, 0))];
 
     private static Unit Find(Dimension dimension, string symbol)
     {

@@ -11,18 +11,18 @@ internal static class UnitReading
         string number = text[start..numberEnd];
         int length = unitEnd - unitStart;
         bool tons = wanted is Dimension.Force or Dimension.Mass;
+        unit = null;
+        if (key.Length == 0)
+            return ReadingFaults.Stray(text, unitStart, wanted);
         if (tons && key == "T") // a tonne to some, a US ton to others
-        {
-            unit = null;
             return ReadingFaults.WhichTon(number, wanted, unitStart, length, written);
-        }
 
         UnitMatch match = units.Find(key, out unit, out Unit? other);
         if (match == UnitMatch.Found)
             return null;
 
         string small = key.ToLowerInvariant();
-        if (tons && small is "ton" or "tons" or "tonf" or "tonforce" or "tn")
+        if (tons && small is "ton" or "tons" or "tonf" or "ton·force" or "tn")
             return ReadingFaults.WhichTon(number, wanted, unitStart, length, written);
         if (AnotherPerCountry(small, wanted) is var (us, uk, worth))
             return ReadingFaults.WhoseUnit(number, unitStart, length, written, us, uk, worth);
@@ -35,8 +35,6 @@ internal static class UnitReading
             return ReadingFaults.MassForForce(number, unitStart, length, written);
         if (match == UnitMatch.Either)
             return ReadingFaults.EitherCase(number, unitStart, length, written, unit!, other!);
-        if (key.Length == 0)
-            return ReadingFaults.Stray(text, unitStart, wanted);
         if (OtherDimensions(key, small, wanted) is var (one, two))
             return ReadingFaults.OtherDimension(wanted, unitStart, length, written, one, two);
         if (match == UnitMatch.OtherPrefix)
@@ -91,7 +89,7 @@ internal static class UnitReading
     {
         UnitTable units = Units.Table(dimension);
         return exact
-            ? units.Spellings.Any(s => s.Key == key)
+            ? units.Spellings.Any(s => UnitSpelling.Compare(s.Key, key) == Likeness.Same)
             : units.Find(key, out _, out _) is UnitMatch.Found or UnitMatch.Either;
     }
 

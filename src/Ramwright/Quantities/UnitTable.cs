@@ -1,13 +1,16 @@
 namespace Ramwright.Quantities;
 
-/// <summary>One unit as the table states it.</summary>
-internal readonly struct UnitRow(string symbol, double factor, params string[] aliases)
+/// <summary>One unit as the table states it, its other names parted by commas.</summary>
+internal readonly struct UnitRow(string symbol, double factor, string aliases = "")
 {
     public string Symbol { get; } = symbol;
     public double Factor { get; } = factor;
     public double Offset { get; init; }
-    public string[] Aliases { get; } = aliases;
+    public string[] Aliases { get; } = aliases.Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
 }
+
+/// <summary>One way of writing a unit.</summary>
+internal sealed record Spelling(string Key, Unit Unit);
 
 /// <summary>How looking a unit up came out.</summary>
 internal enum UnitMatch
@@ -25,19 +28,23 @@ internal enum UnitMatch
 /// <summary>The units of one dimension and every way they are written.</summary>
 internal sealed class UnitTable
 {
-    private readonly List<(string Key, Unit Unit)> _spellings;
+    private readonly Spelling[] _spellings;
 
     public UnitTable(Dimension dimension, UnitRow[] rows)
     {
+        int count = 0;
+        foreach (UnitRow row in rows)
+            count += 1 + row.Aliases.Length;
+
         var units = new Unit[rows.Length];
-        _spellings = new(rows.Length * 4);
-        for (int i = 0; i < rows.Length; i++)
+        _spellings = new Spelling[count];
+        for (int i = 0, n = 0; i < rows.Length; i++)
         {
             UnitRow row = rows[i];
-            units[i] = new Unit(row.Symbol, dimension, row.Factor, row.Offset) { Aliases = row.Aliases };
-            _spellings.Add((UnitSpelling.Key(row.Symbol), units[i]));
+            Unit unit = units[i] = new Unit(row.Symbol, dimension, row.Factor, row.Offset) { Aliases = row.Aliases };
+            _spellings[n++] = new Spelling(UnitSpelling.Key(row.Symbol), unit);
             foreach (string alias in row.Aliases)
-                _spellings.Add((UnitSpelling.Key(alias), units[i]));
+                _spellings[n++] = new Spelling(UnitSpelling.Key(alias), unit);
         }
         Units = units;
     }
@@ -45,7 +52,7 @@ internal sealed class UnitTable
     public IReadOnlyList<Unit> Units { get; }
 
     /// <summary>The units and their keys, for finding the nearest.</summary>
-    public IReadOnlyList<(string Key, Unit Unit)> Spellings => _spellings;
+    public IReadOnlyList<Spelling> Spellings => _spellings;
 
     /// <summary>Looks a key up: as it stands first, then without regard to case.</summary>
     /// <param name="key">Made by <see cref="UnitSpelling.Key"/>.</param>
@@ -54,26 +61,25 @@ internal sealed class UnitTable
     public UnitMatch Find(string key, out Unit? unit, out Unit? other)
     {
         unit = other = null;
-        foreach ((string spelling, Unit candidate) in _spellings)
-        {
-            if (spelling == key)
-            {
-                unit = candidate;
-                return UnitMatch.Found;
-            }
-        }
-
         Unit? prefixed = null;
-        foreach ((string spelling, Unit candidate) in _spellings)
+        foreach (Spelling known in _spellings)
         {
-            if (!string.Equals(spelling, key, StringComparison.OrdinalIgnoreCase))
-                continue;
-            if (UnitSpelling.OnlyPrefixDiffers(spelling, key))
-                prefixed = candidate;
-            else if (unit is null)
-                unit = candidate;
-            else if (!ReferenceEquals(unit, candidate))
-                other = candidate;
+            switch (UnitSpelling.Compare(known.Key, key))
+            {
+                case Likeness.Same:
+                    unit = known.Unit;
+                    other = null;
+                    return UnitMatch.Found;
+                case Likeness.CaseAside when unit is null:
+                    unit = known.Unit;
+                    break;
+                case Likeness.CaseAside when !ReferenceEquals(unit, known.Unit):
+                    other = known.Unit;
+                    break;
+                case Likeness.OtherPrefix:
+                    prefixed = known.Unit;
+                    break;
+            }
         }
 
         if (unit is not null)

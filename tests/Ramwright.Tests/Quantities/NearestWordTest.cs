@@ -1,0 +1,30 @@
+using Ramwright.Quantities;
+
+namespace Ramwright.Tests.Quantities;
+
+public class NearestWordTest
+{
+    private static readonly string[] Words = ["mm", "cm", "inch", "rated-pressure", "daylight"];
+
+    [Theory]
+    [InlineData("mmm", "mm")]
+    [InlineData("INCH", "inch")]
+    [InlineData("ihnc", null)]
+    [InlineData("icnh", "inch")]
+    [InlineData("rated-presure", "rated-pressure")]
+    [InlineData("dayligth", "daylight")]
+    [InlineData("q", null)]
+    [InlineData("", null)]
+    [InlineData("throat", null)]
+    public void FindsWhatWasMeantOrNothing(string written, string? nearest) =>
+        Assert.Equal(nearest, NearestWord.Among(written, Words));
+
+    [Theory]
+    [InlineData("", "", 0)]
+    [InlineData("abc", "", 3)]
+    [InlineData("kitten", "sitting", 3)]
+    [InlineData("ab", "ba", 1)]
+    [InlineData("Ab", "aB", 0)]
+    [InlineData("ca", "abc", 3)] // each pair is swapped once at most
+    public void CountsSlips(string a, string b, int slips) => Assert.Equal(slips, NearestWord.Slips(a, b));
+}

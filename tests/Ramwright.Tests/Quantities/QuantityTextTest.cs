@@ -1,0 +1,173 @@
+using Ramwright.Quantities;
+
+namespace Ramwright.Tests.Quantities;
+
+/// <summary>What people write is read, and what could be read in two ways is refused with a way out.</summary>
+public class QuantityTextTest
+{
+    private const double Inch = 0.0254, Lbf = 4.4482216152605, Tf = 9806.65;
+
+    [Theory]
+    // numbers
+    [InlineData("600 mm", Dimension.Length, 0.6, "mm")]
+    [InlineData("32mm", Dimension.Length, 0.032, "mm")]
+    [InlineData("  32   mm  ", Dimension.Length, 0.032, "mm")]
+    [InlineData("32\u00A0mm", Dimension.Length, 0.032, "mm")]
+    [InlineData("+32 mm", Dimension.Length, 0.032, "mm")]
+    [InlineData(".5 in", Dimension.Length, 0.5 * Inch, "in")]
+    [InlineData("25. t", Dimension.Force, 25 * Tf, "t")]
+    [InlineData("10,000 psi", Dimension.Pressure, 10000 * Lbf / (Inch * Inch), "psi")]
+    [InlineData("1,500 mm", Dimension.Length, 1.5, "mm")]
+    [InlineData("1,234,567.5 N", Dimension.Force, 1234567.5, "N")]
+    [InlineData("10\u202F000 psi", Dimension.Pressure, 10000 * Lbf / (Inch * Inch), "psi")]
+    [InlineData("2.1e5 MPa", Dimension.Stress, 2.1e11, "MPa")]
+    [InlineData("1E-3 m", Dimension.Length, 1e-3, "m")]
+    [InlineData("0 mm", Dimension.Length, 0, "mm")]
+    [InlineData("0", Dimension.Length, 0, "mm")]
+    [InlineData("-40 mm", Dimension.Length, -0.04, "mm")]
+    [InlineData("−40 mm", Dimension.Length, -0.04, "mm")]
+    // inches as the trade writes them
+    [InlineData("1-1/4 in", Dimension.Length, 1.25 * Inch, "in")]
+    [InlineData("1 1/4 in", Dimension.Length, 1.25 * Inch, "in")]
+    [InlineData("-1-1/4 in", Dimension.Length, -1.25 * Inch, "in")]
+    [InlineData("1¼ in", Dimension.Length, 1.25 * Inch, "in")]
+    [InlineData("1 ½\"", Dimension.Length, 1.5 * Inch, "in")]
+    [InlineData("1-¾ inches", Dimension.Length, 1.75 * Inch, "in")]
+    [InlineData("½ in", Dimension.Length, 0.5 * Inch, "in")]
+    [InlineData("⅜″", Dimension.Length, 0.375 * Inch, "in")]
+    [InlineData("3/4\"", Dimension.Length, 0.75 * Inch, "in")]
+    [InlineData("3⁄4 in", Dimension.Length, 0.75 * Inch, "in")]
+    [InlineData("3 / 4 in", Dimension.Length, 0.75 * Inch, "in")]
+    [InlineData("5/4 in", Dimension.Length, 1.25 * Inch, "in")]
+    [InlineData("1.25\"", Dimension.Length, 1.25 * Inch, "in")]
+    [InlineData("1.25”", Dimension.Length, 1.25 * Inch, "in")]
+    [InlineData("1.25''", Dimension.Length, 1.25 * Inch, "in")]
+    [InlineData("1.25 In.", Dimension.Length, 1.25 * Inch, "in")]
+    [InlineData("5' 3-1/2\"", Dimension.Length, 63.5 * Inch, "in")]
+    [InlineData("5'3\"", Dimension.Length, 63 * Inch, "in")]
+    [InlineData("5'-3 1/2\"", Dimension.Length, 63.5 * Inch, "in")]
+    [InlineData("5′ 3½″", Dimension.Length, 63.5 * Inch, "in")]
+    [InlineData("5 ft 3 in", Dimension.Length, 63 * Inch, "in")]
+    [InlineData("5 Ft. 3.25 in.", Dimension.Length, 63.25 * Inch, "in")]
+    [InlineData("5ft3in", Dimension.Length, 63 * Inch, "in")]
+    [InlineData("-5' 3\"", Dimension.Length, -63 * Inch, "in")]
+    [InlineData("5.5 ft", Dimension.Length, 66 * Inch, "ft")]
+    [InlineData("5'", Dimension.Length, 60 * Inch, "ft")]
+    [InlineData("2 thou", Dimension.Length, 0.002 * Inch, "thou")]
+    [InlineData("20 µm", Dimension.Length, 20e-6, "µm")]
+    [InlineData("20 μm", Dimension.Length, 20e-6, "µm")] // Greek mu
+    [InlineData("1.5 m", Dimension.Length, 1.5, "m")]
+    [InlineData("32 MM", Dimension.Length, 0.032, "mm")]
+    // areas, volumes, sections
+    [InlineData("71 cm2", Dimension.Area, 71e-4, "cm2")]
+    [InlineData("71 cm²", Dimension.Area, 71e-4, "cm2")]
+    [InlineData("71 cm^2", Dimension.Area, 71e-4, "cm2")]
+    [InlineData("2 sq. in.", Dimension.Area, 2 * Inch * Inch, "in2")]
+    [InlineData("12 in3", Dimension.Volume, 12 * Inch * Inch * Inch, "in3")]
+    [InlineData("12 cu in", Dimension.Volume, 12 * Inch * Inch * Inch, "in3")]
+    [InlineData("2.5 ml", Dimension.Volume, 2.5e-6, "mL")]
+    [InlineData("13 cc", Dimension.Volume, 13e-6, "cm3")]
+    [InlineData("8 litres", Dimension.Volume, 8e-3, "L")]
+    [InlineData("26 US gallons", Dimension.Volume, 26 * 231 * Inch * Inch * Inch, "US gal")]
+    [InlineData("5 imperial gallons", Dimension.Volume, 5 * 4.54609e-3, "UK gal")]
+    [InlineData("324 cm³", Dimension.SectionModulus, 324e-6, "cm3")]
+    [InlineData("2490 cm⁴", Dimension.SecondMoment, 2490e-8, "cm4")]
+    [InlineData("171 cm⁶", Dimension.WarpingConstant, 171e-12, "cm6")]
+    // forces and masses
+    [InlineData("25 t", Dimension.Force, 25 * Tf, "t")]
+    [InlineData("25 tonnes", Dimension.Force, 25 * Tf, "t")]
+    [InlineData("25 metric tons", Dimension.Force, 25 * Tf, "t")]
+    [InlineData("25 tf", Dimension.Force, 25 * Tf, "t")]
+    [InlineData("25 te", Dimension.Force, 25 * Tf, "t")]
+    [InlineData("20 US ton", Dimension.Force, 40000 * Lbf, "US ton")]
+    [InlineData("20 us tons", Dimension.Force, 40000 * Lbf, "US ton")]
+    [InlineData("20 short tons", Dimension.Force, 40000 * Lbf, "US ton")]
+    [InlineData("20 tons (US)", Dimension.Force, 40000 * Lbf, "US ton")]
+    [InlineData("20 UK ton", Dimension.Force, 44800 * Lbf, "UK ton")]
+    [InlineData("20 long tons", Dimension.Force, 44800 * Lbf, "UK ton")]
+    [InlineData("90 lb", Dimension.Force, 90 * Lbf, "lbf")]
+    [InlineData("400 kgf", Dimension.Force, 400 * 9.80665, "kgf")]
+    [InlineData("0.9 KN", Dimension.Force, 900, "kN")]
+    [InlineData("2 MN", Dimension.Force, 2e6, "MN")]
+    [InlineData("2 mN", Dimension.Force, 2e-3, "mN")]
+    [InlineData("2 t", Dimension.Mass, 2000, "t")]
+    [InlineData("300 Lbs.", Dimension.Mass, 300 * 0.45359237, "lb")]
+    // pressures and stresses
+    [InlineData("700 bar", Dimension.Pressure, 700e5, "bar")]
+    [InlineData("7 bar g", Dimension.Pressure, 7e5, "bar")]
+    [InlineData("7 bar(g)", Dimension.Pressure, 7e5, "bar")]
+    [InlineData("90 psig", Dimension.Pressure, 90 * Lbf / (Inch * Inch), "psi")]
+    [InlineData("8 bar abs", Dimension.Pressure, 8e5 - 101325, "bar abs")]
+    [InlineData("8 bar(a)", Dimension.Pressure, 8e5 - 101325, "bar abs")]
+    [InlineData("8 bara", Dimension.Pressure, 8e5 - 101325, "bar abs")]
+    [InlineData("0 bar abs", Dimension.Pressure, -101325, "bar abs")]
+    [InlineData("70 Mpa", Dimension.Pressure, 70e6, "MPa")]
+    [InlineData("70 mpa", Dimension.Pressure, 70e6, "MPa")]
+    [InlineData("235 N/mm²", Dimension.Stress, 235e6, "N/mm2")]
+    [InlineData("36 ksi", Dimension.Stress, 36000 * Lbf / (Inch * Inch), "ksi")]
+    // rates
+    [InlineData("250 L/min", Dimension.FreeAir, 0.25 / 60, "L/min")]
+    [InlineData("250 l / min", Dimension.Flow, 0.25 / 60, "L/min")]
+    [InlineData("8 litres per minute", Dimension.Flow, 8e-3 / 60, "L/min")]
+    [InlineData("8 L/Min", Dimension.Flow, 8e-3 / 60, "L/min")]
+    [InlineData("11 US gpm", Dimension.Flow, 11 * 231 * Inch * Inch * Inch / 60, "US gpm")]
+    [InlineData("9 cfm", Dimension.FreeAir, 9 * 0.3048 * 0.3048 * 0.3048 / 60, "cfm")]
+    [InlineData("9 CFM", Dimension.FreeAir, 9 * 0.3048 * 0.3048 * 0.3048 / 60, "cfm")]
+    [InlineData("4.2 cm3/rev", Dimension.Displacement, 4.2e-6, "cm3/rev")]
+    [InlineData("4.2 cc/rev", Dimension.Displacement, 4.2e-6, "cm3/rev")]
+    [InlineData("1440 rpm", Dimension.RotationalSpeed, 24, "rpm")]
+    [InlineData("1440 min⁻¹", Dimension.RotationalSpeed, 24, "rpm")]
+    [InlineData("1440 min-1", Dimension.RotationalSpeed, 24, "rpm")]
+    [InlineData("1440 1/min", Dimension.RotationalSpeed, 24, "rpm")]
+    [InlineData("30 /min", Dimension.Cadence, 0.5, "/min")]
+    [InlineData("30/min", Dimension.Cadence, 0.5, "/min")]
+    [InlineData("30 per minute", Dimension.Cadence, 0.5, "/min")]
+    [InlineData("30 strokes/min", Dimension.Cadence, 0.5, "/min")]
+    [InlineData("14 mm/s", Dimension.Speed, 0.014, "mm/s")]
+    [InlineData("2 h", Dimension.Time, 7200, "h")]
+    [InlineData("5 Min", Dimension.Time, 300, "min")]
+    // the rest
+    [InlineData("3 hp", Dimension.Power, 3 * 745.6998715822702, "hp")]
+    [InlineData("3 HP", Dimension.Power, 3 * 745.6998715822702, "hp")]
+    [InlineData("3 PS", Dimension.Power, 3 * 735.49875, "PS")]
+    [InlineData("3 metric hp", Dimension.Power, 3 * 735.49875, "PS")]
+    [InlineData("-10 °C", Dimension.Temperature, -10, "°C")]
+    [InlineData("-10 C", Dimension.Temperature, -10, "°C")]
+    [InlineData("104 °F", Dimension.Temperature, 40, "°F")]
+    [InlineData("313.15 K", Dimension.Temperature, 40, "K")]
+    [InlineData("1.5 mm/m", Dimension.Slope, 1.5e-3, "mm/m")]
+    [InlineData("3 %", Dimension.Ratio, 0.03, "%")]
+    [InlineData("3%", Dimension.Ratio, 0.03, "%")]
+    [InlineData("3 per cent", Dimension.Ratio, 0.03, "%")]
+    [InlineData("0.03", Dimension.Ratio, 0.03, "")]
+    [InlineData("1.5", Dimension.Number, 1.5, "")]
+    [InlineData("100:1", Dimension.Number, 100, "")]
+    [InlineData("4", Dimension.Count, 4, "")]
+    [InlineData("4 off", Dimension.Count, 4, "")]
+    [InlineData("30°", Dimension.Angle, Math.PI / 6, "°")]
+    [InlineData("12 kN m", Dimension.Moment, 12e3, "kN·m")]
+    [InlineData("12 kNm", Dimension.Moment, 12e3, "kN·m")]
+    [InlineData("50 ft-lb", Dimension.Moment, 50 * 12 * Inch * Lbf, "lbf·ft")]
+    [InlineData("50 ft-lbf", Dimension.Energy, 50 * 12 * Inch * Lbf, "ft·lbf")]
+    [InlineData("4 N/mm", Dimension.Stiffness, 4000, "N/mm")]
+    [InlineData("46 cSt", Dimension.KinematicViscosity, 46e-6, "cSt")]
+    [InlineData("40 mPa.s", Dimension.DynamicViscosity, 0.04, "mPa·s")]
+    [InlineData("26 kg/m", Dimension.MassPerLength, 26, "kg/m")]
+    [InlineData("7.85 g/cm³", Dimension.Density, 7850, "g/cm3")]
+    public void Reads(string text, Dimension wanted, double si, string unit)
+    {
+        bool read = QuantityText.TryRead(text, wanted, out Quantity quantity, out ReadingFault? fault);
+
+        Assert.True(read, $"{text}: {fault?.Found}; {fault?.Wanted}");
+        Near.Absolute(si, quantity.Si, 1e-14 * Math.Abs(si) + (wanted == Dimension.Temperature ? 1e-13 : 0), text);
+        Assert.Equal(unit, quantity.Unit.Symbol);
+        Assert.Equal(wanted, quantity.Dimension);
+    }
+
+    [Fact]
+    public void NeverReadsMinusZero()
+    {
+        Assert.True(QuantityText.TryRead("-0 mm", Dimension.Length, out Quantity zero, out _));
+        Assert.False(double.IsNegative(zero.Si));
+    }
+}
