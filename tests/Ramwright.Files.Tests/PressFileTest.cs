@@ -75,7 +75,7 @@ public sealed class PressFileTest
     {
         PressReading reading = Read(Minimal);
 
-        Assert.True(reading.Map.TryFind(path, out SourceMap.Spot spot));
+        Assert.True(reading.Map.TryFind(path, out SourceMap.Spot? spot));
         string value = reading.Text.Substring(spot.Value.Offset, spot.Value.Length);
         Assert.Equal(written[(written.LastIndexOf(": ", StringComparison.Ordinal) is var i && i >= 0 ? i + 2 : 0)..], value);
         string line = reading.Text.Split('\n')[spot.Value.Line - 1];
@@ -86,7 +86,7 @@ public sealed class PressFileTest
     public void AValueIsReplacedInItsPlaceAndCommentsStay()
     {
         PressReading reading = Read(Starter.Text("closed"));
-        Assert.True(reading.Map.TryFind("cylinder.bore", out SourceMap.Spot spot));
+        Assert.True(reading.Map.TryFind("cylinder.bore", out SourceMap.Spot? spot));
 
         string changed = reading.Text[..spot.Value.Offset] + "5 in" + reading.Text[(spot.Value.Offset + spot.Value.Length)..];
 
@@ -99,7 +99,7 @@ public sealed class PressFileTest
     {
         PressReading reading = Read(Minimal.Replace("600 mm", "\"24 in\""));
 
-        Assert.True(reading.Map.TryFind("frame.daylight", out SourceMap.Spot spot));
+        Assert.True(reading.Map.TryFind("frame.daylight", out SourceMap.Spot? spot));
         Assert.Equal("\"24 in\"", reading.Text.Substring(spot.Value.Offset, spot.Value.Length));
         Assert.Equal(0.6096, reading.Press!.Frame!.Daylight!.Value, 12);
     }

@@ -63,8 +63,8 @@ public sealed record BoltedJoint : Joint
     [Needed, Says("how many bolts hold each end of a beam"), Measure(Dimension.Count, "4", From = 1, UpTo = 64)]
     public double? Count { get; init; }
 
-    /// <summary>Distance between bolts along the beam, m.</summary>
-    [Says("distance between bolts along the beam"), Measure(Dimension.Length, "80 mm", UpTo = 2)]
+    /// <summary>Distance between bolts along the beam, or from side to side of an end plate, m.</summary>
+    [Says("distance between bolts along the beam, or side to side of an end plate"), Measure(Dimension.Length, "80 mm", UpTo = 2)]
     public double? Pitch { get; init; }
 
     /// <summary>Distance between bolts along the upright, m.</summary>
@@ -75,8 +75,8 @@ public sealed record BoltedJoint : Joint
     [Says("from the centre of the last hole to the edge, along the force"), Measure(Dimension.Length, "50 mm", UpTo = 1)]
     public double? Edge { get; init; }
 
-    /// <summary>Thickness of the thinnest plate the bolts bear on, m.</summary>
-    [Says("thickness of the thinnest plate the bolts bear on"), Measure(Dimension.Length, "12 mm", UpTo = 0.5)]
+    /// <summary>Least thickness that the bolts bear on in one direction, m.</summary>
+    [Says("least thickness the bolts bear on in one direction, all plates added"), Measure(Dimension.Length, "12 mm", UpTo = 0.5)]
     public double? Plate { get; init; }
 
     /// <summary>How many planes of each bolt are sheared.</summary>
