@@ -34,7 +34,7 @@ internal sealed class FaultList(string fileName, SourceText source)
     public void Add(Fault fault, SourceMap map)
     {
         string against = "";
-        if (fault.Against is { } path && map.TryFind(path, out SourceMap.Spot spot) && spot.Key is { } key)
+        if (fault.Against is { } path && map.TryFind(path, out SourceMap.Spot? spot) && spot.Key is { } key)
         {
             string name = path[(path.LastIndexOf('.') + 1)..];
             against = spot.IsText

@@ -1,3 +1,5 @@
+using System.Diagnostics.CodeAnalysis;
+
 namespace Ramwright.Files;
 
 /// <summary>
@@ -12,13 +14,13 @@ public sealed class SourceMap
     /// <param name="Key">The key; null for an item of a list and for the whole file.</param>
     /// <param name="Value">The value, quotes and brackets included; of length 0 where nothing was written.</param>
     /// <param name="IsText">Whether the value is one word or line, not keys or a list.</param>
-    public readonly record struct Spot(Place? Key, Place Value, bool IsText);
+    public sealed record Spot(Place? Key, Place Value, bool IsText);
 
     /// <summary>Every path that was written; the whole file is the empty path.</summary>
     public IReadOnlyDictionary<string, Spot> Spots => _spots;
 
     /// <summary>Finds what stands at a path.</summary>
-    public bool TryFind(string path, out Spot spot) => _spots.TryGetValue(path, out spot);
+    public bool TryFind(string path, [NotNullWhen(true)] out Spot? spot) => _spots.TryGetValue(path, out spot);
 
     /// <summary>
     /// The place to point at when something is wrong at a path: the value if it is one word, the key above it if it
@@ -28,7 +30,7 @@ public sealed class SourceMap
     {
         for (string at = path; ; at = Above(at))
         {
-            if (_spots.TryGetValue(at, out Spot spot))
+            if (_spots.TryGetValue(at, out Spot? spot))
             {
                 bool whole = at == path && spot.IsText && spot.Value.Length > 0;
                 return whole ? spot.Value : spot.Key ?? spot.Value with { Length = Math.Min(spot.Value.Length, 1) };

@@ -176,12 +176,12 @@ internal sealed class Binder(FaultList faults, SourceMap map, Shelf? shelf, bool
                 continue;
             string at = path.Length == 0 ? key.Key : $"{path}.{key.Key}";
             bool empty = key.Form is KeyForm.Record or KeyForm.Records or KeyForm.Texts
-                && map.TryFind(at, out SourceMap.Spot spot) && spot.IsText && spot.Value.Length == 0;
+                && map.TryFind(at, out SourceMap.Spot? spot) && spot.IsText && spot.Value.Length == 0;
             if (written.ContainsKey(key.Key) && !empty)
                 continue;
             string from = path.Length == 0 ? "" : $" from {FaultWords.Owner(path)}";
             Place place = empty ? map.PointAt(at) : owner;
-            string found = empty ? $"{key.Key} has nothing under it" : $"{key.Key} is missing{from}: {key.Says}";
+            string found = empty ? $"{key.Key} has nothing under it" : $"{key.Key} is missing{from}{(key.Says == "the " + key.Key ? "" : ": " + key.Says)}";
             string kinds = key.Form == KeyForm.Record && RecordShape.Of(key.Element).Kinds.Count > 0
                 ? "; kinds: " + KindWords(RecordShape.Of(key.Element))
                 : "";

@@ -14,7 +14,7 @@ internal sealed record TextNode(Place Place, string Text, bool IsPlain, bool IsQ
 internal sealed record KeysNode(Place Place, List<Entry> Entries, bool IsFlow) : Node(Place);
 
 /// <summary>One key with its value.</summary>
-internal readonly record struct Entry(TextNode Key, Node Value);
+internal sealed record Entry(TextNode Key, Node Value);      // a class: generic code over it is then compiled ahead of time
 
 /// <summary>A list.</summary>
 internal sealed record ListNode(Place Place, List<Node> Items) : Node(Place);

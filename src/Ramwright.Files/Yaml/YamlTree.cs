@@ -12,6 +12,9 @@ internal sealed class YamlTree
     /// <summary>Deepest nesting; a press needs five.</summary>
     public const int DeepestLevel = 16;
 
+    /// <summary>Most keys, values and lists in one file; a press has a few hundred.</summary>
+    public const int MostNodes = 20_000;
+
     private readonly FaultList _faults;
     private readonly SourceText _source;
     private readonly Parser _parser;
@@ -19,6 +22,7 @@ internal sealed class YamlTree
     private bool _stopped;
     private int _brokenLine;
     private bool _saidNames;
+    private int _nodes;
 
     private YamlTree(FaultList faults)
     {
@@ -84,6 +88,12 @@ internal sealed class YamlTree
     private void ReadNode(ParsingEvent e, int level, Action<Node> keep)
     {
         Place start = _source.At((int)e.Start.Index, 1);
+        if (++_nodes > MostNodes)
+        {
+            Stop(start, $"there are more than {MostNodes} keys and values; the rest was not read", "a press file: is this another kind of file?");
+            return;
+        }
+
         bool refused = Refuse(e, start);
         switch (e)
         {
@@ -192,10 +202,15 @@ internal sealed class YamlTree
     {
         if (level <= DeepestLevel)
             return false;
-        _faults.Add(place, "", $"keys are nested more than {DeepestLevel} deep here; the rest was not read",
+        Stop(place, $"keys are nested more than {DeepestLevel} deep here; the rest was not read",
             "a press needs five levels at most: look for a bracket too many");
+        return true;
+    }
+
+    private void Stop(Place place, string found, string wanted)
+    {
+        _faults.Add(place, "", found, wanted);
         _brokenLine = place.Line;
         _stopped = true;
-        return true;
     }
 }
