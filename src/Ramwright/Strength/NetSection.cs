@@ -5,23 +5,6 @@ using Ramwright.Workings;
 
 namespace Ramwright.Strength;
 
-/// <summary>A hole or slot as it shows in one cross-section: a rectangle of missing steel.</summary>
-/// <param name="Y">Its centre from the gross centroid, m.</param>
-/// <param name="Z">Its centre from the gross centroid, m.</param>
-/// <param name="Width">Along y, m.</param>
-/// <param name="Height">Along z, m.</param>
-public readonly record struct MissingSteel(double Y, double Z, double Width, double Height)
-{
-    /// <summary>Area, m².</summary>
-    public double Area => Width * Height;
-}
-
-/// <summary>A section less its holes and slots.</summary>
-/// <param name="Properties">Properties about the net centroid.</param>
-/// <param name="ShiftY">Net centroid from the gross one, m.</param>
-/// <param name="ShiftZ">Net centroid from the gross one, m.</param>
-public sealed record NetProperties(SectionProperties Properties, double ShiftY, double ShiftZ);
-
 /// <summary>Members weakened by holes and slots.</summary>
 public static class NetSection
 {
@@ -33,80 +16,40 @@ public static class NetSection
 
     private static readonly Citation Statics = Citation.Mechanics("the axial force acts at the gross centroid");
 
-    /// <summary>Takes holes and slots out of a section and finds the properties about the centroid of what is left.</summary>
+    /// <summary>How far the net centroid lies from the gross one along y and z, m.</summary>
     /// <param name="gross">The whole section.</param>
-    /// <param name="missing">What is cut out; pieces must not overlap and must lie in the section.</param>
-    /// <exception cref="ArgumentException">More is cut than is there, or a piece lies outside.</exception>
-    /// <remarks>
-    /// Area, second moments and shift are exact for rectangles. The edges stay where the whole section has them, which is on the safe side where
-    /// a cut takes a whole edge away. The plastic moduli are taken about the gross axes, which is a
-    /// little high where the holes are one-sided; the shear areas each lose the whole missing area and the torsion modulus its share,
-    /// which is low. Product of inertia of unsymmetric cuts is left out.
-    /// </remarks>
-    public static NetProperties Without(SectionProperties gross, IReadOnlyList<MissingSteel> missing)
-    {
-        double A = gross.A, Sy = 0, Sz = 0, Iy = gross.Iy, Iz = gross.Iz, Wply = gross.Wply, Wplz = gross.Wplz;
-        foreach (MissingSteel m in missing)
-        {
-            Check.Positive(m.Width);
-            Check.Positive(m.Height);
-            double slack = 1e-9 * (gross.Height + gross.Width);
-            if (!(m.Y + m.Width / 2 <= gross.Right + slack && m.Y - m.Width / 2 >= -gross.Left - slack &&
-                  m.Z + m.Height / 2 <= gross.Top + slack && m.Z - m.Height / 2 >= -gross.Bottom - slack))
-            {
-                throw new ArgumentException("a hole lies outside the section", nameof(missing));
-            }
-
-            A -= m.Area;
-            Sy -= m.Area * m.Z;
-            Sz -= m.Area * m.Y;
-            Iy -= m.Area * (m.Height * m.Height / 12 + m.Z * m.Z);
-            Iz -= m.Area * (m.Width * m.Width / 12 + m.Y * m.Y);
-            Wply -= m.Width * StaticMoment(m.Z, m.Height);
-            Wplz -= m.Height * StaticMoment(m.Y, m.Width);
-        }
-
-        if (!(A > 0))
-            throw new ArgumentException("more is cut out than the section has", nameof(missing));
-        double ey = Sz / A, ez = Sy / A, cut = gross.A - A;
-        Iy -= A * ez * ez;
-        Iz -= A * ey * ey;
-        if (!(Iy > 0 && Iz > 0 && Wply > 0 && Wplz > 0 && cut < gross.Avz && cut < gross.Avy))
-            throw new ArgumentException("too little of the section is left to be rated as a beam", nameof(missing));
-        double top = gross.Top - ez, bottom = gross.Bottom + ez, right = gross.Right - ey, left = gross.Left + ey;
-        SectionProperties net = gross with
-        {
-            A = A, Iy = Iy, Iz = Iz, Top = top, Bottom = bottom, Right = right, Left = left,
-            Wely = Iy / Math.Max(top, bottom), Welz = Iz / Math.Max(right, left), Wply = Wply, Wplz = Wplz,
-            Avz = gross.Avz - cut, Avy = gross.Avy - cut, Wt = gross.Wt * A / gross.A,
-            ShearCentreY = gross.ShearCentreY - ey,
-        };
-        return new NetProperties(net, ey, ez);
-    }
+    /// <param name="net">What is left of it, about its own centroid; its outermost edges are those of the whole.</param>
+    public static (double Y, double Z) Shift(SectionProperties gross, SectionProperties net) =>
+        (gross.Right - net.Right, gross.Top - net.Top);
 
     /// <summary>Ram force at which the worst edge of the net section first yields.</summary>
     /// <param name="a">Actions per newton at the ram, about the gross centroid.</param>
-    /// <param name="net">The net section.</param>
+    /// <param name="gross">The whole section.</param>
+    /// <param name="net">What is left beside holes and slots.</param>
     /// <param name="fy">Yield strength, Pa.</param>
     /// <param name="factors">Factors.</param>
     /// <param name="sectionClass">Class of the section.</param>
     /// <param name="w">Where to write it down.</param>
     /// <returns>The limit, or null where nothing acts.</returns>
+    /// <exception cref="ArgumentException">The net section is larger than the whole.</exception>
     /// <remarks>The peak stress beside a hole, some three times the mean, yields harmlessly once and matters for fatigue only.</remarks>
     public static Limit? Yield(
-        Actions a, NetProperties net, double fy, PartialFactors factors,
+        Actions a, SectionProperties gross, SectionProperties net, double fy, PartialFactors factors,
         SectionClass sectionClass = SectionClass.Three, Working? w = null)
     {
-        Actions moved = a with { My = a.My - a.N * net.ShiftZ, Mz = a.Mz + a.N * net.ShiftY };
-        if (w is not null && (net.ShiftY != 0 || net.ShiftZ != 0))
+        if (!(net.A <= gross.A * (1 + 1e-9)))
+            throw new ArgumentException("the net section cannot be larger than the whole", nameof(net));
+        (double ey, double ez) = Shift(gross, net);
+        Actions moved = a with { My = a.My - a.N * ez, Mz = a.Mz + a.N * ey };
+        if (w is not null && (ey != 0 || ez != 0))
         {
             w.Step("M_y", "moment about the net centroid, per newton", "M_gy - N e_z", moved.My, Dimension.Moment, Statics,
-                ("M_gy", a.My, Dimension.Moment), ("N", a.N, Dimension.Force), ("e_z", net.ShiftZ, Dimension.Length));
+                ("M_gy", a.My, Dimension.Moment), ("N", a.N, Dimension.Force), ("e_z", ez, Dimension.Length));
             w.Step("M_z", "moment about the net centroid, per newton", "M_gz + N e_y", moved.Mz, Dimension.Moment, Statics,
-                ("M_gz", a.Mz, Dimension.Moment), ("N", a.N, Dimension.Force), ("e_y", net.ShiftY, Dimension.Length));
+                ("M_gz", a.Mz, Dimension.Moment), ("N", a.N, Dimension.Force), ("e_y", ey, Dimension.Length));
         }
 
-        return MemberSection.Yield(moved, net.Properties, fy, factors, sectionClass, w);
+        return MemberSection.Yield(moved, net, fy, factors, sectionClass, w);
     }
 
     /// <summary>Ram force at which a member in pure tension yields along its length or breaks through its holes.</summary>
@@ -153,11 +96,4 @@ public static class NetSection
     /// <param name="factors">Factors; γ_M0 and γ_M2 are used.</param>
     public static bool MayIgnoreHoles(double Af, double AfNet, double fy, double fu, PartialFactors factors) =>
         0.9 * Check.Positive(AfNet) * Check.Positive(fu) / factors.M2 >= Check.Positive(Af) * Check.Positive(fy) / factors.M0;
-
-    // ∫ |x| dx over a piece of length h centred at x.
-    private static double StaticMoment(double x, double h)
-    {
-        double near = Math.Abs(x);
-        return near >= h / 2 ? near * h : near * near + h * h / 4;
-    }
 }

@@ -24,8 +24,8 @@ public static class RodThread
         return F;
     }
 
-    /// <summary>Breaking load, N.</summary>
-    public static double BreakingLoad(MetricThread thread, PropertyClass grade) => thread.As * Check.Positive(grade.Fub);
+    /// <summary>Breaking load A_s R_m, N.</summary>
+    public static double BreakingLoad(MetricThread thread, PropertyClass grade) => thread.As * Check.Positive(grade.Rm);
 
     /// <summary>Ram force at which the rod takes a permanent stretch.</summary>
     /// <param name="share">Pull on the rod per newton at the ram; zero or a push does not apply.</param>

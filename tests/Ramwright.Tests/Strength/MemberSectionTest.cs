@@ -119,7 +119,7 @@ public class MemberSectionTest
     internal static readonly Gen<Actions> AnyActions =
         Gen.Select(Gen.Double[-2, 2], Gen.Double[-2, 2], Gen.Double[-2, 2], Gen.Double[-0.05, 0.05], Gen.Double[-0.5, 0.5], Gen.Double[-0.5, 0.5])
             .Select((n, vy, vz, t, my, mz) => new Actions(n, vy, vz, t, my, mz))
-            .Where(a => Math.Abs(a.N) > 0.01);
+            .Where(a => Math.Abs(a.N) > 0.01 && Math.Abs(a.Vz) > 0.01 && Math.Abs(a.My) > 0.001);
 
     [Fact]
     public void LimitsScaleInverselyAndDoNotMindTheSignOfEverything() => AnyActions.Sample(a =>

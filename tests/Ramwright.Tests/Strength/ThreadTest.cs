@@ -11,8 +11,8 @@ public class ThreadTest
     private static MetricThread M(double d, double p) => new(d / 1e3, p / 1e3) { Name = $"M{d}" };
     private static readonly MetricThread M20 = M(20, 2.5);
     private static readonly PropertyClass C46 = new("4.6", 0, 1, 225e6, 240e6, 400e6, Iso898);
-    private static readonly PropertyClass C88 = new("8.8", 0.016, 1, 600e6, 660e6, 830e6, Iso898);
-    private static readonly PropertyClass C109 = new("10.9", 0, 1, 830e6, 940e6, 1040e6, Iso898);
+    private static readonly PropertyClass C88 = new("8.8", 0.016, 1, 600e6, 640e6, 800e6, Iso898) { Re = 660e6, Rm = 830e6 };
+    private static readonly PropertyClass C109 = new("10.9", 0, 1, 830e6, 900e6, 1000e6, Iso898) { Re = 940e6, Rm = 1040e6 };
     private static readonly PropertyClass C129 = new("12.9", 0, 1, 970e6, 1100e6, 1220e6, Iso898);
 
     [Theory]
