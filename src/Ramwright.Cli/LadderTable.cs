@@ -61,7 +61,7 @@ internal static class LadderTable
         table.AddRow(
             new Text(Kept(line.Force, units), new Style(decoration: Decoration.Bold)),
             new Text("────────"), new Text("──────"), new Text($"── {line.Name} ".PadRight(22, '─'), new Style(decoration: Decoration.Bold)),
-            new Text(new string('─', 31)));
+            new Text(new string('─', 26)));
 
     private static TableColumn Column(string title, bool right)
     {

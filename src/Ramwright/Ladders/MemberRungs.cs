@@ -1,5 +1,4 @@
 using Ramwright.Frame;
-using Ramwright.Geometry;
 using Ramwright.Presses;
 using Ramwright.Stock;
 using Ramwright.Strength;
@@ -36,10 +35,10 @@ internal static class MemberRungs
                 if (net is null)
                     return;
                 PlanStation[] there = [.. part.Stations.Where(s => s.Cut == cut || s.Cut == PlanCut.Both)];
-                NetProperties rest = Rest(strand, net.Strands[0].Shape);
-                Worst.Case(response, there, (_, a, w) => NetSection.Yield(a, rest, member.Fy, factors, SectionClass.Three, w))
+                SectionProperties rest = net.Strands[0].Shape.Properties;
+                Worst.Case(response, there, (_, a, w) => NetSection.Yield(a, full, rest, member.Fy, factors, SectionClass.Three, w))
                     ?.Into(rungs, new Words($"{id}-{suffix}", member.Part, what, what), RungGroup.Frame, load, MemberSection.YieldSource);
-                Worst.Case(response, there, (_, a, w) => NetSection.Tension(a.N, full.A, rest.Properties.A, member.Fy, member.Fu, factors, w))
+                Worst.Case(response, there, (_, a, w) => NetSection.Tension(a.N, full.A, rest.A, member.Fy, member.Fu, factors, w))
                     ?.Into(rungs, new Words($"{id}-{suffix}-pull", member.Part, "breaks through its holes", "breaks through its holes"), RungGroup.Frame,
                         Factoring.Break(rig), NetSection.TensionSource);
             }
@@ -48,12 +47,5 @@ internal static class MemberRungs
             Worst.Case(response, part.Stations, (_, a, w) => ColumnBuckling.WithBending(a, full, column, member.Fy, factors, E, w))
                 ?.Into(rungs, new Words(id + "-buckling", member.Part, "bows out sideways", "bows out sideways"), RungGroup.Frame, load, ColumnBuckling.BendingSource);
         }
-    }
-
-    /// <summary>What is left of a section beside its holes, and how far its centroid moves.</summary>
-    private static NetProperties Rest(Shape whole, Shape net)
-    {
-        AreaMoments before = whole.Outline.Moments(), after = net.Outline.Moments();
-        return new NetProperties(net.Properties, after.Y - before.Y, after.Z - before.Z);
     }
 }

@@ -1,8 +1,8 @@
 using CsCheck;
-using Ramwright.Strength;
+using Ramwright.Frame;
 using Ramwright.Workings;
 
-namespace Ramwright.Tests.Strength;
+namespace Ramwright.Tests.Frame;
 
 public class JointGiveTest
 {
