@@ -20,6 +20,9 @@ public readonly record struct Vector(double X, double Y, double Z)
     /// <summary>The same direction with length one; the vector must not be zero.</summary>
     public Vector Unit => this / Length;
 
+    /// <summary>The three numbers. Written out by hand: the compiler's own would print <see cref="Unit"/> of <see cref="Unit"/> without end.</summary>
+    public override string ToString() => $"({X}, {Y}, {Z})";
+
     /// <summary>Scalar product.</summary>
     public double Dot(Vector b) => X * b.X + Y * b.Y + Z * b.Z;
     /// <summary>Vector product.</summary>

@@ -128,6 +128,26 @@ public class BoltGroupTest
     }
 
     [Fact]
+    public void TorqueAddsOnTheSideItShould()
+    {
+        // A torque about +x pushes what lies at +y up and what lies at +z to −y.
+        BoltGroup sideBySide = BoltGroup.Grid(new Bolt(M20, "8.8"), 2, 1, 0.1, 0);
+        double[] shear = [.. sideBySide.Forces(new Actions(0, 0, 1, 0.02, 0, 0)).Select(f => f.Shear)];
+        Near.Relative(0.5 + 0.02 * 0.05 / 0.005, shear[Array.FindIndex([.. sideBySide.Places], p => p.Y > 0)], 1e-9);
+        Near.Relative(0.5 - 0.02 * 0.05 / 0.005, shear[Array.FindIndex([.. sideBySide.Places], p => p.Y < 0)], 1e-9);
+
+        BoltGroup stacked = BoltGroup.Grid(new Bolt(M20, "8.8"), 1, 2, 0, 0.1);
+        shear = [.. stacked.Forces(new Actions(0, 1, 0, 0.02, 0, 0)).Select(f => f.Shear)];
+        Near.Relative(0.5 - 0.02 * 0.05 / 0.005, shear[Array.FindIndex([.. stacked.Places], p => p.Z > 0)], 1e-9);
+        Near.Relative(0.5 + 0.02 * 0.05 / 0.005, shear[Array.FindIndex([.. stacked.Places], p => p.Z < 0)], 1e-9);
+
+        // The same group moved: a force at the origin turns it about its own centroid.
+        var moved = new BoltGroup(new Bolt(M20, "8.8"), [new BoltPlace(0.25, 0), new BoltPlace(0.35, 0)]);
+        Near.Relative(0.5 + 0.3 * 0.05 / 0.005, moved.Forces(new Actions(0, 0, 1, 0, 0, 0)).Max(f => f.Shear), 1e-9);
+        Near.Relative(0.5, moved.Forces(new Actions(0, 0, 1, 0.3, 0, 0)).Max(f => f.Shear), 1e-9);
+    }
+
+    [Fact]
     public void ForcesBalanceTheActionsOnAnyGroup() =>
         Gen.Select(MemberSectionTest.AnyActions, Gen.Select(Gen.Double[-0.2, 0.2], Gen.Double[-0.2, 0.2]).Select((y, z) => new BoltPlace(y, z)).List[3, 8]).Sample((a, places) =>
         {

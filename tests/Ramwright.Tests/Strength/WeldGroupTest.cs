@@ -127,6 +127,9 @@ public class WeldGroupTest
     }
 
     [Fact]
+    public void AVectorPrints() => Assert.Equal("(1, 2.5, -3)", new Vector(1, 2.5, -3).ToString());
+
+    [Fact]
     public void ProfileAllRound()
     {
         WeldGroup g = WeldOutline.Profile(Plane, 0.2, 0.2, 0.009, 0.015, 0.018, 0.006, 0.004);
