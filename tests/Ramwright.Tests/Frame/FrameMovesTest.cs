@@ -29,17 +29,18 @@ public class FrameMovesTest
     public void OnAPivotItTurns(string held, string words)
     {
         var sketch = new Sketch();
-        int pivot = sketch.Node(0.2, 0.4, 0), arm = sketch.Node(0.7, 1.1, 0.9);
+        int arm = sketch.Node(0.7, 1.1, 0.9), pivot = sketch.Node(0.2, 0.4, 0);
         sketch.Member(pivot, arm, Sketch.Uneven);
 
         FrameMovesException e = Refused(sketch.Hold(pivot, "ux uy uz " + held));
 
         Assert.Equal(words, e.Movement);
         Assert.Contains(words, e.Message, StringComparison.Ordinal);
-        Assert.Equal("point 0", e.Node!.Name);
+        Assert.Equal(pivot, e.NodeNumber);
+        Assert.Equal("point 1", e.Node!.Name);
         Assert.Equal(2, e.Mode.Count);
         // Rigid: what the far node moves is the turn crossed with the arm.
-        Vector off = e.Mode[1].Displacement - e.Mode[1].Rotation.Cross(new Vector(0.5, 0.7, 0.9));
+        Vector off = e.Mode[arm].Displacement - e.Mode[arm].Rotation.Cross(new Vector(0.5, 0.7, 0.9));
         Near.Absolute(0, off.Length, 1e-9, "the mode is rigid");
     }
 
@@ -91,17 +92,17 @@ public class FrameMovesTest
     [Fact]
     public void AHoldThatIsOnlyRoundingIsNone()
     {
-        // Up at a right angle by arithmetic: cos 90° leaves 6e-17, and its square a stiffness about the hinge.
+        // One Up is turned by arithmetic: cos 90° leaves 6e-17, and its square a stiffness about the hinge.
         var sketch = new Sketch();
-        var up = new Vector(0, -1, Math.Cos(Math.PI / 2));
+        var up = new Vector(0, Math.Cos(Math.PI / 2), 1);
         int a = sketch.Node(0, 0, 0), b = sketch.Node(1, 0, 0), c = sketch.Node(2, 0, 0);
         sketch.Member(a, b, Sketch.Uneven, up, null, EndFixity.PinnedY);
-        sketch.Member(b, c, Sketch.Uneven, up, EndFixity.PinnedY);
+        sketch.Member(b, c, Sketch.Uneven, Vector.Up, EndFixity.PinnedY);
 
         FrameMovesException e = Refused(sketch.Clamp(a).Clamp(c));
 
         Assert.Equal(b, e.NodeNumber);
-        Assert.Equal("can turn freely about the vertical (Z)", e.Movement);
+        Assert.Equal("can turn freely about the line from front to back (Y)", e.Movement);
     }
 
     [Fact]
