@@ -74,7 +74,24 @@ internal static class FortyMembers
     private static SectionProperties Section(double A, double Iy, double Iz, double It, double Asz, double Asy) =>
         new()
         {
-            A = A, Iy = Iy, Iz = Iz, It = It, Asz = Asz, Asy = Asy, Avz = Asz, Avy = Asy, Iw = 0, Wt = 2e-5, Thickness = 0.016,
-            Wely = Iy / 0.1, Welz = Iz / 0.1, Wply = Iy / 0.09, Wplz = Iz / 0.07, Top = 0.1, Bottom = 0.1, Left = 0.1, Right = 0.1,
+            A = A,
+            Iy = Iy,
+            Iz = Iz,
+            It = It,
+            Asz = Asz,
+            Asy = Asy,
+            Avz = Asz,
+            Avy = Asy,
+            Iw = 0,
+            Wt = 2e-5,
+            Thickness = 0.016,
+            Wely = Iy / 0.1,
+            Welz = Iz / 0.1,
+            Wply = Iy / 0.09,
+            Wplz = Iz / 0.07,
+            Top = 0.1,
+            Bottom = 0.1,
+            Left = 0.1,
+            Right = 0.1,
         };
 }

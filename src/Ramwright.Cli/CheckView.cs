@@ -57,7 +57,7 @@ internal static class CheckView
         PowerReport power = check.Power;
         Row(grid, "approach", Readout.Text(power.ApproachSpeed, Dimension.Speed, units), "no load");
         foreach (SpeedAtLoad at in Quarters(power.Speeds))
-            Row(grid, $"at {Readout.Text(at.Load, Dimension.Force, units)}", Readout.Text(at.Speed, Dimension.Speed, units), "");
+            Row(grid, $"at {Readout.Text(at.Load, Dimension.Force, units)}", Readout.Text(at.Speed < 1e-9 ? 0 : at.Speed, Dimension.Speed, units), "");
         Row(grid, "return", power.ReturnSpeed is { } back ? Readout.Text(back, Dimension.Speed, units) : "not known",
             power.Times.ReturnBy switch { ReturnBy.Oil => "by oil", ReturnBy.Spring => "by its spring", _ => "by weight or load" });
         Row(grid, "full stroke", Readout.Text(power.Times.FullStroke, Dimension.Time, units),

@@ -1,6 +1,7 @@
 using Ramwright.Files;
 using Ramwright.Frame;
 using Ramwright.Ladders;
+using Ramwright.Presses;
 using Spectre.Console;
 
 namespace Ramwright.Cli;
@@ -21,6 +22,17 @@ internal static class PressLoad
         try
         {
             return PressCheck.Of(rig);
+        }
+        catch (PressFaultsException unbuildable)
+        {
+            FaultView.Show(press.Reading.Placed(unbuildable.Faults), settings.Json, screen);
+            return null;
+        }
+        catch (ArgumentException refused)
+        {
+            string why = refused.Message.Split(" (Parameter", 2)[0];
+            FaultView.Show([new PlacedFault(settings.File, 0, 0, 0, "", $"this press cannot be reckoned: {why}", "values that go together", null, "")], settings.Json, screen);
+            return null;
         }
         catch (FrameMovesException moves)
         {

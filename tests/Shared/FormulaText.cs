@@ -36,12 +36,23 @@ public static class FormulaText
 
     private static readonly Dictionary<string, Func<double, double>?> Functions = new()
     {
-        ["min"] = null, ["max"] = null, // of two or more
-        ["abs"] = Math.Abs, ["sqrt"] = Math.Sqrt, ["cbrt"] = Math.Cbrt,
-        ["sin"] = Math.Sin, ["cos"] = Math.Cos, ["tan"] = Math.Tan,
-        ["asin"] = Math.Asin, ["acos"] = Math.Acos, ["atan"] = Math.Atan,
-        ["sinh"] = Math.Sinh, ["cosh"] = Math.Cosh, ["tanh"] = Math.Tanh,
-        ["ln"] = Math.Log, ["log10"] = Math.Log10, ["exp"] = Math.Exp,
+        ["min"] = null,
+        ["max"] = null, // of two or more
+        ["abs"] = Math.Abs,
+        ["sqrt"] = Math.Sqrt,
+        ["cbrt"] = Math.Cbrt,
+        ["sin"] = Math.Sin,
+        ["cos"] = Math.Cos,
+        ["tan"] = Math.Tan,
+        ["asin"] = Math.Asin,
+        ["acos"] = Math.Acos,
+        ["atan"] = Math.Atan,
+        ["sinh"] = Math.Sinh,
+        ["cosh"] = Math.Cosh,
+        ["tanh"] = Math.Tanh,
+        ["ln"] = Math.Log,
+        ["log10"] = Math.Log10,
+        ["exp"] = Math.Exp,
     };
 
     private const string Raised = "⁰¹²³⁴⁵⁶⁷⁸⁹";

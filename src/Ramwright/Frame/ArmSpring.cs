@@ -16,7 +16,7 @@ internal static class ArmSpring
             return double.PositiveInfinity;
         SectionProperties s = arm.Shape.Properties;
         double ratio = s.Height / at.Depth;
-        if (ratio is < 0.5 or > 2)
+        if (ratio is < 0.5 or > 1.5)
             return double.PositiveInfinity;
         return joint is RigSlottedJoint
             ? JointGive.ThroughSlot(at, s.Height, s.A / s.Height, w: w)

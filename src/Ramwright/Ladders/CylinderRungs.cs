@@ -32,10 +32,16 @@ internal static class CylinderRungs
         {
             rungs.Add(new Rung
             {
-                Id = "rod-buckling", Part = "ram's rod", Mode = $"bows out, fully extended, {Guided(cylinder.Guide)}",
-                Saying = $"bows out when fully extended, {Guided(cylinder.Guide)},", Group = RungGroup.Cylinder,
-                GivesAt = bow.GivesAt, SafeTo = bow.SafeTo, Source = RodBuckling.EulerSource,
-                FactorFrom = RodBuckling.FactorSource.ToString(), Work = w => Buckles(w),
+                Id = "rod-buckling",
+                Part = "ram's rod",
+                Mode = $"bows out, fully extended, {Guided(cylinder.Guide)}",
+                Saying = $"bows out when fully extended, {Guided(cylinder.Guide)},",
+                Group = RungGroup.Cylinder,
+                GivesAt = bow.GivesAt,
+                SafeTo = bow.SafeTo,
+                Source = RodBuckling.EulerSource,
+                FactorFrom = RodBuckling.FactorSource.ToString(),
+                Work = w => Buckles(w),
             });
         }
 
@@ -43,9 +49,16 @@ internal static class CylinderRungs
         {
             rungs.Add(new Rung
             {
-                Id = "rod-yield", Part = "ram's rod", Mode = "is squeezed past its yield", Saying = "is squeezed past its yield",
-                Group = RungGroup.Cylinder, GivesAt = squash.GivesAt, SafeTo = squash.SafeTo, Source = Citation.Mechanics("force over area"),
-                FactorFrom = Factoring.Load(rig), Work = w => RodBuckling.Squashes(1, rodYield, cylinder.Rod, factors, cylinder.Hole, w),
+                Id = "rod-yield",
+                Part = "ram's rod",
+                Mode = "is squeezed past its yield",
+                Saying = "is squeezed past its yield",
+                Group = RungGroup.Cylinder,
+                GivesAt = squash.GivesAt,
+                SafeTo = squash.SafeTo,
+                Source = Citation.Mechanics("force over area"),
+                FactorFrom = Factoring.Load(rig),
+                Work = w => RodBuckling.Squashes(1, rodYield, cylinder.Rod, factors, cylinder.Hole, w),
             });
         }
 
@@ -56,9 +69,14 @@ internal static class CylinderRungs
             {
                 rungs.Add(new Rung
                 {
-                    Id = "rod-thread", Part = "thread on the ram", Mode = $"{thread.Name} is crushed, if the tool bears on it",
+                    Id = "rod-thread",
+                    Part = "thread on the ram",
+                    Mode = $"{thread.Name} is crushed, if the tool bears on it",
                     Saying = $"({thread.Name}) is crushed, if the tool bears on the thread and not on the shoulder,",
-                    Group = RungGroup.Cylinder, GivesAt = crush.GivesAt, SafeTo = crush.SafeTo, Source = Stock.MetricThread.StressAreaSource,
+                    Group = RungGroup.Cylinder,
+                    GivesAt = crush.GivesAt,
+                    SafeTo = crush.SafeTo,
+                    Source = Stock.MetricThread.StressAreaSource,
                     FactorFrom = Factoring.Load(rig),
                     Work = w =>
                     {
@@ -81,8 +99,14 @@ internal static class CylinderRungs
         double gives = oil.Net(py), safe = oil.Net(py / rig.Factors.Barrel);
         return new Rung
         {
-            Id = "barrel-yield", Part = "cylinder's barrel", Mode = "begins to yield at the bore", Saying = "begins to yield at the bore",
-            Group = RungGroup.Cylinder, GivesAt = gives, SafeTo = safe, Source = Strength.Barrel.LameSource,
+            Id = "barrel-yield",
+            Part = "cylinder's barrel",
+            Mode = "begins to yield at the bore",
+            Saying = "begins to yield at the bore",
+            Group = RungGroup.Cylinder,
+            GivesAt = gives,
+            SafeTo = safe,
+            Source = Strength.Barrel.LameSource,
             PressureScale = oil.Thrust(py) / gives,
             FactorFrom = Strength.Barrel.HalfYieldSource.ToString(),
             Work = w =>

@@ -16,21 +16,34 @@ internal static class JointRungs
         {
             string name = alike.Key, id = Rung.IdOf(name);
             PlanJoint[] joints = [.. alike];
-            switch (joints[0].Joint)
+            try
             {
-                case RigWeldedJoint welded:
-                    Weld(rungs, rig, response, joints, id, name, welded.Weld, factors);
-                    break;
-                case RigSlottedJoint slotted:
-                    Weld(rungs, rig, response, joints, id, name, slotted.Weld, factors);
-                    break;
-                case RigBoltedJoint bolted:
-                    Bolts(rungs, rig, response, joints, id, name, bolted, factors);
-                    break;
-                case RigPinnedJoint pinned:
-                    Pins(rungs, rig, response, joints, id, name, pinned, factors);
-                    break;
+                Add(rungs, rig, response, joints, id, name, factors);
             }
+            catch (ArgumentException cannot) when (cannot is not ArgumentOutOfRangeException)
+            {
+                throw new PressFaultsException([new Fault(joints[0].Key, cannot.Message.Split(" (Parameter", 2)[0], "a joint that can hold the moment there")]);
+            }
+        }
+    }
+
+    private static void Add(
+        List<Rung> rungs, Rig rig, FrameResponse response, PlanJoint[] joints, string id, string name, PartialFactors factors)
+    {
+        switch (joints[0].Joint)
+        {
+            case RigWeldedJoint welded:
+                Weld(rungs, rig, response, joints, id, name, welded.Weld, factors);
+                break;
+            case RigSlottedJoint slotted:
+                Weld(rungs, rig, response, joints, id, name, slotted.Weld, factors);
+                break;
+            case RigBoltedJoint bolted:
+                Bolts(rungs, rig, response, joints, id, name, bolted, factors);
+                break;
+            case RigPinnedJoint pinned:
+                Pins(rungs, rig, response, joints, id, name, pinned, factors);
+                break;
         }
     }
 
@@ -66,10 +79,13 @@ internal static class JointRungs
         List<Rung> rungs, Rig rig, FrameResponse response, PlanJoint[] joints, string id, string name, RigBoltedJoint bolted, PartialFactors factors)
     {
         BoltGroup group = JointBolts.Of(bolted);
-        Func<int, JointEnd, Actions> local = (i, end) => end.In(joints[i]);
+        // plates that clasp each other hold the pull and the tilting themselves: the bolts of a lap only shear
+        Actions Local(int i, JointEnd end) => bolted.Fit == BeamFit.Lapped
+            ? end.In(joints[i]) with { N = 0, My = 0, Mz = 0 }
+            : end.In(joints[i]);
         string broken = Factoring.Break(rig);
         void Add(string suffix, string what, Func<Actions, Working?, Limit?> check) =>
-            Worst.Joint(response, joints, (i, end, w) => check(local(i, end), w))
+            Worst.Joint(response, joints, (i, end, w) => check(Local(i, end), w))
                 ?.Into(rungs, new Words($"{id}-{suffix}", $"bolts of the {name}", what, what, Plural: true), RungGroup.Joints, broken, Bolt.Source);
 
         Add("bolt-shear", "shear", (a, w) => group.Shear(a, factors, w));

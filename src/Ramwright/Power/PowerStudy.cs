@@ -53,7 +53,8 @@ public static class PowerStudy
         SpeedAtLoad? back = motion.ReturnByOil(w);
         double trapped = areas.Push * s + motion.SupplyVolume;
         StrokeTimes times = Times(cylinder, stroke, pressingForce, speeds[0].Speed, pressing.Speed, back, motion, w)
-            with { PressureRise = curve.TimeToCompress(trapped, BulkModulus.MineralOil, 0.9 * p_true) };
+            with
+        { PressureRise = curve.TimeToCompress(trapped, BulkModulus.MineralOil, 0.9 * p_true) };
 
         var report = new PowerReport
         {

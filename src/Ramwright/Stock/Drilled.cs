@@ -143,7 +143,8 @@ public sealed record Drilled : Shape
             Wt = whole.Wt,
             Iw = whole.Iw,
             Thickness = whole.Thickness,
-        }.With(Outline) with { ShearCentreY = whole.ShearCentreY };
+        }.With(Outline) with
+        { ShearCentreY = whole.ShearCentreY };
     }
 
     private double WebArea => _whole.Webs.Sum(w => w.Right - w.Left) * _whole.Properties.Height;
@@ -184,7 +185,7 @@ public sealed record Drilled : Shape
     /// <summary>An odd hole goes to the first strip.</summary>
     private static int InStrip(int strip, int strips, int count) => count / strips + (strip < count % strips ? 1 : 0);
 
-    private static string Holes(int count, double width) => 
+    private static string Holes(int count, double width) =>
         count == 1 ? $"a hole of {Mm(width)} does" : $"{count} holes of {Mm(width)} do";
 
     private static string Mm(double m) => (m * 1000).ToString("0.#", CultureInfo.InvariantCulture) + " mm";

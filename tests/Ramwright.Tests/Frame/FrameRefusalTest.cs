@@ -75,7 +75,8 @@ public class FrameRefusalTest
         Refused("across its y", With(m => m with { FixityFrom = rigid with { Vy = 0 }, FixityTo = rigid with { Vy = 0 } }));
         Refused("across its z", With(m => m with { FixityFrom = rigid with { Vz = 0, My = 0 }, FixityTo = rigid with { My = 0 } }));
         Assert.Empty(FrameSolver.Solve(With(m => m with { FixityTo = rigid with { N = 0, T = 0, Vy = 0, Vz = 0, My = 0 } })
-            with { Supports = [new Support(0, true, true, true, true, true, true), new Support(1, true, true, true, true, true, true)] }, []));
+            with
+        { Supports = [new Support(0, true, true, true, true, true, true), new Support(1, true, true, true, true, true, true)] }, []));
     }
 
     [Fact]

@@ -46,8 +46,13 @@ internal sealed record RandomFrame(FrameModel Model, LoadCase First, LoadCase Se
         while (up.Cross(along).Length < 0.2);
         var m = new FrameMember
         {
-            Part = "strut", From = from, To = to, Up = up, Section = Section(r),
-            ArmFrom = Coin(r) ? Within(r, 0.1) : default, ArmTo = Coin(r) ? Within(r, 0.1) : default,
+            Part = "strut",
+            From = from,
+            To = to,
+            Up = up,
+            Section = Section(r),
+            ArmFrom = Coin(r) ? Within(r, 0.1) : default,
+            ArmTo = Coin(r) ? Within(r, 0.1) : default,
         };
         // What one end lets go the other holds, so that no member moves by itself.
         return joints

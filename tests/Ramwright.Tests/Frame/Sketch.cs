@@ -25,8 +25,15 @@ internal sealed class Sketch
     {
         _members.Add(new FrameMember
         {
-            Part = "beam", From = from, To = to, Section = section, Up = up ?? Vector.Up, E = E, G = G,
-            FixityFrom = first ?? EndFixity.Rigid, FixityTo = second ?? EndFixity.Rigid,
+            Part = "beam",
+            From = from,
+            To = to,
+            Section = section,
+            Up = up ?? Vector.Up,
+            E = E,
+            G = G,
+            FixityFrom = first ?? EndFixity.Rigid,
+            FixityTo = second ?? EndFixity.Rigid,
         });
         return _members.Count - 1;
     }
@@ -67,8 +74,25 @@ internal sealed class Sketch
         double A, double Iy, double Iz = 0, double It = 0, double Asz = double.PositiveInfinity, double Asy = double.PositiveInfinity) =>
         new()
         {
-            A = A, Iy = Iy, Iz = Iz > 0 ? Iz : Iy, It = It > 0 ? It : Iy, Asz = Asz, Asy = Asy, Avz = A, Avy = A,
-            Wely = 1, Welz = 1, Wply = 1, Wplz = 1, Iw = 0, Wt = 1, Top = 0.1, Bottom = 0.1, Left = 0.1, Right = 0.1, Thickness = 0.01,
+            A = A,
+            Iy = Iy,
+            Iz = Iz > 0 ? Iz : Iy,
+            It = It > 0 ? It : Iy,
+            Asz = Asz,
+            Asy = Asy,
+            Avz = A,
+            Avy = A,
+            Wely = 1,
+            Welz = 1,
+            Wply = 1,
+            Wplz = 1,
+            Iw = 0,
+            Wt = 1,
+            Top = 0.1,
+            Bottom = 0.1,
+            Left = 0.1,
+            Right = 0.1,
+            Thickness = 0.01,
         };
 
     /// <summary>A section with everything different, for tests that would miss a swapped axis.</summary>

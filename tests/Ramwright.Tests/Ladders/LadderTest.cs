@@ -8,8 +8,16 @@ public class LadderTest
 {
     private static Rung Rung(string id, double gives, double safe, RungGroup group = RungGroup.Frame) => new()
     {
-        Id = id, Part = id, Mode = "", Saying = "", Group = group, GivesAt = gives, SafeTo = safe, FactorFrom = "",
-        Source = Citation.Practice("test"), Work = _ => { },
+        Id = id,
+        Part = id,
+        Mode = "",
+        Saying = "",
+        Group = group,
+        GivesAt = gives,
+        SafeTo = safe,
+        FactorFrom = "",
+        Source = Citation.Practice("test"),
+        Work = _ => { },
     };
 
     [Fact]

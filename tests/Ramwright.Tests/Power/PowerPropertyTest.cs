@@ -14,21 +14,32 @@ public class PowerPropertyTest
         Gen.Select(Gen.Double[0.03, 0.3], Gen.Double[0.3, 0.85], Gen.Double[0.05, 1], Gen.Bool, Gen.Double[0, 0.1])
             .Select((bore, rod, stroke, pulls, mu) => Double(bore, rod * bore, stroke) with
             {
-                PullsByOil = pulls, SealFriction = mu, SpringPreload = pulls ? 0 : 300, SpringRate = pulls ? 0 : 1000,
+                PullsByOil = pulls,
+                SealFriction = mu,
+                SpringPreload = pulls ? 0 : 300,
+                SpringRate = pulls ? 0 : 1000,
             });
 
     private static readonly Gen<RigPump> AnyPump = Gen.OneOf<RigPump>(
         Gen.Select(Gen.Double[30, 200], Gen.Double[4, 10], Gen.Double[0.1, 3], Share, Share).Select((R, air, Q0, q, at) => (RigPump)(Air with
         {
-            EffectiveRatio = R, AreaRatio = R, AirPressure = air * Bar, FreeFlow = Q0 * Lpm, FullFlow = q * Q0 * Lpm, FullFlowAt = at * R * 7 * Bar,
+            EffectiveRatio = R,
+            AreaRatio = R,
+            AirPressure = air * Bar,
+            FreeFlow = Q0 * Lpm,
+            FullFlow = q * Q0 * Lpm,
+            FullFlowAt = at * R * 7 * Bar,
         })),
         Gen.Select(Gen.Double[0.3, 7.5], Gen.Double[0.5, 5], Gen.Double[2, 20], Gen.Bool).Select((kW, high, low, two) => (RigPump)(Electric with
         {
-            Motor = kW * 1e3, HighStage = new RigStage(high * Lpm / 24, 0.9, 0.9), LowStage = two ? new RigStage(low * Lpm / 24, 0.9, 0.9) : null,
+            Motor = kW * 1e3,
+            HighStage = new RigStage(high * Lpm / 24, 0.9, 0.9),
+            LowStage = two ? new RigStage(low * Lpm / 24, 0.9, 0.9) : null,
         })),
         Gen.Select(Gen.Double[0.5, 5], Gen.Double[1, 10]).Select((mL, times) => (RigPump)(Hand with
         {
-            PerStroke = mL * 1e-6, LowPerStroke = mL * times * 1e-6,
+            PerStroke = mL * 1e-6,
+            LowPerStroke = mL * times * 1e-6,
         })));
 
     private static readonly Gen<RigLine> AnyHose =

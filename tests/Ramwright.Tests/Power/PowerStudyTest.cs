@@ -24,18 +24,27 @@ public class PowerStudyTest(ITestOutputHelper output)
 
     private static readonly Dictionary<string, RigCylinder> Cylinders = new()
     {
-        ["double-acting"] = Ram, ["spring return"] = Jack, ["hollow"] = Hollow,
+        ["double-acting"] = Ram,
+        ["spring return"] = Jack,
+        ["hollow"] = Hollow,
         ["gravity return"] = Jack with { SpringPreload = 0, SpringRate = 0, RatedForce = 50 * SellersRating.UsTon },
         ["steady spring"] = Jack with { SpringRate = 0 },
     };
 
     private static readonly Dictionary<string, RigPump> Pumps = new()
     {
-        ["air"] = Air, ["air, air use stated"] = Air with { AirUse = 500 * Lpm }, ["air with relief"] = Air with { Relief = 400 * Bar },
-        ["air, shape unknown"] = Air with { FullFlow = 0 }, ["air, motor known"] = Air with { Compressor = new(0.05, 6 * Bar, 8 * Bar, null, 1500) },
+        ["air"] = Air,
+        ["air, air use stated"] = Air with { AirUse = 500 * Lpm },
+        ["air with relief"] = Air with { Relief = 400 * Bar },
+        ["air, shape unknown"] = Air with { FullFlow = 0 },
+        ["air, motor known"] = Air with { Compressor = new(0.05, 6 * Bar, 8 * Bar, null, 1500) },
         ["air, nothing known"] = Air with { Compressor = new(0.05, 6 * Bar, 8 * Bar, null, null) },
-        ["electric"] = Electric, ["electric without relief"] = Electric with { Relief = null }, ["one stage"] = Electric with { LowStage = null },
-        ["weak motor"] = Electric with { Motor = 250 }, ["hand"] = Hand, ["hand with relief"] = Hand with { Relief = 500 * Bar },
+        ["electric"] = Electric,
+        ["electric without relief"] = Electric with { Relief = null },
+        ["one stage"] = Electric with { LowStage = null },
+        ["weak motor"] = Electric with { Motor = 250 },
+        ["hand"] = Hand,
+        ["hand with relief"] = Hand with { Relief = 500 * Bar },
     };
 
     private static PowerReport Study(string pair, Working? w = null)
@@ -215,7 +224,8 @@ public class PowerStudyTest(ITestOutputHelper output)
         double area = Math.PI / 4 * 0.01;
         RigCylinder c = Ram with
         {
-            RatedForce = figure * SellersRating.Newtons(read), RatedPressure = 1.001 * figure * SellersRating.Newtons(real) / area,
+            RatedForce = figure * SellersRating.Newtons(read),
+            RatedPressure = 1.001 * figure * SellersRating.Newtons(real) / area,
         };
         SellersRating label = PowerStudy.Of(c, Electric, PackHoses, Vg46).Label!;
 

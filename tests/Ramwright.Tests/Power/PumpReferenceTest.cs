@@ -94,7 +94,12 @@ public class PumpReferenceTest
         // A stated point on the straight line makes the exponent one.
         AirPumpCurve straight = AirPumpCurve.Of(Air with
         {
-            EffectiveRatio = 100, AirPressure = 6 * Bar, RatedAir = 6 * Bar, FreeFlow = 0.5 * Lpm, FullFlow = 0.25 * Lpm, FullFlowAt = 300 * Bar,
+            EffectiveRatio = 100,
+            AirPressure = 6 * Bar,
+            RatedAir = 6 * Bar,
+            FreeFlow = 0.5 * Lpm,
+            FullFlow = 0.25 * Lpm,
+            FullFlowAt = 300 * Bar,
         });
         row.Near("exponent", 1, straight.Exponent, 1e-12);
         row.Near("3 L to 90 % of stall, s", 33.2, straight.TimeToCompress(3e-3, 1.5e9, 540 * Bar), 0.005);

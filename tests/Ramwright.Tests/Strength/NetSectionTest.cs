@@ -35,7 +35,11 @@ public class NetSectionTest
     /// <summary>HEB 160 with two 22 mm holes in its lower flange, from the printed values of L-17.</summary>
     private static readonly SectionProperties Holed = Sections.Heb160 with
     {
-        A = Sections.Heb160.A - 2 * 0.022 * 0.013, Iy = 2145.8e-8, Wely = 242.0e-6, Top = 0.080 - 0.00866, Bottom = 0.080 + 0.00866,
+        A = Sections.Heb160.A - 2 * 0.022 * 0.013,
+        Iy = 2145.8e-8,
+        Wely = 242.0e-6,
+        Top = 0.080 - 0.00866,
+        Bottom = 0.080 + 0.00866,
     };
 
     [Fact]
