@@ -34,22 +34,6 @@ internal static class Check
         return x;
     }
 
-    /// <summary>A share of one that something is divided by: above 0, at most 1.</summary>
-    public static double Efficiency(double x, [CallerArgumentExpression(nameof(x))] string name = "")
-    {
-        if (!(x > 0 && x <= 1))
-            Refuse(name, x, "a share above 0, at most 1");
-        return x;
-    }
-
-    /// <summary>A share of one that is lost: 0 or more, below 1.</summary>
-    public static double Loss(double x, [CallerArgumentExpression(nameof(x))] string name = "")
-    {
-        if (!(x >= 0 && x < 1))
-            Refuse(name, x, "a share from 0, below 1");
-        return x;
-    }
-
     [DoesNotReturn]
     public static void Refuse(string name, double x, string must) =>
         throw new ArgumentOutOfRangeException(name, x, $"{name} must be {must}.");
