@@ -25,8 +25,8 @@ public static class AirCompression
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     public static double IsothermalMeanPressure(double p, double p1 = Atmosphere.Pressure)
     {
-        Check.AtLeast(p);
-        Check.Above(p1);
+        Check.NotNegative(p);
+        Check.Positive(p1);
         return p1 * Math.Log((p + p1) / p1);
     }
 
@@ -38,8 +38,8 @@ public static class AirCompression
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     public static double IsentropicMeanPressure(double p, int stages = 1, double p1 = Atmosphere.Pressure)
     {
-        Check.AtLeast(p);
-        Check.Above(p1);
+        Check.NotNegative(p);
+        Check.Positive(p1);
         ArgumentOutOfRangeException.ThrowIfLessThan(stages, 1);
         return stages * k / (k - 1) * p1 * (Math.Pow((p + p1) / p1, (k - 1) / (k * stages)) - 1);
     }
@@ -53,8 +53,8 @@ public static class AirCompression
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     public static double DeliveryFor(double motor, double p, double eta = UsualEfficiency, Working? w = null)
     {
-        Check.Above(motor);
-        Check.Above(p);
+        Check.Positive(motor);
+        Check.Positive(p);
         Check.Efficiency(eta);
         double p_m = IsentropicMeanPressure(p);
         w?.Step("p_m", "mean pressure of isentropic compression", "k p_1 (((p + p_1)/p_1)^((k − 1)/k) − 1)/(k − 1)", p_m, Dimension.Stress, WorkSource,
@@ -76,9 +76,9 @@ public static class AirCompression
     public static double Swept(int cylinders, double bore, double stroke, double n, double eta_v = 1)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(cylinders, 1);
-        Check.Above(bore);
-        Check.Above(stroke);
-        Check.Above(n);
+        Check.Positive(bore);
+        Check.Positive(stroke);
+        Check.Positive(n);
         Check.Efficiency(eta_v);
         return cylinders * CylinderAreas.Circle(bore) * stroke * n * eta_v;
     }

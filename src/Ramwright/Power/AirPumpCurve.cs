@@ -53,8 +53,8 @@ public sealed class AirPumpCurve : PumpCurve
     /// <exception cref="ArgumentOutOfRangeException">A value that is not above zero.</exception>
     public static double StallPressure(double R, double air, Working? w = null)
     {
-        Check.Above(R);
-        Check.Above(air);
+        Check.Positive(R);
+        Check.Positive(air);
         double p_s = R * air;
         w?.Step("p_s", "oil pressure at which the pump stalls", "R p_air", p_s, Dimension.Pressure, StallSource,
             ("R", R, Dimension.Number), ("p_air", air, Dimension.Pressure));
@@ -68,8 +68,8 @@ public sealed class AirPumpCurve : PumpCurve
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     public static double AirFor(double p, double R)
     {
-        Check.AtLeast(p);
-        Check.Above(R);
+        Check.NotNegative(p);
+        Check.Positive(R);
         return p / R;
     }
 
@@ -80,10 +80,10 @@ public sealed class AirPumpCurve : PumpCurve
     public static AirPumpCurve Of(RigAirPump pump, Working? w = null)
     {
         ArgumentNullException.ThrowIfNull(pump);
-        Check.Above(pump.RatedAir, name: "RatedAir");
-        Check.Above(pump.FreeFlow, name: "FreeFlow");
-        Check.AtLeast(pump.FullFlow, name: "FullFlow");
-        Check.AtLeast(pump.FullFlowAt, name: "FullFlowAt");
+        Check.Positive(pump.RatedAir, "RatedAir");
+        Check.Positive(pump.FreeFlow, "FreeFlow");
+        Check.NotNegative(pump.FullFlow, "FullFlow");
+        Check.NotNegative(pump.FullFlowAt, "FullFlowAt");
         double p_s = StallPressure(pump.EffectiveRatio, pump.AirPressure, w);
         double p_sr = pump.EffectiveRatio * pump.RatedAir;
 

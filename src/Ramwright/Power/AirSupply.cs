@@ -57,14 +57,14 @@ public sealed record AirSupply
         ArgumentNullException.ThrowIfNull(pump);
         ArgumentNullException.ThrowIfNull(curve);
         RigCompressor c = pump.Compressor;
-        Check.Above(c.Receiver, name: "Receiver");
-        Check.AtLeast(c.CutIn, name: "CutIn");
+        Check.Positive(c.Receiver, "Receiver");
+        Check.NotNegative(c.CutIn, "CutIn");
         Check.AtLeast(c.CutOut, c.CutIn, "CutOut");
 
         double demand;
         if (pump.AirUse is double stated)
         {
-            Check.Above(stated, name: "AirUse");
+            Check.Positive(stated, "AirUse");
             demand = stated;
             w?.Take("q_a", "free air the pump takes running free, as stated", demand, Dimension.FreeAir, PressureLimits.Stated);
         }
@@ -104,7 +104,7 @@ public sealed record AirSupply
     {
         if (c.FreeAir is double stated)
         {
-            Check.Above(stated, name: "FreeAir");
+            Check.Positive(stated, "FreeAir");
             w?.Take("Q_c", "free air the compressor delivers, as stated", stated, Dimension.FreeAir, PressureLimits.Stated);
             return stated;
         }

@@ -18,9 +18,9 @@ public static class AirUse
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     public static double For(double Q, double R, double air, Working? w = null)
     {
-        Check.AtLeast(Q);
-        Check.Above(R);
-        Check.AtLeast(air);
+        Check.NotNegative(Q);
+        Check.Positive(R);
+        Check.NotNegative(air);
         double q_a = R * Q * (air + Atmosphere.Pressure) / Atmosphere.Pressure;
         w?.Step("q_a", "free air the pump takes", "R Q (p_air + p_atm)/p_atm", q_a, Dimension.FreeAir, GasLaw,
             ("R", R, Dimension.Number), ("Q", Q, Dimension.Flow), ("p_air", air, Dimension.Pressure), ("p_atm", Atmosphere.Pressure, Dimension.Stress));
@@ -34,8 +34,8 @@ public static class AirUse
     /// <exception cref="ArgumentOutOfRangeException">A negative value.</exception>
     public static double PerStroke(double V, double air)
     {
-        Check.AtLeast(V);
-        Check.AtLeast(air);
+        Check.NotNegative(V);
+        Check.NotNegative(air);
         return V * (air + Atmosphere.Pressure) / Atmosphere.Pressure;
     }
 
@@ -47,9 +47,9 @@ public static class AirUse
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     public static double Mean(double q, double running, double every)
     {
-        Check.AtLeast(q);
-        Check.AtLeast(running);
-        Check.Above(every);
+        Check.NotNegative(q);
+        Check.NotNegative(running);
+        Check.Positive(every);
         Check.AtLeast(every, running);
         return q * running / every;
     }

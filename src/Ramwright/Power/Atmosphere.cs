@@ -1,3 +1,5 @@
+using Ramwright.Quantities;
+
 namespace Ramwright.Power;
 
 /// <summary>The air around us, as the trade reckons with it.</summary>
@@ -16,11 +18,11 @@ public static class Atmosphere
     /// <exception cref="ArgumentOutOfRangeException">A pressure or temperature that is not above zero.</exception>
     public static double Convert(double V, double p1, double T1, double p2, double T2)
     {
-        Check.AtLeast(V);
-        Check.Above(p1);
-        Check.Above(T1);
-        Check.Above(p2);
-        Check.Above(T2);
+        Check.NotNegative(V);
+        Check.Positive(p1);
+        Check.Positive(T1);
+        Check.Positive(p2);
+        Check.Positive(T2);
         return V * p1 / p2 * T2 / T1;
     }
 }

@@ -18,8 +18,8 @@ public static class BlockedRodSide
     /// <exception cref="ArgumentOutOfRangeException">A negative pressure or no ring.</exception>
     public static double Pressure(double p, CylinderAreas areas, Working? w = null)
     {
-        Check.AtLeast(p);
-        Check.Above(areas.Pull, name: "Pull");
+        Check.NotNegative(p);
+        Check.Positive(areas.Pull, "Pull");
         double p_a = p * areas.Push / areas.Pull;
         w?.Step("p_a", "pressure in the ring if its port is blocked", "p A/a", p_a, Dimension.Pressure, Source,
             ("p", p, Dimension.Pressure), ("A", areas.Push, Dimension.Area), ("a", areas.Pull, Dimension.Area));

@@ -22,10 +22,10 @@ public static class BulkModulus
     /// <remarks>K_e = (1 − x + c)/((1 − x)/K + c/(n p)), c = x (p_atm/p)^(1/n): oil and air side by side.</remarks>
     public static double WithAir(double K, double x, double p, double n = 1.4)
     {
-        Check.Above(K);
+        Check.Positive(K);
         Check.Loss(x);
-        Check.Above(p);
-        Check.Above(n);
+        Check.Positive(p);
+        Check.Positive(n);
         double c = x * Math.Pow(Atmosphere.Pressure / p, 1 / n);
         return Math.Min(K, (1 - x + c) / ((1 - x) / K + c / (n * p)));
     }
@@ -39,9 +39,9 @@ public static class BulkModulus
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     public static double Compression(double V, double p, double K = MineralOil, Working? w = null)
     {
-        Check.AtLeast(V);
-        Check.AtLeast(p);
-        Check.Above(K);
+        Check.NotNegative(V);
+        Check.NotNegative(p);
+        Check.Positive(K);
         double dV = V * p / K;
         w?.Step("ΔV", "oil that comes back when it is let go", "V p/K", dV, Dimension.Volume, Source,
             ("V", V, Dimension.Volume), ("p", p, Dimension.Pressure), ("K", K, Dimension.Stress));
@@ -56,9 +56,9 @@ public static class BulkModulus
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     public static double ThermalGrowth(double V, double dT, double beta = 7e-4)
     {
-        Check.AtLeast(V);
+        Check.NotNegative(V);
         Check.AtLeast(dT, double.MinValue);
-        Check.Above(beta);
+        Check.Positive(beta);
         return V * beta * dT;
     }
 }

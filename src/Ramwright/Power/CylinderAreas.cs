@@ -23,7 +23,7 @@ public readonly record struct CylinderAreas(double Push, double Pull)
     /// <exception cref="ArgumentOutOfRangeException">A diameter that is negative or no number.</exception>
     public static double Circle(double d)
     {
-        Check.AtLeast(d);
+        Check.NotNegative(d);
         return Math.PI * d * d / 4;
     }
 
@@ -33,8 +33,8 @@ public readonly record struct CylinderAreas(double Push, double Pull)
     /// <exception cref="ArgumentOutOfRangeException">A negative diameter, or an inner one above the outer.</exception>
     public static double Ring(double outer, double inner)
     {
-        Check.AtLeast(outer);
-        Check.AtLeast(inner);
+        Check.NotNegative(outer);
+        Check.NotNegative(inner);
         if (inner > outer)
             Check.Refuse(nameof(inner), inner, "no larger than the outer diameter");
         return Math.PI * (outer - inner) * (outer + inner) / 4;
@@ -48,11 +48,11 @@ public readonly record struct CylinderAreas(double Push, double Pull)
     {
         ArgumentNullException.ThrowIfNull(cylinder);
         double D = cylinder.Bore, d = cylinder.Rod, d_t = cylinder.CentreTube;
-        Check.Above(D, name: "Bore");
-        Check.AtLeast(d_t, name: "CentreTube");
+        Check.Positive(D, "Bore");
+        Check.NotNegative(d_t, "CentreTube");
         if (d_t >= D)
             Check.Refuse("CentreTube", d_t, "smaller than the bore");
-        Check.Above(d, name: "Rod");
+        Check.Positive(d, "Rod");
         if (d > D || (cylinder.PullsByOil && d >= D))
             Check.Refuse("Rod", d, "smaller than the bore");
 

@@ -54,7 +54,7 @@ public sealed class ElectricPumpCurve : PumpCurve
     /// <exception cref="ArgumentOutOfRangeException">A negative pressure, or no number.</exception>
     public bool Overloads(double p)
     {
-        Check.AtLeast(p);
+        Check.NotNegative(p);
         return p > (p < _unloadAt ? RatedLoadPressureBoth : RatedLoadPressure);
     }
 
@@ -74,7 +74,7 @@ public sealed class ElectricPumpCurve : PumpCurve
         if (pack.LowStage is not { } low)
             return new ElectricPumpCurve(0, Q_h, 0, p_M, p_M, p_stop, pack.Relief);
 
-        Check.Above(pack.UnloadAt, name: "UnloadAt");
+        Check.Positive(pack.UnloadAt, "UnloadAt");
         double Q_l = HydraulicPower.Flow(low.Displacement, pack.Speed, low.VolumetricEfficiency, w);
         Check.Efficiency(low.MechanicalEfficiency, "MechanicalEfficiency");
         double p_b = pack.Motor / (pack.Speed * (low.Displacement / low.MechanicalEfficiency + high.Displacement / high.MechanicalEfficiency));

@@ -38,9 +38,9 @@ public static class Fitting
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     public static double Loss(double sumK, double rho, double u, Working? w = null)
     {
-        Check.AtLeast(sumK);
-        Check.Above(rho);
-        Check.AtLeast(u);
+        Check.NotNegative(sumK);
+        Check.Positive(rho);
+        Check.NotNegative(u);
         double dp = sumK * rho * u * u / 2;
         w?.Step("Δp", "pressure lost at fittings", "ΣK ρ u²/2", dp, Dimension.Pressure, Source,
             ("ΣK", sumK, Dimension.Number), ("ρ", rho, Dimension.Density), ("u", u, Dimension.Speed));

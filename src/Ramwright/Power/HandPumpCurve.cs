@@ -39,11 +39,11 @@ public sealed class HandPumpCurve : PumpCurve
     public static HandPumpCurve Of(RigHandPump pump, Working? w = null)
     {
         ArgumentNullException.ThrowIfNull(pump);
-        Check.Above(pump.PerStroke, name: "PerStroke");
+        Check.Positive(pump.PerStroke, "PerStroke");
         Check.AtLeast(pump.LowPerStroke, pump.PerStroke, "LowPerStroke");
-        Check.AtLeast(pump.UnloadAt, name: "UnloadAt");
-        Check.Above(pump.Cadence, name: "Cadence");
-        Check.Above(pump.RatedPressure, name: "RatedPressure");
+        Check.NotNegative(pump.UnloadAt, "UnloadAt");
+        Check.Positive(pump.Cadence, "Cadence");
+        Check.Positive(pump.RatedPressure, "RatedPressure");
         double p_hard = HardPush * pump.RatedPressure;
         w?.Step("p_hard", "pressure a hard push makes", "k_h p_r", p_hard, Dimension.Pressure, HardPushSource,
             ("k_h", HardPush, Dimension.Number), ("p_r", pump.RatedPressure, Dimension.Pressure));
@@ -65,9 +65,9 @@ public sealed class HandPumpCurve : PumpCurve
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     public static double HandleForce(double atRated, double p, double rated, Working? w = null)
     {
-        Check.Above(atRated);
-        Check.AtLeast(p);
-        Check.Above(rated);
+        Check.Positive(atRated);
+        Check.NotNegative(p);
+        Check.Positive(rated);
         double F_h = atRated * p / rated;
         w?.Step("F_h", "push on the handle", "F_r p/p_r", F_h, Dimension.Force, LeverSource,
             ("F_r", atRated, Dimension.Force), ("p", p, Dimension.Pressure), ("p_r", rated, Dimension.Pressure));

@@ -1,3 +1,4 @@
+using Ramwright.Quantities;
 using Ramwright.Workings;
 
 namespace Ramwright.Power;
@@ -20,8 +21,8 @@ public static class HoseProof
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     public static bool Carries(double rating, double p)
     {
-        Check.Above(rating);
-        Check.AtLeast(p);
+        Check.Positive(rating);
+        Check.NotNegative(p);
         return p <= rating;
     }
 }

@@ -21,8 +21,8 @@ public static class HydraulicPower
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     public static double Of(double p, double Q, double eta = 1, Working? w = null)
     {
-        Check.AtLeast(p);
-        Check.AtLeast(Q);
+        Check.NotNegative(p);
+        Check.NotNegative(Q);
         Check.Efficiency(eta);
         double P = p * Q / eta;
         w?.Step("P", "power at the shaft", "p Q/η", P, Dimension.Power, PressureTimesFlow,
@@ -39,8 +39,8 @@ public static class HydraulicPower
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     public static double Flow(double V, double n, double eta_v = 1, Working? w = null)
     {
-        Check.Above(V);
-        Check.Above(n);
+        Check.Positive(V);
+        Check.Positive(n);
         Check.Efficiency(eta_v);
         double Q = V * n * eta_v;
         w?.Step("Q", "flow of the stage", "V n η_v", Q, Dimension.Flow, Displacing,
@@ -58,9 +58,9 @@ public static class HydraulicPower
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     public static double PressureAt(double P, double V, double n, double eta_m = 1, Working? w = null)
     {
-        Check.Above(P);
-        Check.Above(V);
-        Check.Above(n);
+        Check.Positive(P);
+        Check.Positive(V);
+        Check.Positive(n);
         Check.Efficiency(eta_m);
         double p = P * eta_m / (V * n);
         w?.Step("p_M", "pressure at which the motor is fully loaded", "P η_m/(V n)", p, Dimension.Pressure, PressureTimesFlow,
@@ -75,8 +75,8 @@ public static class HydraulicPower
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     public static double Torque(double P, double n)
     {
-        Check.AtLeast(P);
-        Check.Above(n);
+        Check.NotNegative(P);
+        Check.Positive(n);
         return P / (2 * Math.PI * n);
     }
 
@@ -89,8 +89,8 @@ public static class HydraulicPower
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     public static double LineCurrent(double P, double U, double cosPhi, double eta)
     {
-        Check.AtLeast(P);
-        Check.Above(U);
+        Check.NotNegative(P);
+        Check.Positive(U);
         Check.Efficiency(cosPhi);
         Check.Efficiency(eta);
         return P / (Math.Sqrt(3) * U * cosPhi * eta);

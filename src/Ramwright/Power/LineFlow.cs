@@ -29,8 +29,8 @@ public static class LineFlow
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     public static double Velocity(double Q, double D, Working? w = null)
     {
-        Check.AtLeast(Q);
-        Check.Above(D);
+        Check.NotNegative(Q);
+        Check.Positive(D);
         double u = 4 * Q / (Math.PI * D * D);
         w?.Step("u", "speed of the oil", "4 Q/(π D²)", u, Dimension.Speed, RamSpeed.Continuity,
             ("Q", Q, Dimension.Flow), ("D", D, Dimension.Length));
@@ -44,8 +44,8 @@ public static class LineFlow
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     public static double BoreFor(double Q, double u)
     {
-        Check.AtLeast(Q);
-        Check.Above(u);
+        Check.NotNegative(Q);
+        Check.Positive(u);
         return Math.Sqrt(4 * Q / (Math.PI * u));
     }
 
@@ -57,9 +57,9 @@ public static class LineFlow
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     public static double Reynolds(double u, double D, double nu, Working? w = null)
     {
-        Check.AtLeast(u);
-        Check.Above(D);
-        Check.Above(nu);
+        Check.NotNegative(u);
+        Check.Positive(D);
+        Check.Positive(nu);
         double Re = u * D / nu;
         w?.Step("Re", "Reynolds number", "u D/ν", Re, Dimension.Number, ReynoldsSource,
             ("u", u, Dimension.Speed), ("D", D, Dimension.Length), ("ν", nu, Dimension.KinematicViscosity));
@@ -75,7 +75,7 @@ public static class LineFlow
     /// <exception cref="ArgumentOutOfRangeException">A number outside its range.</exception>
     public static double Friction(double Re, Working? w = null)
     {
-        Check.Above(Re);
+        Check.Positive(Re);
         if (Re > BlasiusUpTo)
             Check.Refuse(nameof(Re), Re, $"at most {BlasiusUpTo}, where Blasius' formula ends: the line is far too small");
         double f = Factor(Re);
@@ -98,9 +98,9 @@ public static class LineFlow
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range, or a flow too fast for Blasius' formula.</exception>
     public static double Loss(double Q, double D, double L, double nu, double rho, double sumK = 0, Working? w = null)
     {
-        Check.AtLeast(L);
-        Check.Above(rho);
-        Check.AtLeast(sumK);
+        Check.NotNegative(L);
+        Check.Positive(rho);
+        Check.NotNegative(sumK);
         double u = Velocity(Q, D, w), Re = Reynolds(u, D, nu, w);
         if (Re == 0)
             return 0;

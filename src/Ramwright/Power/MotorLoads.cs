@@ -15,8 +15,8 @@ public static class MotorLoads
     public static IReadOnlyList<MotorLoad> Of(RigElectricPack pack, double full, Working? w = null)
     {
         ArgumentNullException.ThrowIfNull(pack);
-        Check.Above(full);
-        Check.Above(pack.Motor, name: "Motor");
+        Check.Positive(full);
+        Check.Positive(pack.Motor, "Motor");
         var loads = new List<MotorLoad>(2);
         RigStage high = pack.HighStage;
         double Q_h = HydraulicPower.Flow(high.Displacement, pack.Speed, high.VolumetricEfficiency);

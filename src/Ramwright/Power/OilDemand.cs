@@ -22,9 +22,9 @@ public sealed record OilDemand(double Stroke, double FromTank, double Usable, do
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     public static OilDemand Of(CylinderAreas areas, bool pullsByOil, double s, double usable, Working? w = null)
     {
-        Check.Above(areas.Push, name: "Push");
-        Check.Above(s);
-        Check.AtLeast(usable);
+        Check.Positive(areas.Push, "Push");
+        Check.Positive(s);
+        Check.NotNegative(usable);
         double V = areas.Push * s;
         w?.Step("V", "oil for a full stroke", "A s", V, Dimension.Volume, RamSpeed.Continuity,
             ("A", areas.Push, Dimension.Area), ("s", s, Dimension.Length));

@@ -1,3 +1,5 @@
+using Ramwright.Quantities;
+
 namespace Ramwright.Power;
 
 /// <summary>Where the lost power goes: heat in the oil and out through the tank's walls.</summary>
@@ -17,9 +19,9 @@ public static class OilHeat
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     public static double ThrottlingRise(double dp, double rho, double c = SpecificHeat)
     {
-        Check.AtLeast(dp);
-        Check.Above(rho);
-        Check.Above(c);
+        Check.NotNegative(dp);
+        Check.Positive(rho);
+        Check.Positive(c);
         return dp / (rho * c);
     }
 
@@ -31,9 +33,9 @@ public static class OilHeat
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     public static double StreamHeat(double Q, double rho, double c = SpecificHeat)
     {
-        Check.AtLeast(Q);
-        Check.Above(rho);
-        Check.Above(c);
+        Check.NotNegative(Q);
+        Check.Positive(rho);
+        Check.Positive(c);
         return Q * rho * c;
     }
 
@@ -45,9 +47,9 @@ public static class OilHeat
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     public static double SteadyRise(double P, double area, double U)
     {
-        Check.AtLeast(P);
-        Check.Above(area);
-        Check.Above(U);
+        Check.NotNegative(P);
+        Check.Positive(area);
+        Check.Positive(U);
         return P / (U * area);
     }
 
@@ -59,9 +61,9 @@ public static class OilHeat
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     public static double AreaFor(double P, double rise, double U)
     {
-        Check.AtLeast(P);
-        Check.Above(rise);
-        Check.Above(U);
+        Check.NotNegative(P);
+        Check.Positive(rise);
+        Check.Positive(U);
         return P / (U * rise);
     }
 
@@ -73,9 +75,9 @@ public static class OilHeat
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     public static double Capacity(double oil, double rho, double steel)
     {
-        Check.AtLeast(oil);
-        Check.Above(rho);
-        Check.AtLeast(steel);
+        Check.NotNegative(oil);
+        Check.Positive(rho);
+        Check.NotNegative(steel);
         return oil * rho * SpecificHeat + steel * SteelSpecificHeat;
     }
 
@@ -88,10 +90,10 @@ public static class OilHeat
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     public static double RiseAfter(double steady, double capacity, double UA, double t)
     {
-        Check.AtLeast(steady);
-        Check.Above(capacity);
-        Check.Above(UA);
-        Check.AtLeast(t);
+        Check.NotNegative(steady);
+        Check.Positive(capacity);
+        Check.Positive(UA);
+        Check.NotNegative(t);
         return steady * (1 - Math.Exp(-t * UA / capacity));
     }
 }

@@ -30,11 +30,11 @@ public readonly record struct OilViscosity(double A, double B)
     {
         Check.AtLeast(nu1, Thinnest);
         Check.AtLeast(nu2, Thinnest);
-        Check.Above(T1);
-        Check.Above(T2);
+        Check.Positive(T1);
+        Check.Positive(T2);
         double W1 = LogLog(nu1), W2 = LogLog(nu2);
         double B = (W1 - W2) / (Math.Log10(T2) - Math.Log10(T1));
-        Check.Above(B, name: nameof(B));
+        Check.Positive(B, nameof(B));
         return new OilViscosity(W1 + B * Math.Log10(T1), B);
     }
 
@@ -44,7 +44,7 @@ public readonly record struct OilViscosity(double A, double B)
     /// <exception cref="ArgumentOutOfRangeException">A temperature that is not above zero, or so cold that the oil is solid.</exception>
     public double At(double T)
     {
-        Check.Above(T);
+        Check.Positive(T);
         double nu = (Math.Pow(10, Math.Pow(10, A - B * Math.Log10(T))) - 0.7) / 1e6;
         if (!(nu > 0 && double.IsFinite(nu)))
             Check.Refuse(nameof(T), T, "a temperature at which this oil flows");

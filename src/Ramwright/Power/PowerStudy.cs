@@ -1,4 +1,5 @@
 using Ramwright.Presses;
+using Ramwright.Quantities;
 using Ramwright.Workings;
 
 namespace Ramwright.Power;
@@ -32,7 +33,7 @@ public static class PowerStudy
         ArgumentNullException.ThrowIfNull(oil);
         ArgumentNullException.ThrowIfNull(stroke);
         double s = cylinder.Stroke, mu = cylinder.SealFriction;
-        Check.Above(s, name: "Stroke");
+        Check.Positive(s, "Stroke");
         Check.Loss(mu, "SealFriction");
 
         CylinderAreas areas = CylinderAreas.Of(cylinder, w);
@@ -91,7 +92,7 @@ public static class PowerStudy
         Working? w)
     {
         double s = cylinder.Stroke, part = stroke.PressingPart ?? PressStroke.UsualPressingShare * s;
-        Check.AtLeast(part, name: nameof(PressStroke.PressingPart));
+        Check.NotNegative(part, nameof(PressStroke.PressingPart));
         if (part > s)
             Check.Refuse(nameof(PressStroke.PressingPart), part, "no longer than the stroke");
         if (!(approach > 0))

@@ -72,7 +72,7 @@ public sealed record PressureLimits(IReadOnlyList<PressureLimit> All, PressureLi
 
         void Add(PressureLimitKind kind, PressureLimitNature nature, string words, double p)
         {
-            Check.Above(p, name: kind.ToString());
+            Check.Positive(p, kind.ToString());
             w?.Take("p", $"pressure at which {words} is met", p, Dimension.Pressure, Stated);
             double F = RamForce.Net(p, areas.Push, cylinder.SealFriction, S, w);
             all.Add(new PressureLimit(kind, nature, words, p, F, p * areas.Push));

@@ -1,4 +1,5 @@
 using Ramwright.Presses;
+using Ramwright.Quantities;
 using Ramwright.Workings;
 
 namespace Ramwright.Power;
@@ -11,9 +12,9 @@ public abstract class PumpCurve
     /// <param name="relief">Relief setting, Pa, or null.</param>
     private protected PumpCurve(double ends, double? relief)
     {
-        Check.Above(ends);
+        Check.Positive(ends);
         if (relief is double set)
-            Check.Above(set, name: nameof(relief));
+            Check.Positive(set, nameof(relief));
         Ends = Math.Min(ends, relief ?? ends);
     }
 
@@ -29,7 +30,7 @@ public abstract class PumpCurve
     /// <exception cref="ArgumentOutOfRangeException">A negative pressure, or no number.</exception>
     public double Flow(double p)
     {
-        Check.AtLeast(p);
+        Check.NotNegative(p);
         return p >= Ends ? 0 : Delivered(p);
     }
 
@@ -41,9 +42,9 @@ public abstract class PumpCurve
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     public double TimeToCompress(double V, double K, double p)
     {
-        Check.AtLeast(V);
-        Check.Above(K);
-        Check.AtLeast(p);
+        Check.NotNegative(V);
+        Check.Positive(K);
+        Check.NotNegative(p);
         if (p >= Ends)
             Check.Refuse(nameof(p), p, $"below the pressure where the flow ends, {Ends}");
         return V / K * PressureOverFlow(p);

@@ -20,8 +20,8 @@ public static class RamForce
     /// <exception cref="ArgumentOutOfRangeException">A negative pressure or area.</exception>
     public static double Thrust(double p, double A, Working? w = null)
     {
-        Check.AtLeast(p);
-        Check.AtLeast(A);
+        Check.NotNegative(p);
+        Check.NotNegative(A);
         double F = p * A;
         w?.Step("F", "force of the oil, nothing lost", "p A", F, Dimension.Force, PressureOnArea,
             ("p", p, Dimension.Pressure), ("A", A, Dimension.Area));
@@ -38,10 +38,10 @@ public static class RamForce
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     public static double Net(double p, double A, double mu, double S = 0, Working? w = null)
     {
-        Check.AtLeast(p);
-        Check.AtLeast(A);
+        Check.NotNegative(p);
+        Check.NotNegative(A);
         Check.Loss(mu);
-        Check.AtLeast(S);
+        Check.NotNegative(S);
         double F = Math.Max(0, p * A * (1 - mu) - S);
         w?.Step("F", "force at the ram less seals and spring", "max(0, p A (1 − μ) − S)", F, Dimension.Force, PressureOnArea,
             ("p", p, Dimension.Pressure), ("A", A, Dimension.Area), ("μ", mu, Dimension.Ratio), ("S", S, Dimension.Force));
@@ -58,10 +58,10 @@ public static class RamForce
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     public static double PressureFor(double F, double A, double mu, double S = 0, Working? w = null)
     {
-        Check.AtLeast(F);
-        Check.Above(A);
+        Check.NotNegative(F);
+        Check.Positive(A);
         Check.Loss(mu);
-        Check.AtLeast(S);
+        Check.NotNegative(S);
         double p = (F + S) / (A * (1 - mu));
         w?.Step("p", "pressure in the cylinder for this force", "(F + S)/(A (1 − μ))", p, Dimension.Pressure, PressureOnArea,
             ("F", F, Dimension.Force), ("S", S, Dimension.Force), ("A", A, Dimension.Area), ("μ", mu, Dimension.Ratio));
@@ -77,9 +77,9 @@ public static class RamForce
     /// <exception cref="ArgumentOutOfRangeException">A negative value.</exception>
     public static double Spring(double F0, double k, double x, Working? w = null)
     {
-        Check.AtLeast(F0);
-        Check.AtLeast(k);
-        Check.AtLeast(x);
+        Check.NotNegative(F0);
+        Check.NotNegative(k);
+        Check.NotNegative(x);
         double S = F0 + k * x;
         w?.Step("S", "return spring with the ram out", "F_0 + k x", S, Dimension.Force, PressureOnArea,
             ("F_0", F0, Dimension.Force), ("k", k, Dimension.Stiffness), ("x", x, Dimension.Length));
@@ -94,7 +94,7 @@ public static class RamForce
     /// <exception cref="ArgumentOutOfRangeException">A negative pressure.</exception>
     public static double Regenerative(double p, CylinderAreas areas, Working? w = null)
     {
-        Check.AtLeast(p);
+        Check.NotNegative(p);
         double F = p * areas.Regenerative;
         w?.Step("F", "force of a regenerative push", "p (A − a)", F, Dimension.Force, Regeneration,
             ("p", p, Dimension.Pressure), ("A", areas.Push, Dimension.Area), ("a", areas.Pull, Dimension.Area));

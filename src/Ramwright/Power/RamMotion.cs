@@ -39,16 +39,16 @@ public sealed class RamMotion
         ArgumentNullException.ThrowIfNull(cylinder);
         ArgumentNullException.ThrowIfNull(curve);
         ArgumentNullException.ThrowIfNull(lines);
-        Check.Above(areas.Push, name: "Push");
+        Check.Positive(areas.Push, "Push");
         Check.Loss(cylinder.SealFriction, "SealFriction");
-        Check.Above(cylinder.Stroke, name: "Stroke");
-        Check.AtLeast(S);
-        Check.Above(nu);
-        Check.Above(rho);
+        Check.Positive(cylinder.Stroke, "Stroke");
+        Check.NotNegative(S);
+        Check.Positive(nu);
+        Check.Positive(rho);
         foreach (RigLine line in lines)
         {
-            Check.Above(line.Bore, name: "Bore");
-            Check.AtLeast(line.Length, name: "Length");
+            Check.Positive(line.Bore, "Bore");
+            Check.NotNegative(line.Length, "Length");
         }
 
         _cylinder = cylinder;
@@ -69,7 +69,7 @@ public sealed class RamMotion
     /// <exception cref="InvalidOperationException">The flow did not settle.</exception>
     public SpeedAtLoad Push(double F, Working? w = null)
     {
-        Check.AtLeast(F);
+        Check.NotNegative(F);
         double A = _areas.Push, a = _cylinder.PullsByOil ? _areas.Pull : 0, mu = _cylinder.SealFriction;
         var meets = new PumpMeets(_curve, _supply, _back, (F + _spring) / (A * (1 - mu)), a / A, a / (A * (1 - mu)));
         double Q = meets.Settle();

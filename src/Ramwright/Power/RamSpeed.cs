@@ -17,8 +17,8 @@ public static class RamSpeed
     /// <exception cref="ArgumentOutOfRangeException">A negative flow, or an area that is not above zero.</exception>
     public static double Of(double Q, double A, Working? w = null)
     {
-        Check.AtLeast(Q);
-        Check.Above(A);
+        Check.NotNegative(Q);
+        Check.Positive(A);
         double v = Q / A;
         w?.Step("v", "speed of the ram", "Q/A", v, Dimension.Speed, Continuity,
             ("Q", Q, Dimension.Flow), ("A", A, Dimension.Area));
@@ -33,8 +33,8 @@ public static class RamSpeed
     /// <exception cref="ArgumentOutOfRangeException">A negative way, or a speed that is not above zero.</exception>
     public static double Time(double s, double v, Working? w = null)
     {
-        Check.AtLeast(s);
-        Check.Above(v);
+        Check.NotNegative(s);
+        Check.Positive(v);
         double t = s / v;
         w?.Step("t", "time for this part of the stroke", "s/v", t, Dimension.Time, Continuity,
             ("s", s, Dimension.Length), ("v", v, Dimension.Speed));
@@ -49,9 +49,9 @@ public static class RamSpeed
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     public static double FlowFor(double s, double A, double t)
     {
-        Check.AtLeast(s);
-        Check.Above(A);
-        Check.Above(t);
+        Check.NotNegative(s);
+        Check.Positive(A);
+        Check.Positive(t);
         return s * A / t;
     }
 
@@ -62,8 +62,8 @@ public static class RamSpeed
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range, or more than a billion strokes.</exception>
     public static int HandStrokes(double V, double perStroke)
     {
-        Check.AtLeast(V);
-        Check.Above(perStroke);
+        Check.NotNegative(V);
+        Check.Positive(perStroke);
         double strokes = Math.Ceiling(V / perStroke - 1e-9);    // a whole number that rounding pushed up stays whole
         if (!(strokes <= 1e9))
             Check.Refuse(nameof(perStroke), perStroke, "large enough for fewer than a billion strokes");

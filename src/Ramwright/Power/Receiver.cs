@@ -17,9 +17,9 @@ public static class Receiver
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     public static double FreeAir(double V, double dp, double atm = Atmosphere.Pressure)
     {
-        Check.Above(V);
-        Check.AtLeast(dp);
-        Check.Above(atm);
+        Check.Positive(V);
+        Check.NotNegative(dp);
+        Check.Positive(atm);
         return V * dp / atm;
     }
 
@@ -33,7 +33,7 @@ public static class Receiver
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     public static double Time(double V, double dp, double q, double atm = Atmosphere.Pressure, Working? w = null)
     {
-        Check.Above(q);
+        Check.Positive(q);
         double t = FreeAir(V, dp, atm) / q;
         w?.Step("t", "time for the receiver's pressure to change", "V Δp/(p_atm q)", t, Dimension.Time, GasLaw,
             ("V", V, Dimension.Volume), ("Δp", dp, Dimension.Pressure), ("p_atm", atm, Dimension.Stress), ("q", q, Dimension.FreeAir));
@@ -56,11 +56,11 @@ public static class Receiver
     public static double? TimeToFall(
         double V, double cutOut, double cutIn, double to, double demand, double delivered, Working? w = null)
     {
-        Check.AtLeast(cutIn);
+        Check.NotNegative(cutIn);
         Check.AtLeast(cutOut, cutIn);
-        Check.AtLeast(to);
-        Check.Above(demand);
-        Check.AtLeast(delivered);
+        Check.NotNegative(to);
+        Check.Positive(demand);
+        Check.NotNegative(delivered);
         if (to >= cutOut)
             return 0;
         double atRest = Time(V, cutOut - Math.Max(to, cutIn), demand, w: w);
@@ -82,8 +82,8 @@ public static class Receiver
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     public static double Leak(double V, double dp, double t, double factor = 1, double atm = Atmosphere.Pressure)
     {
-        Check.Above(t);
-        Check.Above(factor);
+        Check.Positive(t);
+        Check.Positive(factor);
         return FreeAir(V, dp, atm) / t * factor;
     }
 }

@@ -57,8 +57,8 @@ public sealed record SellersRating(
         ArgumentNullException.ThrowIfNull(cylinder);
         if (cylinder.RatedForce is not double F_s)
             return null;
-        Check.Above(F_s, name: "RatedForce");
-        Check.Above(cylinder.RatedPressure, name: "RatedPressure");
+        Check.Positive(F_s, "RatedForce");
+        Check.Positive(cylinder.RatedPressure, "RatedPressure");
         double F_r = RamForce.Thrust(cylinder.RatedPressure, areas.Push, w);
         double over = F_s / F_r - 1;
         w?.Step("e", "how far the label stands above it", "F_s/F_r − 1", over, Dimension.Ratio, RamForce.PressureOnArea,

@@ -18,9 +18,9 @@ public static class StoredEnergy
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     public static double InOil(double p, double V, double K = BulkModulus.MineralOil, Working? w = null)
     {
-        Check.AtLeast(p);
-        Check.AtLeast(V);
-        Check.Above(K);
+        Check.NotNegative(p);
+        Check.NotNegative(V);
+        Check.Positive(K);
         double E = p * p * V / (2 * K);
         w?.Step("E", "energy in the oil", "p² V/(2 K)", E, Dimension.Energy, Elastic,
             ("p", p, Dimension.Pressure), ("V", V, Dimension.Volume), ("K", K, Dimension.Stress));
@@ -35,8 +35,8 @@ public static class StoredEnergy
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     public static double InFrame(double F, double k, Working? w = null)
     {
-        Check.AtLeast(F);
-        Check.Above(k);
+        Check.NotNegative(F);
+        Check.Positive(k);
         double E = F * F / (2 * k);
         w?.Step("E", "energy in the frame", "F²/(2 k)", E, Dimension.Energy, Elastic,
             ("F", F, Dimension.Force), ("k", k, Dimension.Stiffness));

@@ -1,4 +1,5 @@
 using Ramwright.Presses;
+using Ramwright.Quantities;
 using Ramwright.Workings;
 
 namespace Ramwright.Power;
@@ -39,7 +40,7 @@ public readonly record struct VelocityBand(double Least, double Most)
     /// <exception cref="ArgumentOutOfRangeException">A negative speed, or no number.</exception>
     public VelocityVerdict Judge(double u)
     {
-        Check.AtLeast(u);
+        Check.NotNegative(u);
         return u == 0 ? VelocityVerdict.Still
             : u < Least ? VelocityVerdict.Below
             : u <= Most ? VelocityVerdict.Within

@@ -20,10 +20,33 @@ internal static class Check
         return x;
     }
 
-    public static double AtLeast(double least, double x, [CallerArgumentExpression(nameof(x))] string name = "")
+    public static double AtLeast(double x, double least, [CallerArgumentExpression(nameof(x))] string name = "")
     {
         if (!(x >= least) || double.IsInfinity(x))
             Refuse(name, x, $"{least} or more");
+        return x;
+    }
+
+    public static double Above(double x, double least, [CallerArgumentExpression(nameof(x))] string name = "")
+    {
+        if (!(x > least) || double.IsInfinity(x))
+            Refuse(name, x, $"above {least}");
+        return x;
+    }
+
+    /// <summary>A share of one that something is divided by: above 0, at most 1.</summary>
+    public static double Efficiency(double x, [CallerArgumentExpression(nameof(x))] string name = "")
+    {
+        if (!(x > 0 && x <= 1))
+            Refuse(name, x, "a share above 0, at most 1");
+        return x;
+    }
+
+    /// <summary>A share of one that is lost: 0 or more, below 1.</summary>
+    public static double Loss(double x, [CallerArgumentExpression(nameof(x))] string name = "")
+    {
+        if (!(x >= 0 && x < 1))
+            Refuse(name, x, "a share from 0, below 1");
         return x;
     }
 

@@ -88,7 +88,7 @@ public static class Barrel
     public static Limit? Yields(
         double perNewton, double bore, double outer, double Sy, double factor = UsualFactor, Working? w = null)
     {
-        Check.AtLeast(1, factor);
+        Check.AtLeast(factor, 1);
         if (!(Check.Finite(perNewton) > 0))
             return null;
         double py = YieldPressure(bore, outer, Sy, w), u = perNewton / py;

@@ -147,7 +147,7 @@ public sealed class BoltGroup
     /// <returns>The limit, or null where nothing acts. Tension by itself is a limit of its own.</returns>
     public Limit? Combined(Actions a, PartialFactors factors, double prying = 1, Working? w = null)
     {
-        Check.AtLeast(1, prying);
+        Check.AtLeast(prying, 1);
         double FvR = Bolt.Shear(), FtR = Bolt.Tension();
         (BoltPlace p, double u) = Worst(a, f =>
             Math.Sqrt(f.Fy * f.Fy + f.Fz * f.Fz) / (ShearPlanes * FvR) + prying * Math.Max(0, f.Fx) / (1.4 * FtR));
@@ -173,7 +173,7 @@ public sealed class BoltGroup
     private Limit? Pulled(
         Actions a, Func<Working?, double> resistance, string symbol, string what, PartialFactors factors, double prying, Working? w)
     {
-        Check.AtLeast(1, prying);
+        Check.AtLeast(prying, 1);
         (BoltPlace p, double Ft) = Worst(a, f => f.Fx);
         if (Ft < 1 / Limit.Farthest)
             return null;
@@ -189,7 +189,7 @@ public sealed class BoltGroup
 
     private Shared Share(Actions a)
     {
-        Check.Finite(a);
+        Acting.Finite(a);
         int n = Places.Count;
         // Moments about the centroid of the bolts.
         double T = a.T - _yc * a.Vz + _zc * a.Vy, My = a.My - _zc * a.N, Mz = a.Mz + _yc * a.N;

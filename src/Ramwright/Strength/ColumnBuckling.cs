@@ -154,7 +154,7 @@ public static class ColumnBuckling
     public static Limit? WithBending(
         Actions a, SectionProperties s, Column column, double fy, PartialFactors factors, double E = 210e9, Working? w = null)
     {
-        Check.Finite(a);
+        Acting.Finite(a);
         if (!(a.N < -1 / Limit.Farthest))
             return null;
         (double chiY, double lambdaY) = Reduction(s.A, s.Iy, column.LcrY, fy, E, column.CurveY, "y", w);

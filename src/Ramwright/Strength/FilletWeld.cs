@@ -37,7 +37,7 @@ public static class FilletWeld
     /// <param name="betaW">Correlation factor.</param>
     /// <param name="gammaM2">γ_M2.</param>
     public static double ShearStrength(double fu, double betaW, double gammaM2) =>
-        Check.Positive(fu) / (Math.Sqrt(3) * Check.Positive(betaW) * Check.AtLeast(1, gammaM2));
+        Check.Positive(fu) / (Math.Sqrt(3) * Check.Positive(betaW) * Check.AtLeast(gammaM2, 1));
 
     /// <summary>Throat of a double fillet, over the plate's thickness, that carries the plate's yield load square to it.</summary>
     /// <param name="fy">Yield strength of the plate, Pa.</param>
@@ -123,9 +123,9 @@ public static class FilletWeld
     internal static (WeldSegment Segment, Vector Point, Vector Theta, double Use) Worst(
         WeldGroup group, Vector force, Vector moment, Vector at, Func<Vector, WeldSegment, double> use)
     {
-        Check.Finite(force);
-        Check.Finite(moment);
-        Check.Finite(at);
+        Acting.Finite(force);
+        Acting.Finite(moment);
+        Acting.Finite(at);
         Vector theta = group.Turn(group.MomentAtCentroid(force, moment, at), force);
         (WeldSegment, Vector, Vector, double) worst = (group.Segments[0], group.Segments[0].From, theta, 0);
         foreach (WeldSegment weld in group.Segments)

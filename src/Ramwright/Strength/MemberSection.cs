@@ -40,7 +40,7 @@ public static class MemberSection
         Actions a, SectionProperties s, double fy, PartialFactors factors,
         SectionClass sectionClass = SectionClass.Three, Working? w = null)
     {
-        Check.Finite(a);
+        Acting.Finite(a);
         Check.Positive(fy);
         if (sectionClass == SectionClass.Four)
         {
@@ -102,7 +102,7 @@ public static class MemberSection
     /// </remarks>
     public static Limit? Plastic(Actions a, SectionProperties s, double fy, PartialFactors factors, Working? w = null)
     {
-        Check.Finite(a);
+        Acting.Finite(a);
         Check.Positive(fy);
         double m = Math.Abs(a.N) / (s.A * fy) + Math.Abs(a.My) / (s.Wply * fy) + Math.Abs(a.Mz) / (s.Wplz * fy);
         double tau = MeanShear(a, s);

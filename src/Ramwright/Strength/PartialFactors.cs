@@ -1,3 +1,4 @@
+using Ramwright.Quantities;
 using Ramwright.Workings;
 
 namespace Ramwright.Strength;
@@ -22,11 +23,11 @@ public sealed record PartialFactors(double M0 = 1.0, double M1 = 1.0, double M2 
     public static readonly PartialFactors Recommended = new();
 
     /// <summary>γ_M0.</summary>
-    public double M0 { get; init; } = Check.AtLeast(1, M0);
+    public double M0 { get; init; } = Check.AtLeast(M0, 1);
     /// <summary>γ_M1.</summary>
-    public double M1 { get; init; } = Check.AtLeast(1, M1);
+    public double M1 { get; init; } = Check.AtLeast(M1, 1);
     /// <summary>γ_M2.</summary>
-    public double M2 { get; init; } = Check.AtLeast(1, M2);
+    public double M2 { get; init; } = Check.AtLeast(M2, 1);
     /// <summary>γ_F.</summary>
-    public double Load { get; init; } = Check.AtLeast(1, Load);
+    public double Load { get; init; } = Check.AtLeast(Load, 1);
 }

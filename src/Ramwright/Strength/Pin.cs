@@ -179,7 +179,7 @@ public sealed record Pin(
     /// <param name="gammaM0">γ_M0.</param>
     public static (double A, double C) EyeEdges(double F, double t, double fy, double hole, double gammaM0 = 1)
     {
-        double half = Check.NotNegative(F) * Check.AtLeast(1, gammaM0) / (2 * Check.Positive(t) * Check.Positive(fy));
+        double half = Check.NotNegative(F) * Check.AtLeast(gammaM0, 1) / (2 * Check.Positive(t) * Check.Positive(fy));
         return (half + 2 * Check.Positive(hole) / 3, half + hole / 3);
     }
 
@@ -189,7 +189,7 @@ public sealed record Pin(
     /// <param name="gammaM0">γ_M0.</param>
     public static (double Thickness, double LargestHole) EyeOfStandardShape(double F, double fy, double gammaM0 = 1)
     {
-        double t = 0.7 * Math.Sqrt(Check.Positive(F) * Check.AtLeast(1, gammaM0) / Check.Positive(fy));
+        double t = 0.7 * Math.Sqrt(Check.Positive(F) * Check.AtLeast(gammaM0, 1) / Check.Positive(fy));
         return (t, 2.5 * t);
     }
 

@@ -117,7 +117,7 @@ public static class RodBuckling
     public static Limit? Buckles(
         double share, double E, double Sy, double d, double KL, double factor = UsualFactor, double bore = 0, Working? w = null)
     {
-        Check.AtLeast(1, factor);
+        Check.AtLeast(factor, 1);
         if (!(Check.Finite(share) > 0))
             return null;
         double Fcr = CriticalOfRound(E, Sy, d, KL, bore, w), u = share / Fcr;

@@ -1,3 +1,4 @@
+using Ramwright.Quantities;
 using Ramwright.Workings;
 
 namespace Ramwright.Strength;

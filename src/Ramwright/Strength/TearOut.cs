@@ -43,8 +43,8 @@ public static class TearOut
     /// <summary>Resistance of a block, N.</summary>
     public static double BlockResistance(
         double Ant, double Anv, double fy, double fu, bool eccentric, double gammaM0, double gammaM2) =>
-        (eccentric ? 0.5 : 1) * Check.NotNegative(Ant) * Check.Positive(fu) / Check.AtLeast(1, gammaM2) +
-        Check.Positive(Anv) * Check.Positive(fy) / (Math.Sqrt(3) * Check.AtLeast(1, gammaM0));
+        (eccentric ? 0.5 : 1) * Check.NotNegative(Ant) * Check.Positive(fu) / Check.AtLeast(gammaM2, 1) +
+        Check.Positive(Anv) * Check.Positive(fy) / (Math.Sqrt(3) * Check.AtLeast(gammaM0, 1));
 
     /// <summary>One bolt tearing out or crushing its hole, American: the lower of 1.2 l_c t F_u and 2.4 d t F_u, N, nominal.</summary>
     /// <param name="lc">Clear distance from hole to edge, m.</param>

@@ -40,7 +40,7 @@ public static class WebShear
     /// <returns>The limit, or null where no shear acts.</returns>
     public static Limit? Shear(Actions a, SectionProperties s, double fy, PartialFactors factors, Working? w = null)
     {
-        Check.Finite(a);
+        Acting.Finite(a);
         double uz = Math.Abs(a.Vz) / Resistance(s.Avz, fy), uy = Math.Abs(a.Vy) / Resistance(s.Avy, fy);
         bool alongZ = uz >= uy;
         double V = alongZ ? a.Vz : a.Vy, u = Math.Max(uz, uy);

@@ -1,4 +1,5 @@
 using Ramwright.Geometry;
+using Ramwright.Quantities;
 using Ramwright.Workings;
 
 namespace Ramwright.Strength;
@@ -113,7 +114,7 @@ public sealed class WeldGroup
     /// <param name="point">Where to look, m.</param>
     public Vector StressAt(Vector force, Vector moment, Vector at, Vector point)
     {
-        Vector theta = Turn(MomentAtCentroid(Check.Finite(force), Check.Finite(moment), Check.Finite(at)), force);
+        Vector theta = Turn(MomentAtCentroid(Acting.Finite(force), Acting.Finite(moment), Acting.Finite(at)), force);
         return force / Area + theta.Cross(point - Centroid);
     }
 

@@ -1,4 +1,5 @@
 using Ramwright.Geometry;
+using Ramwright.Quantities;
 
 namespace Ramwright.Strength;
 

@@ -1,4 +1,5 @@
 using Ramwright.Geometry;
+using Ramwright.Quantities;
 using Ramwright.Workings;
 
 namespace Ramwright.Strength;
@@ -14,8 +15,8 @@ public sealed record WeldSegment
 
     private WeldSegment(Vector from, Vector to, double throat, Vector normal)
     {
-        Check.Finite(from);
-        Check.Finite(to);
+        Acting.Finite(from);
+        Acting.Finite(to);
         Check.Positive((to - from).Length, "length of the weld");
         Check.Positive(throat);
         (From, To, Throat, Normal) = (from, to, throat, normal);
@@ -92,7 +93,7 @@ public sealed record WeldSegment
 
     private static Vector Across(Vector v, Vector t, string name)
     {
-        Vector across = Check.Finite(v) - v.Dot(t) * t;
+        Vector across = Acting.Finite(v) - v.Dot(t) * t;
         if (!(across.Length > 1e-9 * v.Length))
             throw new ArgumentException("must not lie along the weld", name);
         return across.Unit;
