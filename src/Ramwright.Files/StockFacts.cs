@@ -49,7 +49,7 @@ public static class StockFacts
         return new StockItem("section", shape.Name,
         [
             ("h", "depth", p.Height, Dimension.Length), ("b", "width", p.Width, Dimension.Length),
-            ("A", "area", p.A, Dimension.Area), ("G", "mass", p.A * 7850, Dimension.MassPerLength),
+            ("A", "area", p.A, Dimension.Area), ("G", "mass", p.A * Steel.Density, Dimension.MassPerLength),
             ("I_y", "second moment, strong way", p.Iy, Dimension.SecondMoment), ("W_el,y", "elastic modulus", p.Wely, Dimension.SectionModulus),
             ("W_pl,y", "plastic modulus", p.Wply, Dimension.SectionModulus),
             ("I_z", "second moment, weak way", p.Iz, Dimension.SecondMoment), ("W_el,z", "elastic modulus", p.Welz, Dimension.SectionModulus),

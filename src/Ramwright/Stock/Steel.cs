@@ -11,6 +11,9 @@ public readonly record struct StrengthBand(double UpTo, double Fy, double Fu);
 /// <summary>A steel as it is bought or found.</summary>
 public sealed record Steel
 {
+    /// <summary>Mass of a cubic metre, kg: the figure by which tables of sections give their mass; EN 10365:2017, 3.</summary>
+    public const double Density = 7850;
+
     /// <summary>As it is ordered: <c>S275JR</c>; or <c>unknown</c>.</summary>
     public required string Name { get; init; }
     /// <summary>Strengths by thickness, thinnest first, at least one.</summary>
