@@ -63,7 +63,7 @@ public sealed class ReadsBackTest
         }
     }
 
-    private sealed class RandomPress(Random random)
+    internal sealed class RandomPress(Random random)
     {
         private readonly StringBuilder _text = new();
 
