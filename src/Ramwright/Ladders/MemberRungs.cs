@@ -34,7 +34,7 @@ internal static class MemberRungs
             Worst.Case(response, part.Stations, (_, a, w) => Counted(walls, a, w) is var c ? MemberSection.Yield(a, full, c.Fy, factors, c.Class, w) : null)
                 ?.Into(rungs, new Words(id + "-bending", member.Part, "bends at the edge", "starts to bend for good"), RungGroup.Frame, load, MemberSection.YieldSource);
 
-            Worst.Case(response, part.Stations, (_, a, w) => WebShear.Shear(a, full, member.Fy, factors, w))
+            Worst.Case(response, part.Stations, (_, a, w) => WebShear.Shear(a, full, member.Fy * walls.InShear(member.Fy, w), factors, w))
                 ?.Into(rungs, new Words(id + "-shear", member.Part, "shears through its web", "shears through its web"), RungGroup.Frame, load, WebShear.Source);
 
             NetSectionRung(member.Net, PlanCut.Openings, "net-section", "gives where it is cut");

@@ -58,6 +58,7 @@ public sealed class PressCheck
         MemberRungs.Add(rungs, rig, response);
         PressedRungs.Add(rungs, rig, response);
         CornerRungs.Add(rungs, rig, response);
+        PanelRungs.Add(rungs, rig, response);
         JointRungs.Add(rungs, rig, response);
         StiffnessRungs.Add(rungs, rig, response);
         return new PressCheck(rig, power, response, Ladder.Of(rungs));

@@ -21,6 +21,9 @@ public sealed class SectionWalls
     /// <summary>Thin round tubes.</summary>
     public static readonly Citation TubeSource = new("AISC 360-16", "E7.2, eq. E7-6 and E7-7", Standing.FromMemory);
 
+    /// <summary>Buckling in shear.</summary>
+    public static readonly Citation ShearSource = new("EN 1993-1-5:2006", "5.2 and 5.3, table 5.1, eq. 5.5", Standing.FromMemory);
+
     private const double E = 210e9;
     private readonly Wall[] _walls;
     private readonly SectionProperties _section;
@@ -88,6 +91,31 @@ public sealed class SectionWalls
         if (w is not null && at >= 0)
             Show(_walls[at], a, fy, worst, w);
         return (worst, least);
+    }
+
+    /// <summary>χ_w: what buckling in shear leaves of the shear resistance; 1 for webs up to 72 ε thick over thin.</summary>
+    /// <param name="fy">Yield strength, Pa.</param>
+    /// <param name="w">Where to write it down.</param>
+    /// <remarks>Webs stiffened at their ends only, η = 1, flanges not counted. Walls held along both edges; of several the thinnest.</remarks>
+    public double InShear(double fy, Working? w = null)
+    {
+        double slender = 0;
+        foreach (Wall wall in _walls)
+        {
+            if (wall.Hold == WallHold.BothEdges)
+                slender = Math.Max(slender, wall.C / wall.T);
+        }
+
+        double lambda = slender / (86.4 * PlateClass.Epsilon(fy)), chi = lambda > 0.83 ? 0.83 / lambda : 1;
+        if (chi < 1 && w is not null)
+        {
+            w.Step("λ_w", "slenderness of the thinnest wall in shear", "c_t / (86.4 √(235000000 / f_yn))", lambda, Dimension.Number, ShearSource,
+                ("c_t", slender, Dimension.Number), ("f_yn", fy, Dimension.Stress));
+            w.Step("f_y", "yield strength that counts in shear", "f_yn · 0.83 / λ_w", fy * chi, Dimension.Stress, ShearSource,
+                ("f_yn", fy, Dimension.Stress), ("λ_w", lambda, Dimension.Number));
+        }
+
+        return chi;
     }
 
     private double Stress(Actions a, double y, double z) => a.N / _section.A + a.My * z / _section.Iy - a.Mz * y / _section.Iz;

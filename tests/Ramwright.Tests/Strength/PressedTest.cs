@@ -1,4 +1,5 @@
 using CsCheck;
+using Ramwright.Frame;
 using Ramwright.Stock;
 using Ramwright.Strength;
 using Ramwright.Workings;
@@ -77,6 +78,27 @@ public class PressedTest
         Assert.Equal(InnerCorner.Notch(0.2, 0.005), InnerCorner.Notch(0.2, 0));
         Gen.Select(Gen.Double[0.005, 0.9], Gen.Double[1, 1.1]).Sample((r, more) =>
             Assert.True(InnerCorner.Notch(0.2, r * more) <= InnerCorner.Notch(0.2, r) * 1.01), iter: 100);
+    }
+
+    [Fact]
+    public void AnUprightWhereABeamIsWelded()
+    {
+        var r = new Reference("MB-24", "EN 1993-1-8 6.2.6: IPE 240 (a 5) on HEB 160, both S275, M 30 kNm", Trust.OwnNumbers);
+        // z 230.2; b_eff = 9.8 + 14.14 + 5·28 = 163.9; A_vc 1759: ω = 1/√(1 + 1.3·0.7456²) = 0.7620; λ_p = 0.932√(163.9·104·275/(210000·64)) = 0.5505
+        var c = new JointColumn(0.16, 0.008, 0.013, 0.015, 1759e-6);
+        var end = new BeamEnd(0.2302, 0.0098 + 2 * Math.Sqrt(2) * 0.005, 5, 0.0098, 0.12, 275e6);
+        r.Near("V_wp, kN", 251.4, UprightPanel.Shear(c, 275e6) / 1e3, 0.001);
+        r.Near("web, kN", 0.7620 * 163.9 * 8 * 0.275, UprightPanel.Web(c, end, 275e6) / 1e3, 0.002);
+        // 8 + 30 + 7·13 = 129 > 120 wide
+        r.Near("flange, kN", 120 * 9.8 * 0.275, UprightPanel.Flange(c, end, 275e6) / 1e3, 1e-6);
+        r.Near("ram force for 30 kNm at 100 kN, kN", 100 / (30 / 0.2302 / 251.4), UprightPanel.Gives(0, 0.3, c, end, 275e6, false, One)!.Value.GivesAt / 1e3, 0.002);
+        var slender = new JointColumn(0.6, 0.005, 0.010, 0.005, 3000e-6);
+        Assert.True(UprightPanel.Web(slender, end, 275e6) < UprightPanel.Web(slender with { Web = 0.006 }, end, 275e6));
+        var w = new Working();
+        UprightPanel.Gives(0.1, 0.3, c, end, 275e6, false, PartialFactors.Recommended, w);
+        UprightPanel.Gives(0.1, 0.3, slender, end with { Flange = null }, 275e6, false, PartialFactors.Recommended, w);
+        UprightPanel.Gives(0.1, 0.3, c, end, 275e6, true, PartialFactors.Recommended, w);
+        WorkingCheck.Holds(w);
     }
 
     [Fact]

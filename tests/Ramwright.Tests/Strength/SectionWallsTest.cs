@@ -99,6 +99,15 @@ public class SectionWallsTest
             }, iter: 300);
 
     [Fact]
+    public void ThinWebsBuckleInShear()
+    {
+        // EN 1993-1-5 5.3: χ_w = 0.83/λ̄_w from 72 ε on, h_w/t 124.3: λ̄_w = 124.3/86.4
+        var r = new Reference("MB-04", "EN 1993-1-5 5.3, table 5.1: h_w/t_w, S235", Trust.OwnNumbers);
+        r.Near("h_w/t 124.3", 0.83 / (124.3 / 86.4), SectionWalls.Of(Welded(0.01 * 124.3 + 0.04, 0.3, 0.01, 0.02)).InShear(235e6), 0.001);
+        r.Near("h_w/t 71", 1, SectionWalls.Of(Welded(0.75, 0.3, 0.01, 0.02)).InShear(235e6), 1e-12);
+    }
+
+    [Fact]
     public void WorkingHolds()
     {
         foreach (Actions a in (Actions[])[Bent, Pushed, new(-0.2, 0, 0, 0, 1, 0.1), new(0.9, 0, 0, 0, 0.2, -0.1), new(0, 0, 0, 0, 0, 1)])
