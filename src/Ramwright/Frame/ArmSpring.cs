@@ -12,6 +12,8 @@ internal static class ArmSpring
     {
         if (joint is RigPinnedJoint)
             return 0;
+        if (joint is RigOnePieceJoint)
+            return double.PositiveInfinity;
         if (ColumnOf(column.Shape) is not { } at)
             return double.PositiveInfinity;
         SectionProperties s = arm.Shape.Properties;
@@ -26,7 +28,8 @@ internal static class ArmSpring
     }
 
     /// <summary>Whether a rule covers the two: otherwise the joint is taken as rigid, and the reader is told.</summary>
-    public static bool IsKnown(RigJoint joint, RigMember arm, RigMember column) => double.IsFinite(Of(joint, arm, column));
+    public static bool IsKnown(RigJoint joint, RigMember arm, RigMember column) =>
+        joint is RigOnePieceJoint || double.IsFinite(Of(joint, arm, column));
 
     private static JointColumn? ColumnOf(Shape shape) => shape switch
     {

@@ -27,8 +27,9 @@ internal static class CautionList
         double joules = StoredEnergy(check);
         Say($"At full force about {Readout.Text(joules, Dimension.Energy, units, 2)} is stored in oil and frame. If work or tool lets go it comes out at once: "
             + "shield the front and back, stand to the side, nothing loose under the ram.");
-        Say("Not checked yet: walls so thin that they buckle locally, deep narrow bars that tip over sideways, webs crushed under the ram, "
-            + "fatigue. Keep walls stocky and tie deep bars sideways.");
+        foreach (string missing in PressedRungs.Missing(rig, units))
+            Say(missing);
+        Say("Not checked yet: fatigue.");
         Say("Never put a hand under a ram held up by oil alone: prop it first.");
         Say("This advises; it does not certify. Where people can be hurt follow your local code and ask a licensed engineer. "
             + "Prove the press with a gauge before use.");

@@ -56,6 +56,9 @@ public sealed class PressCheck
         PowerRungs.Add(rungs, rig, power);
         CylinderRungs.Add(rungs, rig, power);
         MemberRungs.Add(rungs, rig, response);
+        PressedRungs.Add(rungs, rig, response);
+        CornerRungs.Add(rungs, rig, response);
+        PanelRungs.Add(rungs, rig, response);
         JointRungs.Add(rungs, rig, response);
         StiffnessRungs.Add(rungs, rig, response);
         return new PressCheck(rig, power, response, Ladder.Of(rungs));

@@ -46,6 +46,10 @@ public abstract record Cylinder
     [Says("thread at the end of the rod that carries tools in return or pull"), StockName(StockKind.Thread, "M36x2")]
     public string? RodThread { get; init; }
 
+    /// <summary>How it presses on the frame.</summary>
+    [Says("the flange or plate by which it presses on the frame")]
+    public Foot? Foot { get; init; }
+
     /// <summary>Share of the hydraulic force lost to seals.</summary>
     [Says("share of the force lost to seal friction"), Measure(Dimension.Ratio, "3 %", From = 0, UpTo = 0.3)]
     public double? SealFriction { get; init; }

@@ -47,6 +47,15 @@ public sealed record SlottedJoint : Joint
     public double? Play { get; init; }
 }
 
+/// <summary>Cut from one plate, or bent from one bar: no joint at all.</summary>
+[Kind("one-piece"), Says("cut from one plate, or bent from one bar")]
+public sealed record OnePieceJoint : Joint
+{
+    /// <summary>Radius of the inner corner, m.</summary>
+    [Says("radius of the inner corner"), Measure(Dimension.Length, "40 mm", From = 0, UpTo = 2)]
+    public double? CornerRadius { get; init; }
+}
+
 /// <summary>Bolted.</summary>
 [Kind("bolt"), Says("bolted")]
 public sealed record BoltedJoint : Joint

@@ -9,6 +9,10 @@ internal static class JointRules
     private static readonly double ThroatOverLeg = Math.Sqrt(0.5);
     private const double Rounding = 0.1;
 
+    /// <summary>A thinner fillet must not carry load: EN 1993-1-8:2005, 4.5.2(2), m.</summary>
+    internal const double LeastThroat = 3e-3;
+    private const double ReadingError = 1e-9;
+
     public static void Check(Joint? said, string path, Shelf? shelf, List<Fault> faults)
     {
         switch (said)
@@ -45,7 +49,13 @@ internal static class JointRules
             faults.Add(new Fault(path + ".throat", "leg and throat do not belong to one fillet: the throat is 0.7 of the leg",
                 "one of the two: the leg is the side you see, the throat is measured through the middle", Against: path + ".leg"));
         }
+        else if (said.Throat < LeastThroat * (1 - ReadingError))
+            faults.Add(new Fault(path + ".throat", TooThin, "throat: 3 mm or more"));
+        else if (said.Throat is null && said.Leg * ThroatOverLeg < LeastThroat * (1 - ReadingError))
+            faults.Add(new Fault(path + ".leg", TooThin, "leg: 4.5 mm or more; the throat is 0.7 of it"));
     }
+
+    private const string TooThin = "a fillet with a throat under 3 mm must not carry load (EN 1993-1-8, 4.5.2)";
 
     private static void Bolts(BoltedJoint said, string path, Shelf? shelf, List<Fault> faults)
     {

@@ -55,6 +55,7 @@ internal static class ResolveCylinder
             Guide = guide,
             BucklingLengthFactor = guide switch { RamGuide.Guided => 0.5, RamGuide.Pinned => 0.7, _ => 2.0 },
             RodThread = said.RodThread is null ? null : ResolveJoint.ThreadNamed(said.RodThread, shelf, "cylinder.rod-thread"),
+            Foot = ResolveBearing.Foot(said.Foot, bore, said.BarrelOutside, shelf, assume),
             SealFriction = assume.Or(said.SealFriction, "cylinder.seal-friction", 0.03, Dimension.Ratio, "common practice"),
             SpringPreload = preload,
             SpringRate = rate,

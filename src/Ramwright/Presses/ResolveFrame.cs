@@ -20,10 +20,13 @@ internal static class ResolveFrame
         RigMember upright = Member(said.Upright, "upright", "frame.upright", said, shelf, assume);
         RigJoint crownJoint = ResolveJoint.Of(said.CrownJoint, "frame.crown-joint", crown, upright, shelf, assume);
         RigJoint bedJoint = ResolveJoint.Of(said.BedJoint, "frame.bed-joint", bed, upright, shelf, assume);
+        double dieWidth = DieWidth(said, assume);
         return new RigClosedFrame
         {
             Daylight = Resolver.Needed(said.Daylight, "frame.daylight"),
-            DieWidth = DieWidth(said, assume),
+            DieWidth = dieWidth,
+            DieDepth = said.DieDepth ?? dieWidth,
+            Bolster = ResolveBearing.Bolster(said.Bolster, dieWidth, shelf, assume),
             RamDrop = RamDrop(said, assume),
             Width = Resolver.Needed(said.Width, "frame.width"),
             Crown = WithJointHoles(crown, crownJoint, beam: true, assume),
@@ -45,10 +48,14 @@ internal static class ResolveFrame
         if (joint is RigSlottedJoint slotted)
             column = Slot(column, Math.Max(upper.Shape.Properties.Width, lower.Shape.Properties.Width) + 2 * slotted.Play, assume);
 
+        double dieWidth = DieWidth(said, assume);
+        double dieDepth = said.DieDepth is null && dieWidth == 0 ? 0 : assume.Or(said.DieDepth, "frame.die-depth", dieWidth, Dimension.Length, "square dies");
         return new RigOpenFrontFrame
         {
             Daylight = Resolver.Needed(said.Daylight, "frame.daylight"),
-            DieWidth = DieWidth(said, assume),
+            DieWidth = dieWidth,
+            DieDepth = dieDepth,
+            Bolster = ResolveBearing.Bolster(said.Bolster, dieDepth, shelf, assume),
             RamDrop = RamDrop(said, assume),
             Throat = throat,
             ArmReach = said.ArmReach ?? throat + 0.05,
@@ -101,7 +108,7 @@ internal static class ResolveFrame
         Steel found = Resolver.SteelNamed(steel, shelf, path + ".steel");
         if (Shelf.SameName(steel, "unknown"))
             assume.Caution(found.Caution);
-        return new RigMember(part, shape, Cut(shape, said?.Openings, path, assume), found);
+        return new RigMember(part, shape, Cut(shape, said?.Openings, path, assume), found) { Stiffened = said?.Stiffened?.Thickness };
     }
 
     private static Shape? Cut(Shape shape, IReadOnlyList<Opening>? openings, string path, Assumptions assume)

@@ -27,6 +27,7 @@ internal static class ResolveJoint
             WeldedJoint w => new RigWeldedJoint(fit, Weld(w.Weld, path, beam, onto, assume)),
             SlottedJoint s => new RigSlottedJoint(fit, Weld(s.Weld, path, beam, onto, assume),
                 assume.Or(s.Play, path + ".play", 1e-3, Dimension.Length, "a torch-cut slot")),
+            OnePieceJoint o => OnePiece(o, path, beam, onto, assume),
             BoltedJoint b => Bolted(b, fit, path, beam, onto, shelf, assume),
             PinnedJoint p => Pinned(p, fit, path, beam, onto, shelf, assume),
             _ => throw new ArgumentException($"no such joint: {said.GetType().Name}"),
@@ -50,6 +51,20 @@ internal static class ResolveJoint
         double leg = Math.Max(3e-3 * Math.Sqrt(2), 0.7 * thinner);
         assume.Note(path + ".weld", $"fillet, leg {Readout.Text(leg, Dimension.Length)}", "0.7 of the thinner part; common practice");
         return new RigWeld(WeldKind.Fillet, leg / Math.Sqrt(2));
+    }
+
+    private static RigOnePieceJoint OnePiece(OnePieceJoint said, string path, RigMember beam, RigMember onto, Assumptions assume)
+    {
+        foreach (RigMember part in (RigMember[])[beam, onto])
+        {
+            if (part.Shape.Strands[0].Shape is not (Flat or Round or ISection))
+            {
+                assume.Fault(path, $"{part.Shape.Name} cannot be turned round a corner in one piece",
+                    "flats for a frame cut from plate, a round bar or an I for one that is bent; or kind: weld");
+            }
+        }
+
+        return new RigOnePieceJoint(BeamFit.Between, assume.Or(said.CornerRadius, path + ".corner-radius", 0, Dimension.Length, "nothing said: a sharp corner, the worst case"));
     }
 
     private static RigBoltedJoint Bolted(

@@ -33,6 +33,8 @@ public sealed record RigCylinder
     public required RamGuide Guide { get; init; }
     /// <summary>Thread at the rod's end, where stated.</summary>
     public MetricThread? RodThread { get; init; }
+    /// <summary>How it presses on the frame; null leaves that unlooked at.</summary>
+    public RigFoot? Foot { get; init; }
     /// <summary>Share of the hydraulic force lost to the seals.</summary>
     public required double SealFriction { get; init; }
     /// <summary>Return spring force with the ram in, N; 0 where there is none.</summary>

@@ -17,6 +17,11 @@ public sealed record RigWeldedJoint(BeamFit Fit, RigWeld Weld) : RigJoint(Fit);
 /// <param name="Play">Play of the bar in its slot before welding, m.</param>
 public sealed record RigSlottedJoint(BeamFit Fit, RigWeld Weld, double Play) : RigJoint(Fit);
 
+/// <summary>Cut from one plate, or bent from one bar.</summary>
+/// <param name="Fit">How a beam's end meets an upright.</param>
+/// <param name="Radius">Radius of the inner corner, m; 0 is sharp.</param>
+public sealed record RigOnePieceJoint(BeamFit Fit, double Radius) : RigJoint(Fit);
+
 /// <summary>Bolted.</summary>
 public sealed record RigBoltedJoint(BeamFit Fit) : RigJoint(Fit)
 {
