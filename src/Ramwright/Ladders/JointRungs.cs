@@ -48,7 +48,7 @@ internal static class JointRungs
     }
 
     /// <summary>Joints of one name are the same joint repeated: left and right.</summary>
-    private static string Name(PlanJoint joint)
+    internal static string Name(PlanJoint joint)
     {
         int comma = joint.Name.IndexOf(',', StringComparison.Ordinal);
         return comma < 0 ? joint.Name : joint.Name[..comma];
