@@ -15,8 +15,8 @@ internal static class LastingFacts
                 null => "of the wanted force do no damage that counts",
                 0 => $"the {life.Part} is strained beyond what fatigue curves cover",
                 { } n when check.Rig.Loading.SqueezesADay is { } daily =>
-                    $"{Days(n / daily)} at the wanted force, then look for cracks: {life.Part}",
-                _ => $"at the wanted force, then look for cracks: {life.Part}",
+                    $"{Days(n / daily)} at the wanted force, then look for cracks: {life.Spot}",
+                _ => $"at the wanted force, then look for cracks: {life.Spot}",
             };
             yield return ("squeezes", life.Squeezes is { } many ? Rounded(many).ToString("#,0") : "no end", remark);
         }

@@ -112,6 +112,7 @@ public static class CheckJson
             json.WriteNumber("days", Math.Floor(m / daily));
         json.WriteString("rung", life.Rung);
         json.WriteString("part", life.Part);
+        json.WriteString("where", life.Where);
         json.WriteString("detail", life.Detail);
         json.WriteEndObject();
     }

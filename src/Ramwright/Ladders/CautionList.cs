@@ -25,7 +25,7 @@ internal static class CautionList
             Say(caution.Text(units));
 
         Say(LetsGo(check.SnapThrough, units));
-        Say(BreaksThrough(check.SnapThrough, units));
+        Say(BreaksThrough(check.SnapThrough, Math.Min(rig.Wanted, check.Ladder.SafeRating), units));
         Say("Not checked yet: walls so thin that they buckle locally, deep narrow bars that tip over sideways, webs crushed under the ram. "
             + "Keep walls stocky and tie deep bars sideways.");
         Say("Never put a hand under a ram held up by oil alone: prop it first.");
@@ -62,8 +62,8 @@ internal static class CautionList
             : Readout.Text(snap.SpeedOf(1), Dimension.Speed, units, 2);
 
     /// <summary>What happens to the press itself.</summary>
-    private static string BreaksThrough(SnapThrough snap, UnitSystem units) =>
-        $"Punching and shearing let go like that at every stroke: the frame recoils and pulls on the cylinder's mount and bolts with up to the force it was let go at "
-        + $"({Readout.Text(snap.Recoil, Dimension.Force, units, 2)} at full force). Presses are commonly built for a tenth of their rating backwards: "
-        + $"keep punching to small forces, {Readout.Text(SnapThrough.UsualReversal * snap.Force, Dimension.Force, units, 2)} or so, or let a stop or damper catch the ram.";
+    private static string BreaksThrough(SnapThrough snap, double rating, UnitSystem units) =>
+        $"Punching and shearing let go like that at every stroke: the frame recoils, and what it presses together is pulled apart, cylinder mount and bolts too, with up to "
+        + $"the force it was let go at ({Readout.Text(snap.Recoil, Dimension.Force, units, 2)} at full force). Presses are commonly built for a tenth of their rating backwards: "
+        + $"keep punching to small forces, {Readout.Text(SnapThrough.UsualReversal * rating, Dimension.Force, units, 2)} or so, or let a stop or damper catch the ram.";
 }

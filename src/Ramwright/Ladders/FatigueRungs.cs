@@ -19,7 +19,7 @@ internal static class FatigueRungs
         foreach (IGrouping<string, PlanJoint> alike in response.Plan.Joints.GroupBy(JointRungs.Name))
         {
             PlanJoint[] joints = [.. alike];
-            string name = alike.Key, id = Rung.IdOf(name);
+            string name = alike.Key, id = Rung.IdOf(name.EndsWith(" joint", StringComparison.Ordinal) ? name[..^6] : name);
             switch (joints[0].Joint)
             {
                 case RigWeldedJoint welded:
@@ -117,7 +117,7 @@ internal static class FatigueRungs
         Actions Local(int i, JointEnd end) => lapped ? end.In(joints[i]) with { N = 0, My = 0, Mz = 0 } : end.In(joints[i]);
 
         // the plane of shear may cross the thread, so its stress area stands for the shank's
-        add.Joint(id + "-bolt-shear", $"bolts of the {name}", "in shear", joints, add.Strength(fyb, null, DetailCategory.BoltShear), (i, end, w) =>
+        add.Joint(id + "-bolt", $"bolts of the {name}", "in shear", joints, add.Strength(fyb, null, DetailCategory.BoltShear), (i, end, w) =>
         {
             double F = group.WorstShear(Local(i, end), w), tau = F / (group.ShearPlanes * As);
             w?.Step("Δτ_1", "shear range of each plane for one newton", "F_v / (n_s A_s)", tau, Dimension.Stress, DetailCategory.BoltShear.Source,
@@ -127,7 +127,7 @@ internal static class FatigueRungs
         if (lapped)
             return;
         double ks = DetailCategory.ThreadSize(bolted.Thread.D);
-        add.Joint(id + "-bolt-pull", $"bolts of the {name}", "in their thread", joints, add.Strength(fyb, DetailCategory.Thread, null, ks), (i, end, w) =>
+        add.Joint(id + "-thread", $"bolts of the {name}", "in their thread", joints, add.Strength(fyb, DetailCategory.Thread, null, ks), (i, end, w) =>
         {
             double F = Math.Max(0, group.WorstPull(Local(i, end), w)), sigma = F / As;
             w?.Step("Δσ_1", "range in the thread for one newton", "max(F_t, 0) / A_s", sigma, Dimension.Stress, DetailCategory.Thread.Source,
@@ -216,11 +216,10 @@ internal static class FatigueRungs
 
         private void Put(Worst? worst, string id, string part, string where, RungGroup group, FatigueStrength strength, Most most, bool plural)
         {
-            string crack = where.Length == 0 ? "crack" : $"crack {where}", cracks = plural ? crack : "cracks" + crack[5..];
-            string within = $"within {rig.Loading.Squeezes:#,0} squeezes";
+            string from = where.Length == 0 ? "" : " " + where;
             DetailCategory detail = strength.Detail;
-            worst?.Into(rungs, new Words(id + "-fatigue", part, cracks, $"may {crack} {within}", plural), group, FactorFrom, detail.Source,
-                new FatigueLife(id + "-fatigue", part, $"{detail.What}; {detail.Source}", strength.Squeezes(most.Sigma, most.Tau, rig.Wanted, _factors)));
+            worst?.Into(rungs, new Words(id + "-fatigue", part, $"{(plural ? "crack" : "cracks")} in time{from}", $"may crack{from} within {rig.Loading.Squeezes:#,0} squeezes", plural), group, FactorFrom, detail.Source,
+                new FatigueLife(id + "-fatigue", part, where, $"{detail.What}; {detail.Source}", strength.Squeezes(most.Sigma, most.Tau, rig.Wanted, _factors)));
         }
 
         private string FactorFrom =>

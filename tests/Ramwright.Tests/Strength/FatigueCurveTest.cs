@@ -81,6 +81,16 @@ public class FatigueCurveTest
     }
 
     [Fact]
+    public void ASpectrumWorkedByOthers()
+    {
+        var r = new Reference("G-28", "worked example of an open-source weld fatigue library, EN 1993-1-9 curves: 1e5 at 90, 1e6 at 60, 1e7 at 40 MPa", Trust.FoundAndRecomputed);
+        double Damage(double category) => 1e5 / FatigueCurve.Life(Of(category), 90 * MPa)!.Value + 1e6 / FatigueCurve.Life(Of(category), 60 * MPa)!.Value
+            + 1e7 / FatigueCurve.Life(Of(category), 40 * MPa)!.Value;
+        r.Within("damage, category 56 (printed to two figures)", 2.5, Damage(56), 0.05);
+        r.Within("damage, category 90 (printed to two figures)", 0.33, Damage(90), 0.005);
+    }
+
+    [Fact]
     public void PrintedRowsOfButtWelds()
     {
         var r = new Reference("G-08", "EN 1993-1-9, table 8.3, rows as printed on a public page", Trust.Found);
