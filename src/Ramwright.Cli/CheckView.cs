@@ -75,6 +75,8 @@ internal static class CheckView
             $"at the wanted force; {Readout.Text(check.Response.Stiffness, Dimension.Stiffness, units)}");
         Row(grid, "dies open", Readout.Text(check.Opening, Dimension.Slope, units),
             $"at the wanted force, {check.Response.Solutions[check.WorstOpening.Case].Case.Name}");
+        foreach ((string what, string value, string remark) in LastingFacts.Of(check, units))
+            Row(grid, what, value, remark);
         screen.Write(grid);
     }
 

@@ -73,6 +73,9 @@ public static class CheckJson
         json.WriteNumber("openingMmPerM", Round(check.Opening * 1e3));
         json.WriteNumber("stiffnessKNPerMm", Round(check.Response.Stiffness / 1e6));
 
+        Write(json, check.SqueezesUntilInspection, check.Rig.Loading);
+        Write(json, check.SnapThrough);
+
         json.WriteStartArray("assumed");
         foreach (Assumed a in check.Assumed)
         {
@@ -88,6 +91,44 @@ public static class CheckJson
         foreach (string caution in check.Cautions())
             json.WriteStringValue(caution);
         json.WriteEndArray();
+        json.WriteEndObject();
+    }
+
+    private static void Write(Utf8JsonWriter json, FatigueLife? life, RigLoading loading)
+    {
+        if (life is null)
+        {
+            json.WriteNull("squeezesUntilInspection");
+            return;
+        }
+
+        json.WriteStartObject("squeezesUntilInspection");
+        if (life.Squeezes is { } n)
+            json.WriteNumber("n", Math.Floor(n));
+        else
+            json.WriteNull("n");
+        json.WriteNumber("wanted", loading.Squeezes);
+        if (life.Squeezes is { } m && loading.SqueezesADay is { } daily)
+            json.WriteNumber("days", Math.Floor(m / daily));
+        json.WriteString("rung", life.Rung);
+        json.WriteString("part", life.Part);
+        json.WriteString("where", life.Where);
+        json.WriteString("detail", life.Detail);
+        json.WriteEndObject();
+    }
+
+    private static void Write(Utf8JsonWriter json, SnapThrough snap)
+    {
+        json.WriteStartObject("snapThrough");
+        json.WriteNumber("atKN", Kilo(snap.Force));
+        json.WriteNumber("energyJ", Round(snap.Energy));
+        json.WriteNumber("oilJ", Round(snap.InOil));
+        json.WriteNumber("frameJ", Round(snap.InFrame));
+        json.WriteNumber("freeTravelMm", Round(snap.FreeTravel * 1e3));
+        json.WriteNumber("ramUpToMPerS", Round(snap.RamSpeed));
+        json.WriteNumber("loose1KgUpToMPerS", Round(snap.SpeedOf(1)));
+        json.WriteNumber("recoilKN", Kilo(snap.Recoil));
+        json.WriteNumber("reversalUpToKN", Kilo(snap.GreatestReversal));
         json.WriteEndObject();
     }
 

@@ -14,6 +14,8 @@ public sealed class PressCheck
         AgainstWanted = ladder.Against(rig.Wanted);
         AgainstMostPossible = ladder.Surviving(power.MostPossibleForce);
         WorstOpening = response.WorstOpening();
+        SnapThrough = SnapThrough.Of(power, response.DaylightGrowth, rig.Cylinder);
+        SqueezesUntilInspection = FatigueLife.Least(ladder.Rungs);
     }
 
     /// <summary>The press.</summary>
@@ -39,6 +41,11 @@ public sealed class PressCheck
     /// <summary>How far the dies open out of parallel at the wanted force in the worst case, m/m.</summary>
     public double Opening => Rig.Wanted * WorstOpening.Opening;
 
+    /// <summary>What is let go when the work gives way at the most the pump can give.</summary>
+    public SnapThrough SnapThrough { get; }
+    /// <summary>The detail that is to be looked at for cracks first, squeezing at the wanted force; null where nothing is squeezed.</summary>
+    public FatigueLife? SqueezesUntilInspection { get; }
+
     /// <summary>The cautions that belong to this press, in the reader's units.</summary>
     public IReadOnlyList<string> Cautions(UnitSystem units = UnitSystem.Metric) => CautionList.Of(this, units);
 
@@ -61,6 +68,7 @@ public sealed class PressCheck
         PanelRungs.Add(rungs, rig, response);
         JointRungs.Add(rungs, rig, response);
         StiffnessRungs.Add(rungs, rig, response);
+        FatigueRungs.Add(rungs, rig, response);
         return new PressCheck(rig, power, response, Ladder.Of(rungs));
     }
 }

@@ -82,7 +82,7 @@ internal sealed record Worst(Limit Limit, string Where, string CaseName, Action<
     }
 
     /// <summary>Makes a rung of it.</summary>
-    public void Into(List<Rung> rungs, Words words, RungGroup group, string factorFrom, Citation source) =>
+    public void Into(List<Rung> rungs, Words words, RungGroup group, string factorFrom, Citation source, FatigueLife? fatigue = null) =>
         rungs.Add(new Rung
         {
             Id = words.Id,
@@ -96,6 +96,7 @@ internal sealed record Worst(Limit Limit, string Where, string CaseName, Action<
             FactorFrom = factorFrom,
             Source = source,
             Work = Work,
+            Fatigue = fatigue,
         });
 
     private string Place(string what)

@@ -33,13 +33,19 @@ public static class Resolver
             assume.Or(said.SideLoad, "loading.side-load", 0.03, Dimension.Ratio,
                 "common practice: some side push comes with every squeeze"),
             assume.Or(said.AllowedOpening, "loading.allowed-opening", 2e-3, Dimension.Slope,
-                "common practice: 0.2 mm across a 100 mm die"));
+                "common practice: 0.2 mm across a 100 mm die"),
+            assume.Or(said.Squeezes, "loading.squeezes", 20_000, Dimension.Count,
+                "ten a day, 200 days a year, for ten years: a guess at a one-person workshop"),
+            said.SqueezesADay);
 
         Factors f = press.Factors ?? new Factors();
         var factors = new RigFactors(
             assume.Or(f.Load, "factors.load", 1.5, Dimension.Number, "EN 1990 table A1.2(B): variable load"),
             assume.Or(f.RodBuckling, "factors.rod-buckling", 3.5, Dimension.Number, "older hydraulic handbooks, from memory"),
-            assume.Or(f.Barrel, "factors.barrel", 2.0, Dimension.Number, "ASME B30.1-2015, 1-2.1.2(c): half of yield"));
+            assume.Or(f.Barrel, "factors.barrel", 2.0, Dimension.Number, "ASME B30.1-2015, 1-2.1.2(c): half of yield"),
+            assume.Or(f.Fatigue, "factors.fatigue", 1.35, Dimension.Number,
+                "EN 1993-1-9 table 3.1, from memory: nobody looks for cracks, and breaking hurts"),
+            assume.Or(f.FatigueLoad, "factors.fatigue-load", 1.0, Dimension.Number, "EN 1993-2 9.3, from memory: the load of a squeeze is known"));
 
         IReadOnlyList<RigLine> lines = ResolveLines.Of(press.Lines, shelf, assume);
         RigOil oil = ResolveLines.Oil(press.Oil, shelf, assume);

@@ -32,10 +32,15 @@ public sealed record Rig
 /// <param name="Deep">Off centre to front or back, m.</param>
 /// <param name="SideLoad">Side load as a share of the ram force.</param>
 /// <param name="AllowedOpening">How far the dies may open out of parallel, metre per metre.</param>
-public sealed record RigLoading(double Across, double Deep, double SideLoad, double AllowedOpening);
+/// <param name="Squeezes">How many squeezes at the wanted force it is to stand.</param>
+/// <param name="SqueezesADay">Squeezes on a working day, where said.</param>
+public sealed record RigLoading(
+    double Across, double Deep, double SideLoad, double AllowedOpening, double Squeezes, double? SqueezesADay = null);
 
 /// <summary>Factors between giving and safe.</summary>
 /// <param name="Load">On the load, for the frame.</param>
 /// <param name="RodBuckling">On the buckling load of the rod.</param>
 /// <param name="Barrel">On the yield of the barrel.</param>
-public sealed record RigFactors(double Load, double RodBuckling, double Barrel);
+/// <param name="Fatigue">On the fatigue strength.</param>
+/// <param name="FatigueLoad">On the stress range of a squeeze.</param>
+public sealed record RigFactors(double Load, double RodBuckling, double Barrel, double Fatigue, double FatigueLoad);

@@ -170,6 +170,26 @@ public sealed class BoltGroup
         return Limit.FromUse(u, factors.M2, factors.Load, w);
     }
 
+    /// <summary>Shear on the worst bolt, all its planes together, N.</summary>
+    /// <param name="a">Actions at the origin of the places.</param>
+    /// <param name="w">Where to write it down.</param>
+    /// <exception cref="ArgumentException">The bolts cannot hold a moment.</exception>
+    public double WorstShear(Actions a, Working? w = null)
+    {
+        (BoltPlace p, double Fv) = Worst(a, f => Math.Sqrt(f.Fy * f.Fy + f.Fz * f.Fz));
+        ShowShear(a, p, Fv, w);
+        return Fv;
+    }
+
+    /// <summary>Pull on the worst bolt, N; below zero where none is pulled.</summary>
+    /// <inheritdoc cref="WorstShear"/>
+    public double WorstPull(Actions a, Working? w = null)
+    {
+        (BoltPlace p, double Ft) = Worst(a, f => f.Fx);
+        ShowPull(a, p, Ft, w);
+        return Ft;
+    }
+
     private Limit? Pulled(
         Actions a, Func<Working?, double> resistance, string symbol, string what, PartialFactors factors, double prying, Working? w)
     {
