@@ -55,6 +55,9 @@ public sealed class PressCheck
         var rungs = new List<Rung>();
         PowerRungs.Add(rungs, rig, power);
         CylinderRungs.Add(rungs, rig, power);
+        MountRungs.Add(rungs, rig, power);
+        RamRungs.Add(rungs, rig);
+        PullRungs.Add(rungs, rig);
         MemberRungs.Add(rungs, rig, response);
         JointRungs.Add(rungs, rig, response);
         StiffnessRungs.Add(rungs, rig, response);

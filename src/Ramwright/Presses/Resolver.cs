@@ -33,7 +33,19 @@ public static class Resolver
             assume.Or(said.SideLoad, "loading.side-load", 0.03, Dimension.Ratio,
                 "common practice: some side push comes with every squeeze"),
             assume.Or(said.AllowedOpening, "loading.allowed-opening", 2e-3, Dimension.Slope,
-                "common practice: 0.2 mm across a 100 mm die"));
+                "common practice: 0.2 mm across a 100 mm die"))
+        {
+            AcrossSaid = said.OffCentreAcross is not null,
+            DeepSaid = said.OffCentreDeep is not null,
+        };
+        if (!loading.AcrossSaid && !loading.DeepSaid && cylinder.Guide != RamGuide.Guided)
+        {
+            assume.Caution("Work off centre bends the ram's rod and crushes its guides. The file does not say how far off centre, so rod and gland are "
+                + "checked for the side load only: say off-centre-across under loading.");
+        }
+
+        RigRamEnd? ram = ResolveRamEnd.Of(press.Ram, cylinder, loading, shelf, assume);
+        RigPullGear? pull = ResolvePullGear.Of(press.Pull, cylinder, shelf, assume);
 
         Factors f = press.Factors ?? new Factors();
         var factors = new RigFactors(
@@ -55,6 +67,8 @@ public static class Resolver
             Oil = oil,
             Frame = frame,
             Loading = loading,
+            Ram = ram,
+            Pull = pull,
             Factors = factors,
             Assumed = assume.Made,
             Cautions = assume.Cautions,
