@@ -90,14 +90,7 @@ internal static class MountRungs
         var group = new BoltGroup(bolt, [.. Enumerable.Range(0, n).Select(i => new BoltPlace(R * Math.Sin(2 * Math.PI * i / n), R * Math.Cos(2 * Math.PI * i / n)))]);
         Actions Acting(Working? w) => new(
             Pull(rig, power, mount.Carries, w), 0, 0, 0, mount.Carries == MountCarries.Thrust ? Tilt(rig, w) : 0, 0);
-        double Worst(Working? w)
-        {
-            Actions a = Acting(w);
-            double f = group.Forces(a).Max(p => p.Pull), second = group.Places.Sum(p => p.Z * p.Z);
-            w?.Step("f", "pull on the worst bolt, per newton", "P / n + M R / s", f, Dimension.Force, BoltGroup.SharingSource,
-                ("P", a.N, Dimension.Force), ("n", n, Dimension.Count), ("M", a.My, Dimension.Moment), ("R", R, Dimension.Length), ("s", second, Dimension.Area));
-            return f;
-        }
+        double Worst(Working? w) => Math.Max(0, group.MostPulled(Acting(w), w));
 
         string when = mount.Carries == MountCarries.Thrust ? "under the thrust" : "in the return";
         FittingRung.Add(rungs, new Words("mount-bolt-pull", "bolts of the cylinder's flange", $"break {when}", $"break {when}", Plural: true), RungGroup.Joints,
@@ -113,9 +106,15 @@ internal static class MountRungs
             return new TStub(m, e, one, two, mount.Plate, mount.Steel.Fy(mount.Plate), Legs: 1);
         }
 
-        string mode = Says(Stub(null).Design(bolt.Tension(), factors).Mode, "flange");
-        FittingRung.Add(rungs, new Words("mount-flange", "flange of the cylinder", $"{mode} {when}", $"{mode} {when}"), RungGroup.Joints, Factoring.Break(rig), TStub.Source,
-            w => Stub(w).Gives(Worst(w), bolt.Tension(w), factors, w));
+        // a flange stiffer than its bolts gives where they do, and that rung is there already
+        TStubMode Mode(PartialFactors f) => Stub(null).Design(bolt.Tension(), f).Mode;
+        string mode = Says(Mode(factors), "flange");
+        if (Mode(factors) != TStubMode.BoltsBreak || Mode(new PartialFactors(1, 1, 1, 1)) != TStubMode.BoltsBreak)
+        {
+            FittingRung.Add(rungs, new Words("mount-flange", "flange of the cylinder", $"{mode} {when}", $"{mode} {when}"), RungGroup.Joints, Factoring.Break(rig), TStub.Source,
+                w => Stub(w).Gives(Worst(w), bolt.Tension(w), factors, w));
+        }
+
         Thread(rungs, rig, mount.Bolts, Worst, mount.Steel, factors);
     }
 
@@ -228,7 +227,7 @@ internal static class MountRungs
 
     private static void Collar(List<Rung> rungs, Rig rig, RigCollarMount mount, PartialFactors factors)
     {
-        // half of the barrel's wall is a fair guess at the thickness that decides the barrel's strength
+        // the collar is taken as strong as the barrel it is part of
         double fuCollar = rig.Cylinder.BarrelSteel.Fu(((rig.Cylinder.BarrelOutside ?? 1.2 * rig.Cylinder.Bore) - rig.Cylinder.Bore) / 2);
         FittingRung.Add(rungs, new Words("mount-thread", "thread of the cylinder's collar", "strips", "strips"), RungGroup.Joints, Factoring.Break(rig), NutAndThread.Source,
             w =>

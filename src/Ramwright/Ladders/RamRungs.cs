@@ -62,8 +62,8 @@ internal static class RamRungs
         Guide[] places = [.. from t in cases from atPiston in (bool[])[false, true] select new Guide(t, atPiston)];
         if (FittingRung.Tightest(places, g => Check(g, null)) is not { } worst)
             return;
-        string place = worst.AtPiston ? "piston" : "gland", what = $"is pressed beyond its rating, fully out, {worst.Tilt.Name}";
-        FittingRung.Add(rungs, new Words("gland-side-load", $"guide in the {place}".Replace("in the piston", "on the piston"), what, what), RungGroup.Cylinder,
+        string place = worst.AtPiston ? "guide on the piston" : "guide in the gland", what = $"is pressed beyond its rating, fully out, {worst.Tilt.Name}";
+        FittingRung.Add(rungs, new Words("gland-side-load", place, what, what), RungGroup.Cylinder,
             $"{RamGuides.UsualFactor:0.##} on the rated pressure ({RamGuides.PressureSource})", RamGuides.PressureSource, w => Check(worst, w),
             // it wears and leaks; nothing flies
             canBreak: false);
@@ -76,10 +76,8 @@ internal static class RamRungs
         {
             double e = rig.Cylinder.Guide == RamGuide.Guided ? 0 : Math.Max(rig.Loading.Across, rig.Loading.Deep);
             double prise = Math.Max(0, 2 * e / holder.Face - 1);
-            string what = prise > strip ? "are prised off by work off centre" : "are torn off by a stuck die";
-            if (screws.Count == 1)
-                what = what.Replace("are ", "is ");
-            string part = screws.Count == 1 ? "screw of the die holder" : "screws of the die holder";
+            (string part, string verb) = screws.Count == 1 ? ("screw of the die holder", "is") : ("screws of the die holder", "are");
+            string what = verb + (prise > strip ? " prised off by work off centre" : " torn off by a stuck die");
             double Pull(Working? w)
             {
                 double pull = Math.Max(strip, prise) / screws.Count;

@@ -75,6 +75,7 @@ internal static class ResolveJoint
             Plate = assume.Or(said.Plate, path + ".plate", planes * Math.Min(Thinnest(beam.Shape), Thinnest(onto.Shape)), Dimension.Length,
                 planes == 2 ? "two of the thinner walls bear the same way" : "the thinner wall of the two sections"),
             ShearPlanes = planes,
+            Engagement = said.Engagement,
         };
     }
 

@@ -9,7 +9,7 @@ namespace Ramwright.Tests.Ladders;
 /// <summary>What holds the cylinder, what hangs on the ram, what carries a pull.</summary>
 public class FittingRungsTest
 {
-    private const string Flange = "mount: { kind: flange, thread: M20, class: 8.8, count: 8, circle: 170 mm, outside: 220 mm, plate: 30 mm, steel: S355, engagement: 20 mm }";
+    private const string Flange = "mount: { kind: flange, thread: M20, class: 8.8, count: 8, circle: 170 mm, outside: 220 mm, plate: 18 mm, steel: S355, engagement: 20 mm }";
     private const string Foot = "mount: { kind: foot, outside: 120 mm, hole: 40 mm, plate: 40 mm, width: 200 mm, span: 160 mm, steel: S275 }";
     private const string Cradle = "mount: { kind: cradle, cheek: 20 mm, cheek-width: 160 mm, cheek-hole: 30 mm, apart: 130 mm, cross: 40 mm, hole: 60 mm, seat: 120 mm, steel: S275, weld: { leg: 10 mm } }";
     private const string Bracket = "mount: { kind: bracket, carries: pull, plate: 20 mm, width: 150 mm, reach: 60 mm, thread: M16, class: 8.8, count: 2, steel: S275, engagement: 16 mm }";
@@ -117,6 +117,16 @@ public class FittingRungsTest
     }
 
     [Fact]
+    public void AFlangeIsNamedOnlyWhereItGivesBeforeItsBolts()
+    {
+        Assert.DoesNotContain("mount-flange", Ids(Check(Press(Flange.Replace("plate: 18 mm", "plate: 60 mm")))));
+        PressCheck thin = Check(Press(Flange.Replace("plate: 18 mm", "plate: 8 mm"))), thick = Check(Press(Flange));
+        Assert.Contains("bends between bolts and barrel", Rung(thin, "mount-flange").Mode);
+        Assert.Contains("prises its bolts apart", Rung(thick, "mount-flange").Mode);
+        Assert.True(Rung(thick, "mount-flange").SafeTo < Rung(thick, "mount-bolt-pull").SafeTo);
+    }
+
+    [Fact]
     public void TiltPullsOneSideOfTheFlangeMore()
     {
         double Safe(string loading) => Rung(Check(Press(Flange, loading)), "mount-bolt-pull").SafeTo;
@@ -133,6 +143,21 @@ public class FittingRungsTest
         double At(string mesh) => Rung(Check(Press(Collar.Replace("engagement: 30 mm", $"engagement: {mesh}"))), "mount-thread").SafeTo;
 
         Near.Relative(2, At("30 mm") / At("15 mm"), 1e-9);
+    }
+
+    [Fact]
+    public void ATappedEndPlateIsCheckedForItsThread()
+    {
+        string Joint(string mesh) => Press().Replace("section: HEB 200", $"section: HEB 200, crown-joint: {{ kind: bolt, fit: between, thread: M20, class: 8.8, count: 4, pitch: 80 mm, gauge: 100 mm{mesh} }}");
+        PressCheck nuts = Check(Joint("")), tapped = Check(Joint(", engagement: 12 mm"));
+        Rung strips = Rung(tapped, "crown-joint-bolt-thread");
+        var w = new Working();
+        strips.Work(w);
+
+        Assert.DoesNotContain("crown-joint-bolt-thread", Ids(nuts));
+        WorkingCheck.Holds(w);
+        // F-15: the tapped plate is the weaker thread until about 0.9 of the diameter is in mesh
+        Assert.True(strips.SafeTo < Rung(tapped, "crown-joint-bolt-pull").SafeTo);
     }
 
     [Fact]
