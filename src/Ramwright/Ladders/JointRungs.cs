@@ -111,6 +111,14 @@ internal static class JointRungs
             Add("bolt-both", "break in shear and tension together", (a, w) => group.Combined(a, factors, 1, w));
         }
 
+        if (bolted is { Engagement: { } mesh, Fit: not BeamFit.Lapped })
+        {
+            double fu = Math.Min(joints[0].Beam.Fu, joints[0].Onto.Fu);
+            Worst.Joint(response, joints, (i, end, w) => NutAndThread.Strips(
+                    Math.Max(0, group.MostPulled(Local(i, end), w)), RamRungs.Fit(bolted.Thread), mesh, bolted.Class.Rm, fu, factors, w))
+                ?.Into(rungs, new Words($"{id}-bolt-thread", $"thread of the bolts of the {name}", "strips", "strips"), RungGroup.Joints, broken, NutAndThread.Source);
+        }
+
         BoltedPlate plate = JointBolts.Plate(bolted, group, Math.Min(joints[0].Beam.Fu, joints[0].Onto.Fu));
         Add("bolt-bearing", "crush the edge of their holes", (a, w) => group.Bearing(a, plate, factors, w));
     }

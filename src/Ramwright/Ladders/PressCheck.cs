@@ -62,6 +62,9 @@ public sealed class PressCheck
         var rungs = new List<Rung>();
         PowerRungs.Add(rungs, rig, power);
         CylinderRungs.Add(rungs, rig, power);
+        MountRungs.Add(rungs, rig, power);
+        RamRungs.Add(rungs, rig);
+        PullRungs.Add(rungs, rig);
         MemberRungs.Add(rungs, rig, response);
         PressedRungs.Add(rungs, rig, response);
         CornerRungs.Add(rungs, rig, response);

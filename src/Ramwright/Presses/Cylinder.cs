@@ -42,6 +42,26 @@ public abstract record Cylinder
     [Says("how the lower end of the ram is held sideways")]
     public RamGuide? Guide { get; init; }
 
+    /// <summary>Length of the guide in the gland, m.</summary>
+    [Says("length of the guide in the gland"), Measure(Dimension.Length, "30 mm", UpTo = 1)]
+    public double? GlandGuide { get; init; }
+
+    /// <summary>Length of the guide on the piston, m.</summary>
+    [Says("length of the guide on the piston"), Measure(Dimension.Length, "25 mm", UpTo = 1)]
+    public double? PistonGuide { get; init; }
+
+    /// <summary>Between the middles of both guides, ram fully out, m.</summary>
+    [Says("between the middles of both guides, ram fully out"), Measure(Dimension.Length, "120 mm", UpTo = 3)]
+    public double? GuideApart { get; init; }
+
+    /// <summary>What the guides are made of.</summary>
+    [Says("what the guides in gland and piston are made of")]
+    public GuideRing? GuideRing { get; init; }
+
+    /// <summary>How it is held in the frame.</summary>
+    [Says("how it is held in the frame")]
+    public Mounting? Mount { get; init; }
+
     /// <summary>Thread that carries the die or the pull.</summary>
     [Says("thread at the end of the rod that carries tools in return or pull"), StockName(StockKind.Thread, "M36x2")]
     public string? RodThread { get; init; }

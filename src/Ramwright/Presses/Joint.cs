@@ -88,6 +88,10 @@ public sealed record BoltedJoint : Joint
     [Says("least thickness the bolts bear on in one direction, all plates added"), Measure(Dimension.Length, "12 mm", UpTo = 0.5)]
     public double? Plate { get; init; }
 
+    /// <summary>Length of thread in mesh where the bolts go into tapped holes or thin nuts, m.</summary>
+    [Says("length of thread in mesh, where the bolts go into tapped holes or thin nuts"), Measure(Dimension.Length, "24 mm", UpTo = 0.5)]
+    public double? Engagement { get; init; }
+
     /// <summary>How many planes of each bolt are sheared.</summary>
     [Says("how many planes of each bolt are sheared"), Measure(Dimension.Count, "1", From = 1, UpTo = 2)]
     public double? ShearPlanes { get; init; }

@@ -29,7 +29,7 @@ internal static class JointRules
         }
     }
 
-    private static void Weld(Weld? said, string path, List<Fault> faults)
+    internal static void Weld(Weld? said, string path, List<Fault> faults)
     {
         if (said is null)
             return;

@@ -38,6 +38,7 @@ internal static class ResolveCylinder
             ? said.BarrelSteel ?? "S355"
             : assume.Or(said.BarrelSteel, "cylinder.barrel-steel", "S355", "the usual honed tube");
         (double preload, double rate) = Spring(said, area, stroke, assume);
+        (double gland, double piston, double apart, GuideRing ring) = Guides(said, guide, bore, rod, assume);
 
         return new RigCylinder
         {
@@ -54,12 +55,30 @@ internal static class ResolveCylinder
             RodSteel = Resolver.SteelNamed(rodSteel, shelf, "cylinder.rod-steel"),
             Guide = guide,
             BucklingLengthFactor = guide switch { RamGuide.Guided => 0.5, RamGuide.Pinned => 0.7, _ => 2.0 },
+            GlandGuide = gland,
+            PistonGuide = piston,
+            GuideApart = apart,
+            GuideRing = ring,
+            Mount = ResolveMount.Of(said.Mount, bore, said.BarrelOutside, shelf, assume),
             RodThread = said.RodThread is null ? null : ResolveJoint.ThreadNamed(said.RodThread, shelf, "cylinder.rod-thread"),
             Foot = ResolveBearing.Foot(said.Foot, bore, said.BarrelOutside, shelf, assume),
             SealFriction = assume.Or(said.SealFriction, "cylinder.seal-friction", 0.03, Dimension.Ratio, "common practice"),
             SpringPreload = preload,
             SpringRate = rate,
         };
+    }
+
+    // slides take what tilts the ram, and its own guides then only steer
+    private static (double Gland, double Piston, double Apart, GuideRing Ring) Guides(
+        Cylinder said, RamGuide guide, double bore, double rod, Assumptions assume)
+    {
+        if (guide == RamGuide.Guided)
+            return (0, 0, 0, default);
+        return (
+            assume.Or(said.GlandGuide, "cylinder.gland-guide", 0.5 * rod, Dimension.Length, "half the rod's diameter; common practice"),
+            assume.Or(said.PistonGuide, "cylinder.piston-guide", 0.3 * bore, Dimension.Length, "three tenths of the bore; common practice"),
+            assume.Or(said.GuideApart, "cylinder.guide-apart", bore, Dimension.Length, "once the bore; common practice"),
+            assume.Or(said.GuideRing, "cylinder.guide-ring", GuideRing.Phenolic, "the usual rings of a cylinder built for work"));
     }
 
     private static (double Preload, double Rate) Spring(Cylinder said, double area, double stroke, Assumptions assume)

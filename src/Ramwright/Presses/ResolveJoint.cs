@@ -39,9 +39,12 @@ internal static class ResolveJoint
             ? thread
             : throw new ArgumentException($"'{path}' is not a metric thread: {name}");
 
-    private static RigWeld Weld(Weld? said, string path, RigMember beam, RigMember onto, Assumptions assume)
+    private static RigWeld Weld(Weld? said, string path, RigMember beam, RigMember onto, Assumptions assume) =>
+        Weld(said, path, Math.Min(Thinnest(beam.Shape), Thinnest(onto.Shape)), assume);
+
+    /// <summary>Settles a weld by the thinner of the parts it joins, m.</summary>
+    internal static RigWeld Weld(Weld? said, string path, double thinner, Assumptions assume)
     {
-        double thinner = Math.Min(Thinnest(beam.Shape), Thinnest(onto.Shape));
         if (said?.Kind == WeldKind.Butt)
             return new RigWeld(WeldKind.Butt, thinner);
         if (said?.Throat is { } a)
@@ -71,15 +74,7 @@ internal static class ResolveJoint
         BoltedJoint said, BeamFit fit, string path, RigMember beam, RigMember onto, Shelf shelf, Assumptions assume)
     {
         MetricThread thread = ThreadNamed(said.Thread ?? throw new ArgumentException($"'{path}.thread' is missing"), shelf, path + ".thread");
-        string grade = assume.Or(said.Class, path + ".class", "4.6", "bolts without a marked head are taken as the weakest class");
-        if (!shelf.TryClass(grade, thread.D, out PropertyClass? found))
-        {
-            found = shelf.Classes[0];
-            assume.Fault(path + ".class", $"class {grade} is not made in {thread.Name}", "a class that the thread is made in, such as 8.8");
-        }
-
-        if (grade == "12.9")
-            assume.Caution("Bolts of class 12.9 are brittle and outside EN 1993-1-8: they are counted as 10.9. Take 8.8 or 10.9.");
+        PropertyClass found = ResolveScrews.Class(said.Class, thread, path, shelf, assume);
         double d0 = MetricThread.UsualHole(thread.D);
         bool clasped = fit == BeamFit.Lapped && beam.Shape is Pair;
         int planes = (int)assume.Or(said.ShearPlanes, path + ".shear-planes", clasped ? 2 : 1, Dimension.Count,
@@ -95,6 +90,7 @@ internal static class ResolveJoint
             Plate = assume.Or(said.Plate, path + ".plate", planes * Math.Min(Thinnest(beam.Shape), Thinnest(onto.Shape)), Dimension.Length,
                 planes == 2 ? "two of the thinner walls bear the same way" : "the thinner wall of the two sections"),
             ShearPlanes = planes,
+            Engagement = said.Engagement,
         };
     }
 

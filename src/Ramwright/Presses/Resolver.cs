@@ -36,7 +36,19 @@ public static class Resolver
                 "common practice: 0.2 mm across a 100 mm die"),
             assume.Or(said.Squeezes, "loading.squeezes", 20_000, Dimension.Count,
                 "ten a day, 200 days a year, for ten years: a guess at a one-person workshop"),
-            said.SqueezesADay);
+            said.SqueezesADay)
+        {
+            AcrossSaid = said.OffCentreAcross is not null,
+            DeepSaid = said.OffCentreDeep is not null,
+        };
+        if (!loading.AcrossSaid && !loading.DeepSaid && cylinder.Guide != RamGuide.Guided)
+        {
+            assume.Caution("Work off centre bends the ram's rod and crushes its guides. The file does not say how far off centre, so rod and gland are "
+                + "checked for the side load only: say off-centre-across under loading.");
+        }
+
+        RigRamEnd? ram = ResolveRamEnd.Of(press.Ram, cylinder, loading, shelf, assume);
+        RigPullGear? pull = ResolvePullGear.Of(press.Pull, cylinder, shelf, assume);
 
         Factors f = press.Factors ?? new Factors();
         var factors = new RigFactors(
@@ -61,6 +73,8 @@ public static class Resolver
             Oil = oil,
             Frame = frame,
             Loading = loading,
+            Ram = ram,
+            Pull = pull,
             Factors = factors,
             Assumed = assume.Made,
             Cautions = assume.Cautions,

@@ -19,6 +19,10 @@ public sealed record Rig
     public required RigFrame Frame { get; init; }
     /// <summary>How squarely the work is pressed.</summary>
     public required RigLoading Loading { get; init; }
+    /// <summary>What hangs on the ram; null where nothing is said of it.</summary>
+    public RigRamEnd? Ram { get; init; }
+    /// <summary>What carries a pull; null where nothing is said of it.</summary>
+    public RigPullGear? Pull { get; init; }
     /// <summary>Factors between giving and safe.</summary>
     public required RigFactors Factors { get; init; }
     /// <summary>What was assumed.</summary>
@@ -35,7 +39,13 @@ public sealed record Rig
 /// <param name="Squeezes">How many squeezes at the wanted force it is to stand.</param>
 /// <param name="SqueezesADay">Squeezes on a working day, where said.</param>
 public sealed record RigLoading(
-    double Across, double Deep, double SideLoad, double AllowedOpening, double Squeezes, double? SqueezesADay = null);
+    double Across, double Deep, double SideLoad, double AllowedOpening, double Squeezes, double? SqueezesADay = null)
+{
+    /// <summary>Whether the file says how far off centre to left or right.</summary>
+    public bool AcrossSaid { get; init; }
+    /// <summary>Whether the file says how far off centre to front or back.</summary>
+    public bool DeepSaid { get; init; }
+}
 
 /// <summary>Factors between giving and safe.</summary>
 /// <param name="Load">On the load, for the frame.</param>

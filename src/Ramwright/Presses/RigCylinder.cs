@@ -31,6 +31,16 @@ public sealed record RigCylinder
     public required double BucklingLengthFactor { get; init; }
     /// <summary>How the ram's end is held.</summary>
     public required RamGuide Guide { get; init; }
+    /// <summary>Length of the guide in the gland, m; 0 where slides carry what tilts the ram.</summary>
+    public double GlandGuide { get; init; }
+    /// <summary>Length of the guide on the piston, m.</summary>
+    public double PistonGuide { get; init; }
+    /// <summary>Between the middles of both guides, ram fully out, m.</summary>
+    public double GuideApart { get; init; }
+    /// <summary>What the guides are made of.</summary>
+    public GuideRing GuideRing { get; init; }
+    /// <summary>How it is held; null where that is not said.</summary>
+    public RigMount? Mount { get; init; }
     /// <summary>Thread at the rod's end, where stated.</summary>
     public MetricThread? RodThread { get; init; }
     /// <summary>How it presses on the frame; null leaves that unlooked at.</summary>

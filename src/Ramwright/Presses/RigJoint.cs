@@ -39,6 +39,8 @@ public sealed record RigBoltedJoint(BeamFit Fit) : RigJoint(Fit)
     public required double Edge { get; init; }
     /// <summary>Thinnest plate the bolts bear on, m.</summary>
     public required double Plate { get; init; }
+    /// <summary>Length of thread in mesh, m; null where full nuts hold the bolts.</summary>
+    public double? Engagement { get; init; }
     /// <summary>Sheared planes of each bolt.</summary>
     public required int ShearPlanes { get; init; }
 
