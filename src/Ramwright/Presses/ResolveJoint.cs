@@ -33,10 +33,10 @@ internal static class ResolveJoint
         };
     }
 
-    internal static MetricThread ThreadNamed(string name, Shelf shelf, string path) =>
-        shelf.TryThread(name, out MetricThread? thread)
+    internal static ScrewThread ThreadNamed(string name, Shelf shelf, string path) =>
+        shelf.TryThread(name, out ScrewThread? thread)
             ? thread
-            : throw new ArgumentException($"'{path}' is not a metric thread: {name}");
+            : throw new ArgumentException($"'{path}' is not a thread in stock: {name}");
 
     private static RigWeld Weld(Weld? said, string path, RigMember beam, RigMember onto, Assumptions assume)
     {
@@ -55,7 +55,7 @@ internal static class ResolveJoint
     private static RigBoltedJoint Bolted(
         BoltedJoint said, BeamFit fit, string path, RigMember beam, RigMember onto, Shelf shelf, Assumptions assume)
     {
-        MetricThread thread = ThreadNamed(said.Thread ?? throw new ArgumentException($"'{path}.thread' is missing"), shelf, path + ".thread");
+        ScrewThread thread = ThreadNamed(said.Thread ?? throw new ArgumentException($"'{path}.thread' is missing"), shelf, path + ".thread");
         string grade = assume.Or(said.Class, path + ".class", "4.6", "bolts without a marked head are taken as the weakest class");
         if (!shelf.TryClass(grade, thread.D, out PropertyClass? found))
         {
@@ -63,9 +63,11 @@ internal static class ResolveJoint
             assume.Fault(path + ".class", $"class {grade} is not made in {thread.Name}", "a class that the thread is made in, such as 8.8");
         }
 
-        if (grade == "12.9")
+        if (found.Name == "12.9")
             assume.Caution("Bolts of class 12.9 are brittle and outside EN 1993-1-8: they are counted as 10.9. Take 8.8 or 10.9.");
-        double d0 = MetricThread.UsualHole(thread.D);
+        else if (found.AlphaV is null)
+            assume.Caution($"Bolts of {found.Name} are outside EN 1993-1-8: its rules are put to their own strength, no more than that of class 10.9.");
+        double d0 = ScrewThread.UsualHole(thread.D);
         bool clasped = fit == BeamFit.Lapped && beam.Shape is Pair;
         int planes = (int)assume.Or(said.ShearPlanes, path + ".shear-planes", clasped ? 2 : 1, Dimension.Count,
             clasped ? "a pair clasps the upright" : "the safer reading");
@@ -90,7 +92,7 @@ internal static class ResolveJoint
         return new RigPinnedJoint(fit)
         {
             Diameter = Resolver.Needed(said.Diameter, path + ".diameter"),
-            Steel = Resolver.SteelNamed(steel, shelf, path + ".steel"),
+            Steel = Resolver.SteelNamed(steel, shelf, path + ".steel", assume),
             Middle = assume.Or(said.Middle, path + ".middle", 2 * Thinnest(onto.Shape), Dimension.Length, "the two walls of the upright"),
             Outer = assume.Or(said.Outer, path + ".outer", Thinnest(beam.Shape), Dimension.Length, "the web of the beam"),
             Gap = assume.Or(said.Gap, path + ".gap", 2e-3, Dimension.Length, "a little play"),

@@ -32,7 +32,7 @@ public sealed record RigCylinder
     /// <summary>How the ram's end is held.</summary>
     public required RamGuide Guide { get; init; }
     /// <summary>Thread at the rod's end, where stated.</summary>
-    public MetricThread? RodThread { get; init; }
+    public ScrewThread? RodThread { get; init; }
     /// <summary>Share of the hydraulic force lost to the seals.</summary>
     public required double SealFriction { get; init; }
     /// <summary>Return spring force with the ram in, N; 0 where there is none.</summary>

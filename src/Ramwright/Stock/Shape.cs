@@ -40,10 +40,7 @@ public abstract record Shape
     public double? PrintedMass { get; init; }
 
     /// <summary>Mass per length that the dimensions give at 7850 kg/m³, kg/m.</summary>
-    public double Mass => Density * Outline.Area();
-
-    /// <summary>Density of steel that section tables count with, kg/m³; EN 1991-1-1, table A.4.</summary>
-    public const double Density = 7850;
+    public double Mass => Steel.Density * Outline.Area();
 
     /// <summary>
     /// Whether the single shape bends askew: a load along its web moves it sideways as well, because its principal axes are
