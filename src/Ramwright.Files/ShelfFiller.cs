@@ -8,7 +8,7 @@ internal sealed class ShelfFiller
     private readonly List<Shape> _sections = [];
     private readonly List<Steel> _steels = [];
     private readonly List<PropertyClass> _classes = [];
-    private readonly List<MetricThread> _threads = [];
+    private readonly List<ScrewThread> _threads = [];
     private readonly List<HoseGrade> _hoses = [];
     private readonly List<OilGrade> _oils = [];
     private readonly Dictionary<string, int> _lines = [];       // where each name was met
@@ -23,7 +23,7 @@ internal sealed class ShelfFiller
         _sections.Add(section);
     }
 
-    public void Add(TableRow row, MetricThread thread)
+    public void Add(TableRow row, ScrewThread thread)
     {
         Once(row, thread.Name);
         _threads.Add(thread);
@@ -55,7 +55,7 @@ internal sealed class ShelfFiller
             return;
         }
 
-        foreach (string each in Names(row))
+        foreach (string each in row.Names())
             Once(row, each);
         row.Source();       // a fault in it belongs to this row
         _bands.Add(new BandedSteel(row, [band], betaW));
@@ -70,7 +70,7 @@ internal sealed class ShelfFiller
             if (_spoiled.Contains(Shelf.Key(row.Text("name"))))
                 continue;
 
-            foreach (string name in Names(row))
+            foreach (string name in row.Names())
             {
                 _steels.Add(new Steel
                 {
@@ -78,6 +78,7 @@ internal sealed class ShelfFiller
                     Bands = steel.Bands,
                     BetaW = steel.BetaW,
                     Caution = row.Text("caution"),
+                    Refused = row.Text("refused"),
                     Source = row.Source(),
                 });
             }
@@ -93,9 +94,6 @@ internal sealed class ShelfFiller
             Oils = Merged(_oils, shelf.Oils, o => o.Name),
         };
     }
-
-    private static IEnumerable<string> Names(TableRow row) =>
-        [row.Needed("name"), .. row.Text("also").Split(';', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries)];
 
     private void Once(TableRow row, string name)
     {

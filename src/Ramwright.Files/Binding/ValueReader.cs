@@ -122,7 +122,7 @@ internal sealed class ValueReader(FaultList faults, Shelf? shelf)
         if (!known)
         {
             faults.Add(text.Place, path, $"no {what} is called {FaultWords.Quote(name)}",
-                $"{(what[0] == 'o' ? "an" : "a")} {what} from stock, such as {stock.Example}", NearestWord.Of(name, names));
+                $"{(what[0] == 'o' ? "an" : "a")} {what} from stock, such as {stock.Example}", NearestWord.Among(name, names));
         }
 
         return known;
@@ -139,7 +139,7 @@ internal sealed class ValueReader(FaultList faults, Shelf? shelf)
         }
 
         faults.Add(text.Place, path, $"{key.Key} cannot be {FaultWords.Quote(text.Text)}", FaultWords.List(said),
-            NearestWord.Of(text.Text, key.Words.Select(w => w.Word)));
+            NearestWord.Among(text.Text, key.Words.Select(w => w.Word)));
         return null;
     }
 
@@ -153,7 +153,7 @@ internal sealed class ValueReader(FaultList faults, Shelf? shelf)
                 return false;
             default:
                 faults.Add(text.Place, path, $"{key.Key} is yes or no, not {FaultWords.Quote(text.Text)}",
-                    $"yes or no: {key.Says}", NearestWord.Of(text.Text, ["yes", "no"]));
+                    $"yes or no: {key.Says}", NearestWord.Among(text.Text, ["yes", "no"]));
                 return null;
         }
     }

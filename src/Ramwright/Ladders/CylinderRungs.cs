@@ -76,12 +76,12 @@ internal static class CylinderRungs
                     Group = RungGroup.Cylinder,
                     GivesAt = crush.GivesAt,
                     SafeTo = crush.SafeTo,
-                    Source = Stock.MetricThread.StressAreaSource,
+                    Source = thread.Form.StressArea,
                     FactorFrom = Factoring.Load(rig),
                     Work = w =>
                     {
-                        w.Take("A_s", $"stress area of {thread.Name}", thread.As, Dimension.Area, Stock.MetricThread.StressAreaSource);
-                        w.Step("d", "diameter of a round of that area", "√(4 A_s / π)", root, Dimension.Length, Stock.MetricThread.StressAreaSource,
+                        w.Take("A_s", $"stress area of {thread.Name}", thread.As, Dimension.Area, thread.Form.StressArea);
+                        w.Step("d", "diameter of a round of that area", "√(4 A_s / π)", root, Dimension.Length, thread.Form.StressArea,
                             ("A_s", thread.As, Dimension.Area));
                         RodBuckling.Squashes(1, rodYield, root, factors, 0, w);
                     },

@@ -116,7 +116,7 @@ internal static class RamRungs
     internal static Bolt Counted(RigScrews screws) => new(screws.Thread, BoltStrength.Covers(screws.Class.Name) ? screws.Class.Name : "10.9");
 
     /// <summary>The loosest fit; the basic sizes for threads finer than the tolerances reach.</summary>
-    internal static ThreadFit Fit(MetricThread thread) => thread.P >= 1e-3 ? ThreadFit.Loosest6H6g(thread) : ThreadFit.Basic(thread);
+    internal static ThreadFit Fit(ScrewThread thread) => thread.P >= 1e-3 ? ThreadFit.Loosest6H6g(thread) : ThreadFit.Basic(thread);
 
     private static void AntiTwist(List<Rung> rungs, Rig rig, RigAntiTwist arm, PartialFactors factors)
     {

@@ -59,8 +59,9 @@ internal static class JointRules
 
     private static void Bolts(BoltedJoint said, string path, Shelf? shelf, List<Fault> faults)
     {
-        if (said.Thread is not { } thread || ThreadName.Diameter(thread) is not { } d)
+        if (said.Thread is not { } thread || !ThreadText.TryRead(thread, out ThreadCall call))
             return;
+        double d = call.D;
         string against = path + ".thread";
         if (said.Pitch <= d)
             faults.Add(new Fault(path + ".pitch", "the bolts would stand inside each other", "at least two and a half bolt diameters", Against: against));
@@ -74,13 +75,13 @@ internal static class JointRules
 
         if (shelf is not null && said.Class is { } name && !shelf.TryClass(name, d, out _))
         {
-            string sizes = Sizes(name, shelf);
+            string sizes = Sizes(name, shelf, call.Form);
             if (sizes.Length > 0)
                 faults.Add(new Fault(path + ".class", $"class {name} is not made in this size", $"class {name} {sizes}, or another class", Against: against));
         }
     }
 
-    private static string Sizes(string name, Shelf shelf)
+    private static string Sizes(string name, Shelf shelf, ThreadForm form)
     {
         double above = double.PositiveInfinity, upTo = 0;
         foreach (PropertyClass row in shelf.Classes)
@@ -91,6 +92,7 @@ internal static class JointRules
             upTo = Math.Max(upTo, row.UpTo);
         }
 
-        return upTo <= 0 ? "" : above > 0 ? $"above M{above * 1000:0.#} and up to M{upTo * 1000:0.#}" : $"up to M{upTo * 1000:0.#}";
+        string Size(double m) => form == ThreadForm.Metric ? $"M{m * 1000:0.#}" : $"{m / 0.0254:0.###} in";
+        return upTo <= 0 ? "" : above > 0 ? $"above {Size(above)} and up to {Size(upTo)}" : $"up to {Size(upTo)}";
     }
 }

@@ -101,13 +101,22 @@ internal static class ResolveFrame
             throw new ArgumentException($"'{path}.section': {fault.Found}");
         if (shape is Pair && said?.Apart is null)
             assume.Note(path + ".apart", "touching", "nothing said of a gap: the weaker way sideways");
+        if (shape.BendsAskew)
+        {
+            assume.Fault(path + ".section", $"{shape.Name} alone bends askew and twists under a straight load, which is not reckoned here",
+                $"two of them back to back, 2 x {shape.Name}, or a section that is alike on both sides");
+        }
+        else if (shape is Pair { Half.BendsAskew: true } pair)
+        {
+            assume.Note(path + ".section", $"bolted or welded together at least every {Readout.Text(15 * pair.Half.Properties.LeastRadius, Dimension.Length)}",
+                "two angles bend straight only while each keeps the other straight; EN 1993-1-1, 6.4.4: 15 i_min");
+        }
+
         if (said?.Turned == true)
             shape = new Turned(shape) { Name = shape.Name + " turned", Source = shape.Source };
         string steel = said?.Steel ?? assume.Or(frame.Steel, "frame.steel", "unknown",
             "steel without papers is taken at the lowest structural grade");
-        Steel found = Resolver.SteelNamed(steel, shelf, path + ".steel");
-        if (Shelf.SameName(steel, "unknown"))
-            assume.Caution(found.Caution);
+        Steel found = Resolver.SteelNamed(steel, shelf, path + ".steel", assume);
         return new RigMember(part, shape, Cut(shape, said?.Openings, path, assume), found) { Stiffened = said?.Stiffened?.Thickness };
     }
 

@@ -34,10 +34,10 @@ internal static class ResolveJoint
         };
     }
 
-    internal static MetricThread ThreadNamed(string name, Shelf shelf, string path) =>
-        shelf.TryThread(name, out MetricThread? thread)
+    internal static ScrewThread ThreadNamed(string name, Shelf shelf, string path) =>
+        shelf.TryThread(name, out ScrewThread? thread)
             ? thread
-            : throw new ArgumentException($"'{path}' is not a metric thread: {name}");
+            : throw new ArgumentException($"'{path}' is not a thread in stock: {name}");
 
     private static RigWeld Weld(Weld? said, string path, RigMember beam, RigMember onto, Assumptions assume) =>
         Weld(said, path, Math.Min(Thinnest(beam.Shape), Thinnest(onto.Shape)), assume);
@@ -73,9 +73,9 @@ internal static class ResolveJoint
     private static RigBoltedJoint Bolted(
         BoltedJoint said, BeamFit fit, string path, RigMember beam, RigMember onto, Shelf shelf, Assumptions assume)
     {
-        MetricThread thread = ThreadNamed(said.Thread ?? throw new ArgumentException($"'{path}.thread' is missing"), shelf, path + ".thread");
+        ScrewThread thread = ThreadNamed(said.Thread ?? throw new ArgumentException($"'{path}.thread' is missing"), shelf, path + ".thread");
         PropertyClass found = ResolveScrews.Class(said.Class, thread, path, shelf, assume);
-        double d0 = MetricThread.UsualHole(thread.D);
+        double d0 = ScrewThread.UsualHole(thread.D);
         bool clasped = fit == BeamFit.Lapped && beam.Shape is Pair;
         int planes = (int)assume.Or(said.ShearPlanes, path + ".shear-planes", clasped ? 2 : 1, Dimension.Count,
             clasped ? "a pair clasps the upright" : "the safer reading");
@@ -101,7 +101,7 @@ internal static class ResolveJoint
         return new RigPinnedJoint(fit)
         {
             Diameter = Resolver.Needed(said.Diameter, path + ".diameter"),
-            Steel = Resolver.SteelNamed(steel, shelf, path + ".steel"),
+            Steel = Resolver.SteelNamed(steel, shelf, path + ".steel", assume),
             Middle = assume.Or(said.Middle, path + ".middle", 2 * Thinnest(onto.Shape), Dimension.Length, "the two walls of the upright"),
             Outer = assume.Or(said.Outer, path + ".outer", Thinnest(beam.Shape), Dimension.Length, "the web of the beam"),
             Gap = assume.Or(said.Gap, path + ".gap", 2e-3, Dimension.Length, "a little play"),

@@ -48,7 +48,7 @@ internal static class ResolveMount
             Bolts = bolts,
             Circle = circle,
             Plate = Resolver.Needed(said.Plate, Path + ".plate"),
-            Outside = assume.Or(said.Outside, Path + ".outside", circle + 3 * MetricThread.UsualHole(bolts.Thread.D), Dimension.Length, "one and a half holes' width outside the bolts"),
+            Outside = assume.Or(said.Outside, Path + ".outside", circle + 3 * ScrewThread.UsualHole(bolts.Thread.D), Dimension.Length, "one and a half holes' width outside the bolts"),
             Barrel = barrel,
         };
     }
@@ -108,7 +108,7 @@ internal static class ResolveMount
             Width = Resolver.Needed(said.Width, Path + ".width"),
             BendRadius = bend,
             Reach = reach,
-            Edge = assume.Or(said.Edge, Path + ".edge", 1.5 * MetricThread.UsualHole(bolts.Thread.D), Dimension.Length, "one and a half holes' width"),
+            Edge = assume.Or(said.Edge, Path + ".edge", 1.5 * ScrewThread.UsualHole(bolts.Thread.D), Dimension.Length, "one and a half holes' width"),
             Apart = said.Apart ?? assume.Or(null, Path + ".apart", barrel() + t, Dimension.Length, "close to the barrel"),
             Bolts = bolts,
         };
@@ -117,9 +117,9 @@ internal static class ResolveMount
     private static RigCollarMount Collar(CollarMount said, Steel steel, Shelf shelf, Assumptions assume)
     {
         double plate = Resolver.Needed(said.Plate, Path + ".plate");
-        MetricThread thread = said.Thread is { } name
+        ScrewThread thread = said.Thread is { } name
             ? ResolveJoint.ThreadNamed(name, shelf, Path + ".thread")
-            : new MetricThread(Resolver.Needed(said.Diameter, Path + ".diameter"), Resolver.Needed(said.Pitch, Path + ".pitch"))
+            : new ScrewThread(Resolver.Needed(said.Diameter, Path + ".diameter"), Resolver.Needed(said.Pitch, Path + ".pitch"))
             {
                 Name = $"{Readout.Text(said.Diameter!.Value, Dimension.Length)} with a pitch of {Readout.Text(said.Pitch!.Value, Dimension.Length)}",
             };

@@ -12,7 +12,7 @@ internal static class ResolvePullGear
     {
         if (said is null)
             return null;
-        MetricThread thread = ResolveJoint.ThreadNamed(said.Thread ?? throw new ArgumentException("'pull.thread' is missing"), shelf, "pull.thread");
+        ScrewThread thread = ResolveJoint.ThreadNamed(said.Thread ?? throw new ArgumentException("'pull.thread' is missing"), shelf, "pull.thread");
         if (cylinder.Hole > 0 && thread.D > cylinder.Hole)
         {
             assume.Fault("pull.thread", $"{thread.Name} does not go through the hole of the plunger, {Readout.Text(cylinder.Hole, Dimension.Length)} wide",
@@ -35,19 +35,19 @@ internal static class ResolvePullGear
         };
     }
 
-    private static RigPullWasher? Washer(PullWasher? said, MetricThread thread, Shelf shelf, Assumptions assume)
+    private static RigPullWasher? Washer(PullWasher? said, ScrewThread thread, Shelf shelf, Assumptions assume)
     {
         if (said is null)
             return null;
         string steel = assume.Or(said.Steel, "pull.washer.steel", "unknown", Unmarked);
-        double hole = assume.Or(said.Hole, "pull.washer.hole", MetricThread.UsualHole(thread.D), Dimension.Length, "the usual clearance");
+        double hole = assume.Or(said.Hole, "pull.washer.hole", ScrewThread.UsualHole(thread.D), Dimension.Length, "the usual clearance");
         double nut = assume.Or(said.NutWidth, "pull.washer.nut-width", 1.5 * thread.D, Dimension.Length, "a common hexagon nut");
         if (nut <= hole)
             assume.Fault("pull.washer.hole", "the nut falls through the washer", "a hole smaller than the nut");
         return new RigPullWasher(Resolver.Needed(said.Thickness, "pull.washer.thickness"), hole, nut, Resolver.SteelNamed(steel, shelf, "pull.washer.steel"));
     }
 
-    private static RigPullChair? Chair(PullChair? said, MetricThread thread, Shelf shelf, Assumptions assume)
+    private static RigPullChair? Chair(PullChair? said, ScrewThread thread, Shelf shelf, Assumptions assume)
     {
         if (said is null)
             return null;
@@ -55,7 +55,7 @@ internal static class ResolvePullGear
         string name = said.Section ?? throw new ArgumentException("'pull.chair.section' is missing");
         if (!SectionText.TryRead(name, shelf, out Shape? section, out ReadingFault? fault))
             throw new ArgumentException($"'pull.chair.section': {fault.Found}");
-        double hole = assume.Or(said.Hole, "pull.chair.hole", MetricThread.UsualHole(thread.D), Dimension.Length, "the usual clearance around the rod");
+        double hole = assume.Or(said.Hole, "pull.chair.hole", ScrewThread.UsualHole(thread.D), Dimension.Length, "the usual clearance around the rod");
         double circle = Resolver.Needed(said.Circle, "pull.chair.circle");
         if (hole >= circle)
             assume.Fault("pull.chair.hole", "the hole is as wide as the circle of the legs", "a hole smaller than circle");
@@ -63,7 +63,7 @@ internal static class ResolvePullGear
             Resolver.Needed(said.Plate, "pull.chair.plate"), circle, hole, Resolver.SteelNamed(steel, shelf, "pull.chair.steel"));
     }
 
-    private static RigPullCoupler? Coupler(PullCoupler? said, MetricThread thread, Shelf shelf, Assumptions assume)
+    private static RigPullCoupler? Coupler(PullCoupler? said, ScrewThread thread, Shelf shelf, Assumptions assume)
     {
         if (said is null)
             return null;

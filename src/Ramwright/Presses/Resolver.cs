@@ -1,5 +1,6 @@
 using Ramwright.Quantities;
 using Ramwright.Stock;
+using Ramwright.Workings;
 
 namespace Ramwright.Presses;
 
@@ -88,8 +89,15 @@ public static class Resolver
     internal static double Needed(double? value, string path) =>
         value ?? throw new ArgumentException($"'{path}' is missing; read the press with its faults first");
 
-    internal static Steel SteelNamed(string name, Shelf shelf, string path) =>
-        shelf.TrySteel(name, out Steel? steel)
-            ? steel
-            : throw new ArgumentException($"'{path}' names a steel that is not in stock: {name}");
+    /// <summary>A steel from stock; what may not carry load is a fault, and what is counted for want of papers brings its caution.</summary>
+    internal static Steel SteelNamed(string name, Shelf shelf, string path, Assumptions assume)
+    {
+        if (!shelf.TrySteel(name, out Steel? steel))
+            throw new ArgumentException($"'{path}' names a steel that is not in stock: {name}");
+        if (steel.Refused.Length > 0)
+            assume.Fault(path, steel.Refused, "rolled or forged steel, such as S275; unknown if it has no papers");
+        else if (steel.Source.Standing == Standing.Practice)
+            assume.Caution(steel.Caution);
+        return steel;
+    }
 }

@@ -42,7 +42,7 @@ public sealed record RigCylinder
     /// <summary>How it is held; null where that is not said.</summary>
     public RigMount? Mount { get; init; }
     /// <summary>Thread at the rod's end, where stated.</summary>
-    public MetricThread? RodThread { get; init; }
+    public ScrewThread? RodThread { get; init; }
     /// <summary>How it presses on the frame; null leaves that unlooked at.</summary>
     public RigFoot? Foot { get; init; }
     /// <summary>Share of the hydraulic force lost to the seals.</summary>

@@ -26,7 +26,7 @@ public sealed record RigOnePieceJoint(BeamFit Fit, double Radius) : RigJoint(Fit
 public sealed record RigBoltedJoint(BeamFit Fit) : RigJoint(Fit)
 {
     /// <summary>Thread.</summary>
-    public required MetricThread Thread { get; init; }
+    public required ScrewThread Thread { get; init; }
     /// <summary>Class.</summary>
     public required PropertyClass Class { get; init; }
     /// <summary>Bolts at each end of a beam.</summary>
@@ -48,7 +48,7 @@ public sealed record RigBoltedJoint(BeamFit Fit) : RigJoint(Fit)
     public (int Along, int Up) Columns => Count >= 4 && Count % 2 == 0 ? (2, Count / 2) : (1, Count);
 
     /// <summary>Hole of the usual clearance, m.</summary>
-    public double Hole => MetricThread.UsualHole(Thread.D);
+    public double Hole => ScrewThread.UsualHole(Thread.D);
 }
 
 /// <summary>One pin at each end.</summary>

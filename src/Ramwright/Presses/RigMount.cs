@@ -7,7 +7,7 @@ namespace Ramwright.Presses;
 /// <param name="Class">Class.</param>
 /// <param name="Count">How many.</param>
 /// <param name="Engagement">Length in mesh, m; null where full nuts hold them.</param>
-public sealed record RigScrews(MetricThread Thread, PropertyClass Class, int Count, double? Engagement);
+public sealed record RigScrews(ScrewThread Thread, PropertyClass Class, int Count, double? Engagement);
 
 /// <summary>A mount with every number settled. SI.</summary>
 public abstract record RigMount
@@ -98,7 +98,7 @@ public sealed record RigBracketMount : RigMount
 public sealed record RigCollarMount : RigMount
 {
     /// <summary>The collar's thread.</summary>
-    public required MetricThread Thread { get; init; }
+    public required ScrewThread Thread { get; init; }
     /// <summary>Length in mesh, m.</summary>
     public required double Engagement { get; init; }
     /// <summary>Thickness of the plate, m.</summary>

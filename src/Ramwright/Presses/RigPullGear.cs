@@ -6,7 +6,7 @@ namespace Ramwright.Presses;
 public sealed record RigPullGear
 {
     /// <summary>Thread of the rod.</summary>
-    public required MetricThread Thread { get; init; }
+    public required ScrewThread Thread { get; init; }
     /// <summary>Class of the rod; null where its steel is known instead.</summary>
     public PropertyClass? Class { get; init; }
     /// <summary>Steel of the rod; null where it has a class.</summary>

@@ -22,6 +22,8 @@ public sealed record Steel
     public double? BetaW { get; init; }
     /// <summary>What a user of this steel must be told, or empty.</summary>
     public string Caution { get; init; } = "";
+    /// <summary>Why it may not carry load in a press at all, or empty.</summary>
+    public string Refused { get; init; } = "";
     /// <summary>Where the strengths come from.</summary>
     public required Citation Source { get; init; }
 

@@ -22,7 +22,7 @@ public static class ThreadFatigue
     /// <param name="grade">Its class, for the greatest range of 1.5 f_yb.</param>
     /// <param name="N">Cycles, above zero.</param>
     /// <param name="w">Where to write it down.</param>
-    public static double Range(MetricThread thread, PropertyClass grade, double N, Working? w = null)
+    public static double Range(ScrewThread thread, PropertyClass grade, double N, Working? w = null)
     {
         ArgumentNullException.ThrowIfNull(thread);
         ArgumentNullException.ThrowIfNull(grade);
@@ -43,7 +43,7 @@ public static class ThreadFatigue
     /// <returns>Cycles; 0 where the range is beyond 1.5 f_yb.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A pull outside its range; a peak above the proof load: that is no matter of fatigue.</exception>
     public static double? Life(
-        MetricThread thread, PropertyClass grade, double mean, double amplitude, FatigueFactors factors, Working? w = null)
+        ScrewThread thread, PropertyClass grade, double mean, double amplitude, FatigueFactors factors, Working? w = null)
     {
         ArgumentNullException.ThrowIfNull(thread);
         ArgumentNullException.ThrowIfNull(grade);
@@ -73,7 +73,7 @@ public static class ThreadFatigue
     /// <returns>The limit, or null where nothing pulls.</returns>
     /// <remarks>While closed the range is C f F, once open f F − F_i. The factors divide the range allowed, so the two forces are not always in their proportion.</remarks>
     public static Limit? Pulled(
-        double f, MetricThread thread, PropertyClass grade, double squeezes, FatigueFactors factors, double Fi = 0, double C = 0, Working? w = null)
+        double f, ScrewThread thread, PropertyClass grade, double squeezes, FatigueFactors factors, double Fi = 0, double C = 0, Working? w = null)
     {
         ArgumentNullException.ThrowIfNull(factors);
         Check.NotNegative(Fi);

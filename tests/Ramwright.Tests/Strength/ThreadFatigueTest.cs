@@ -9,12 +9,12 @@ namespace Ramwright.Tests.Strength;
 public class ThreadFatigueTest
 {
     private static readonly FatigueFactors Severe = new();
-    private static readonly MetricThread M24 = Thread("M24");
+    private static readonly ScrewThread M24 = Thread("M24");
     private static readonly PropertyClass Class88 = Class("8.8", M24);
 
-    private static MetricThread Thread(string name) => StockTables.Built.TryThread(name, out MetricThread? thread) ? thread : throw new ArgumentException(name);
+    private static ScrewThread Thread(string name) => StockTables.Built.TryThread(name, out ScrewThread? thread) ? thread : throw new ArgumentException(name);
 
-    private static PropertyClass Class(string name, MetricThread thread) =>
+    private static PropertyClass Class(string name, ScrewThread thread) =>
         StockTables.Built.TryClass(name, thread.D, out PropertyClass? found) ? found : throw new ArgumentException(name);
 
     [Fact]
