@@ -50,7 +50,7 @@ public sealed class PressCheck
     public static PressCheck Of(Rig rig)
     {
         ArgumentNullException.ThrowIfNull(rig);
-        PowerReport power = PowerStudy.Of(rig.Cylinder, rig.Pump, rig.Lines, rig.Oil, new PressStroke(Wanted: rig.Wanted));
+        PowerReport power = PowerStudy.Of(rig.Cylinder, rig.Pump, rig.Lines, rig.Oil, new PressStroke(rig.Loading.PressingPart, rig.Loading.PressingForce, rig.Wanted));
         FrameResponse response = FrameResponse.Of(FramePlan.Of(rig));
         var rungs = new List<Rung>();
         PowerRungs.Add(rungs, rig, power);

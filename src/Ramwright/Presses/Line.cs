@@ -25,6 +25,10 @@ public sealed record Line
     /// <summary>The hose's type, from stock.</summary>
     [Says("type of hose, where the rating is not printed on it"), StockName(StockKind.Hose, "EN 853 2SN")]
     public string? Type { get; init; }
+
+    /// <summary>What the oil meets in it.</summary>
+    [Says("elbows, tees, valves and couplers on it, besides its two ends")]
+    public Fittings? Fittings { get; init; }
 }
 
 /// <summary>What a line does.</summary>

@@ -26,7 +26,11 @@ internal static class ResolveLines
         string grade = assume.Or(said?.Grade, "oil.grade", "VG 46", "the usual hydraulic oil");
         if (!shelf.TryOil(grade, out OilGrade? found))
             throw new ArgumentException($"'oil.grade' is not in stock: {grade}");
-        return new RigOil(found, assume.Or(said?.Temperature, "oil.temperature", 20, Dimension.Temperature, "a cold workshop: the slower case"));
+        return new RigOil(found, assume.Or(said?.Temperature, "oil.temperature", 20, Dimension.Temperature, "a cold workshop: the slower case"))
+        {
+            BulkModulus = assume.Or(said?.BulkModulus, "oil.bulk-modulus", 1.5e9, Dimension.Stress,
+                "a middle value for mineral oil free of air; the walls are taken as rigid"),
+        };
     }
 
     private static string Bores(string type, Shelf shelf) =>
@@ -50,10 +54,15 @@ internal static class ResolveLines
         string what = duty switch { LineDuty.Return => "return hose", LineDuty.Suction => "suction hose", _ => "hose" };
         if (rating is null && duty == LineDuty.Pressure)
             assume.Caution($"The rating of {what} {i + 1} is not stated, so it is not checked: read it off the hose.");
+        if (said.Fittings is null)
+            assume.Note(path + ".fittings", "none but its two ends", "couplers, valves and elbows are not told and lose more");
         return new RigLine(
             duty, bore,
             assume.Or(said.Length, path + ".length", 3, Dimension.Length, "a common hose"),
             rating,
-            count == 1 ? what : $"{what} {i + 1}");
+            count == 1 ? what : $"{what} {i + 1}")
+        {
+            Fittings = said.Fittings,
+        };
     }
 }

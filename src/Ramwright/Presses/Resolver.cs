@@ -33,7 +33,18 @@ public static class Resolver
             assume.Or(said.SideLoad, "loading.side-load", 0.03, Dimension.Ratio,
                 "common practice: some side push comes with every squeeze"),
             assume.Or(said.AllowedOpening, "loading.allowed-opening", 2e-3, Dimension.Slope,
-                "common practice: 0.2 mm across a 100 mm die"));
+                "common practice: 0.2 mm across a 100 mm die"))
+        {
+            PressingPart = assume.Or(said.PressingPart, "loading.pressing-part", 0.2 * cylinder.Stroke, Dimension.Length,
+                "the last 20 % of the stroke: nothing was said of the work"),
+            PressingForce = assume.Or(said.PressingForce, "loading.pressing-force", 0.5 * wanted, Dimension.Force,
+                "half of what is wanted: nothing was said of the work"),
+        };
+        if (loading.PressingPart > cylinder.Stroke)
+        {
+            assume.Fault("loading.pressing-part", "the ram would work over more than its stroke of " + Readout.Text(cylinder.Stroke, Dimension.Length),
+                "a part no longer than the stroke, or the stroke as cylinder.stroke");
+        }
 
         Factors f = press.Factors ?? new Factors();
         var factors = new RigFactors(

@@ -32,7 +32,13 @@ public sealed record Rig
 /// <param name="Deep">Off centre to front or back, m.</param>
 /// <param name="SideLoad">Side load as a share of the ram force.</param>
 /// <param name="AllowedOpening">How far the dies may open out of parallel, metre per metre.</param>
-public sealed record RigLoading(double Across, double Deep, double SideLoad, double AllowedOpening);
+public sealed record RigLoading(double Across, double Deep, double SideLoad, double AllowedOpening)
+{
+    /// <summary>Last part of the stroke, under load, m.</summary>
+    public required double PressingPart { get; init; }
+    /// <summary>Force over that part, N.</summary>
+    public required double PressingForce { get; init; }
+}
 
 /// <summary>Factors between giving and safe.</summary>
 /// <param name="Load">On the load, for the frame.</param>
