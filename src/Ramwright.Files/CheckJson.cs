@@ -73,6 +73,52 @@ public static class CheckJson
         json.WriteNumber("openingMmPerM", Round(check.Opening * 1e3));
         json.WriteNumber("stiffnessKNPerMm", Round(check.Response.Stiffness / 1e6));
 
+        json.WriteStartObject("oil");
+        json.WriteNumber("compressedMl", Round(check.Power.Decompression * 1e6));
+        json.WriteNumber("lostTravelMm", Round(check.Power.LettingOff.LostTravel * 1e3));
+        json.WriteNumber("energyJ", Round(check.Power.OilEnergy));
+        if (check.Power.LettingOff.LeastTime is { } least)
+            json.WriteNumber("letOffSeconds", Round(least));
+        json.WriteStartArray("heat");
+        foreach (HeatCase heat in check.Power.Heat)
+        {
+            json.WriteStartObject();
+            json.WriteString("where", heat.Where);
+            json.WriteNumber("kW", Kilo(heat.Power));
+            json.WriteNumber("settlesAtC", Round(heat.SettlesAt));
+            if (heat.ToWarm is { } warm)
+                json.WriteNumber("minutesTo60C", Round(warm / 60));
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+        json.WriteEndObject();
+
+        json.WriteStartArray("powerFailing");
+        foreach (PowerFailure failure in check.PowerFailing)
+        {
+            json.WriteStartObject();
+            json.WriteString("lost", failure.Lost);
+            json.WriteString("fate", KeyNames.Written(failure.Fate.ToString()));
+            json.WriteString("what", failure.What.Text());
+            json.WriteStartArray("missing");
+            foreach (string missing in failure.Missing)
+                json.WriteStringValue(missing);
+            json.WriteEndArray();
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+        if (check.Gauge is { } gauge)
+        {
+            json.WriteStartObject("gauge");
+            json.WriteNumber("rangeBar", Round(gauge.Range / 1e5));
+            json.WriteNumber("shareOfRange", Round(gauge.Share));
+            json.WriteNumber("errorBar", Round(gauge.Error / 1e5));
+            json.WriteNumber("errorOfReading", Round(gauge.ErrorOfReading));
+            json.WriteEndObject();
+        }
+
         json.WriteStartArray("assumed");
         foreach (Assumed a in check.Assumed)
         {

@@ -10,7 +10,7 @@ public static class StockTables
     private static readonly string[] Shipped =
     [
         "i-sections", "ub-uc-sections", "w-sections", "channels", "hollow-sections", "tubes",
-        "steels", "classes", "threads", "hoses", "oils",
+        "steels", "classes", "threads", "hoses", "oils", "port-threads",
     ];
 
     private static readonly Lazy<Shelf> Shelf = new(Build);

@@ -168,6 +168,7 @@ public sealed class ReadsBackTest
                 StockKind.PropertyClass => [.. shelf.Classes.Select(c => c.Name)],
                 StockKind.Thread => [.. shelf.Threads.Select(t => t.Name), "M36x2"],
                 StockKind.Oil => [.. shelf.Oils.Select(o => o.Name)],
+                StockKind.Port => [.. shelf.Ports.Select(p => p.Name)],
                 StockKind.Hose => [.. shelf.Hoses.Select(h => h.Type)],
                 _ => [.. shelf.Sections.Select(s => s.Name), "2 x UPN 200", "flat 200x40", "round 60"],
             };

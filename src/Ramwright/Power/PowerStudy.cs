@@ -78,12 +78,13 @@ public static class PowerStudy
             Motor = pump is RigElectricPack pack
                 ? MotorLoads.Of(pack, pack.Relief ?? pack.RatedPressure ?? cylinder.RatedPressure, w)
                 : [],
-            Hand = pump is RigHandPump hand ? Hand(hand, areas, times, speeds[0], pressing, p_true, s, w) : null,
+            Hand = pump is RigHandPump hand ? Hand(hand, times, speeds[0], pressing, p_true, s, w) : null,
             Air = pump is RigAirPump air
                 ? AirSupply.Of(air, (AirPumpCurve)curve, areas, mu, S, stroke.Wanted ?? trueForce, pressing.PumpPressure, w)
                 : null,
-            OilEnergy = StoredEnergy.InOil(p_true, trapped, oil.BulkModulus, w),
-            Decompression = BulkModulus.Compression(trapped, p_true, oil.BulkModulus, w),
+            LettingOff = LettingOff.Of(
+                BulkModulus.Compression(trapped, p_true, oil.BulkModulus, w), areas.Push, StoredEnergy.InOil(p_true, trapped, oil.BulkModulus, w), lines, w),
+            Heat = pump is RigElectricPack warm ? HeatBalance.Of(warm, oil, p_true, times, speeds[0], pressing, back, w) : [],
             Assumptions = PowerAssumptions.Of(pump, limits, curve),
             Cautions = [],
         };
@@ -93,7 +94,7 @@ public static class PowerStudy
     /// <summary>A spring may be too strong for its pump; only here are both known.</summary>
     private static void MovesAtAll(CylinderAreas areas, RigCylinder cylinder, double S, PumpCurve curve)
     {
-        double needs = RamForce.PressureFor(0, areas.Push, cylinder.SealFriction, S);
+        double needs = RamForce.PressureFor(0, areas.Force, cylinder.SealFriction, S);
         if (needs < curve.Ends * (1 - 1e-9))
             return;
         throw new PressFaultsException([new Fault(
@@ -124,12 +125,12 @@ public static class PowerStudy
     {
         var checks = new LineCheck[lines.Count];
         // On the way back a return line carries the full bore's oil, which is more than the pump's.
-        double returning = back is null ? 0 : Math.Max(approach.Flow * areas.Pull / areas.Push, back.Flow * areas.Push / areas.Pull);
+        double returning = back is null ? 0 : Math.Max(approach.Speed * areas.Pull, back.Flow * areas.Push / areas.Pull);
         for (int i = 0; i < checks.Length; i++)
         {
             (double Q, double sees) = lines[i].Duty switch
             {
-                LineDuty.Pressure => (approach.Flow, p),
+                LineDuty.Pressure => (approach.Speed * areas.Push, p),
                 LineDuty.Return => (returning, cylinder.PullsByOil ? p : 0),
                 _ => (curve.FreeFlow, 0.0),
             };
@@ -140,11 +141,12 @@ public static class PowerStudy
     }
 
     private static HandWork Hand(
-        RigHandPump pump, CylinderAreas areas, StrokeTimes times, SpeedAtLoad approach, SpeedAtLoad pressing, double p, double s, Working? w)
+        RigHandPump pump, StrokeTimes times, SpeedAtLoad approach, SpeedAtLoad pressing, double p, double s, Working? w)
     {
         double? push = pump.HandleForce is double rated ? HandPumpCurve.HandleForce(rated, p, pump.RatedPressure, w) : null;
-        int before = RamSpeed.HandStrokes(areas.Push * (s - times.PressingPart), approach.Flow / pump.Cadence);
-        int? under = pressing.Flow > 0 ? RamSpeed.HandStrokes(areas.Push * times.PressingPart, pressing.Flow / pump.Cadence) : null;
+        // Flow over speed is the area the pump has to fill: in a regenerative circuit the rod's alone.
+        int before = RamSpeed.HandStrokes((s - times.PressingPart) * approach.Flow / approach.Speed, approach.Flow / pump.Cadence);
+        int? under = pressing.Flow > 0 ? RamSpeed.HandStrokes(times.PressingPart * pressing.Flow / pressing.Speed, pressing.Flow / pump.Cadence) : null;
         return new HandWork(push, before, under);
     }
 }

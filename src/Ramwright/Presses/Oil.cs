@@ -17,4 +17,8 @@ public sealed record Oil
     /// <summary>Bulk modulus, Pa.</summary>
     [Says("its stiffness under pressure; air in it makes it softer"), Measure(Dimension.Stress, "1.5 GPa", UpTo = 5e9)]
     public double? BulkModulus { get; init; }
+
+    /// <summary>Temperature of the workshop, °C.</summary>
+    [Says("temperature of the workshop, from which the oil warms up"), Measure(Dimension.Temperature, "20 °C", From = -30, UpTo = 60)]
+    public double? Surroundings { get; init; }
 }

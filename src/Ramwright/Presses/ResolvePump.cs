@@ -76,10 +76,15 @@ internal static class ResolvePump
         RigStage? low = said.LowStage is null
             ? null
             : Stage(said.LowStage, "pump.low-stage", motor, speed, said.UnloadAt ?? 50e5, assume);
+        double usable = assume.Or(said.UsableOil, "pump.usable-oil", 10e-3, Dimension.Volume, "half of a 20 L tank");
+        double tank = assume.Or(said.TankOil, "pump.tank-oil", 2 * usable, Dimension.Volume, "twice what can be drawn from it");
         return new RigElectricPack
         {
             Relief = relief,
-            UsableOil = assume.Or(said.UsableOil, "pump.usable-oil", 10e-3, Dimension.Volume, "half of a 20 L tank"),
+            UsableOil = usable,
+            TankOil = tank,
+            TankWalls = assume.Or(said.TankWalls, "pump.tank-walls", 5 * Math.Pow(tank, 2.0 / 3), Dimension.Area,
+                "bottom and sides of a cube that the oil fills"),
             Motor = motor,
             Speed = speed,
             HighStage = high,

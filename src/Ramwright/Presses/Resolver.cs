@@ -64,6 +64,10 @@ public static class Resolver
             Pump = pump,
             Lines = lines,
             Oil = oil,
+            Valves = press.Valves ?? new Valves(),
+            Gauge = press.Gauge is not { } gauge ? null : new RigGauge(
+                Needed(gauge.Range, "gauge.range"),
+                assume.Or(gauge.Class, "gauge.class", 2.5, Dimension.Number, "the coarse class of cheap shop gauges")),
             Frame = frame,
             Loading = loading,
             Factors = factors,

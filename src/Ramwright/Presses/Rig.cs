@@ -15,6 +15,10 @@ public sealed record Rig
     public required IReadOnlyList<RigLine> Lines { get; init; }
     /// <summary>The oil.</summary>
     public required RigOil Oil { get; init; }
+    /// <summary>The valves; what is null in it was not said and is not assumed.</summary>
+    public Valves Valves { get; init; } = new();
+    /// <summary>The gauge; null where none is stated.</summary>
+    public RigGauge? Gauge { get; init; }
     /// <summary>The frame.</summary>
     public required RigFrame Frame { get; init; }
     /// <summary>How squarely the work is pressed.</summary>
@@ -26,6 +30,11 @@ public sealed record Rig
     /// <summary>What a person must be told because of what the press is made of.</summary>
     public required IReadOnlyList<string> Cautions { get; init; }
 }
+
+/// <summary>A pressure gauge.</summary>
+/// <param name="Range">Greatest pressure on its dial, Pa.</param>
+/// <param name="Class">Accuracy class: greatest error in per cent of the range.</param>
+public sealed record RigGauge(double Range, double Class);
 
 /// <summary>How squarely the work is pressed. SI.</summary>
 /// <param name="Across">Off centre to left or right, m.</param>
