@@ -26,7 +26,7 @@ internal static class PowerFacts
         {
             yield return ("heat in oil", Show(heat.Power, Dimension.Power),
                 heat.Where + (heat.ToWarm is { } t
-                    ? $": {Show(OilHeat.Warmest, Dimension.Temperature)} after {Show(t, Dimension.Time)}"
+                    ? $": {Show(OilHeat.Warmest, Dimension.Temperature)} after {Math.Ceiling(t / 60):0} min"
                     : $": settles at {Show(heat.SettlesAt, Dimension.Temperature)}"));
         }
 

@@ -25,6 +25,7 @@ internal static class CautionList
             Say(caution.Text(units));
 
         Say(GaugeCautions.Of(check, units));
+        Say(ValveCautions.Of(check, units));
 
         double joules = StoredEnergy(check);
         Say($"At full force about {Readout.Text(joules, Dimension.Energy, units, 2)} is stored in oil and frame. If work or tool lets go it comes out at once: "

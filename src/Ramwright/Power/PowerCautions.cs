@@ -179,8 +179,8 @@ internal static class PowerCautions
         foreach (HeatCase heat in report.Heat)
         {
             if (heat.ToWarm is { } warm)
-                Add(all, "The oil, " + heat.Where + ", is too warm for the pump's inlet (60 °C) after {0}: unload the pump, rest it, or fit a larger tank or a cooler.",
-                    new Given("t", warm, Dimension.Time));
+                Add(all, "The oil, " + heat.Where + ", is too warm for the pump's inlet (60 °C) after {0} min: unload the pump, rest it, or fit a larger tank or a cooler.",
+                    new Given("t", Math.Ceiling(warm / 60), Dimension.Number));
         }
 
         Add(all, "The oil alone holds {0} at full stroke and {1}: what breaks flies. Open valves slowly; keep air out.",

@@ -22,6 +22,7 @@ public sealed class PowerFailing
         NoCentre = "valves.centre: what the spool joins in its middle",
         NoHandle = "valves.handle: whether springs bring the spool to its middle",
         NoHolding = "valves.holding: a pilot-operated check or counterbalance valve",
+        NoSpring = "cylinder.return and cylinder.spring-preload: the spring's force with the ram in",
         NoPort = "valves.holding-at-cylinder: a holding valve on the cylinder's own port, or valves.hose-burst there";
 
     private readonly RigCylinder _c;
@@ -29,9 +30,13 @@ public sealed class PowerFailing
     private readonly IReadOnlyList<RigLine> _lines;
     private readonly CylinderAreas _areas;
     private readonly double _nu, _rho;
+    private readonly bool _springSaid;
 
-    private PowerFailing(Rig rig, PowerReport power) =>
+    private PowerFailing(Rig rig, PowerReport power)
+    {
         (_c, _valves, _lines, _areas, _nu, _rho) = (rig.Cylinder, rig.Valves, rig.Lines, power.Areas, power.Viscosity, rig.Oil.Grade.Density);
+        _springSaid = !rig.Assumed.Any(a => a.What is "cylinder.return" or "cylinder.spring-preload");
+    }
 
     /// <summary>What the oil on the ring's side holds up, rather than that in the bore: a ram that oil pulls up.</summary>
     private bool RingHolds => _c is { PullsByOil: true, Pushes: RamDirection.Down };
@@ -64,6 +69,12 @@ public sealed class PowerFailing
         if (_c.Return != RamReturn.Spring)
             return lost => Say(lost, RamFate.Unknown, "nothing is said of what lifts a ram that pushes down and has no spring", ["cylinder.return: what brings the ram back up"], []);
         double S = _c.SpringPreload;
+        if (!_springSaid)
+        {
+            return lost => Say(lost, RamFate.Unknown, "its spring would have to hold it, and the file does not say how strong that is: reckon that the ram drops",
+                _c.MovingMass is null ? [NoSpring, NoMass] : [NoSpring], []);
+        }
+
         return _c.MovingMass is not { } m
             ? lost => Say(lost, RamFate.Unknown, "its spring holds it if what hangs on it weighs less than {0}", [NoMass], [Force(S)])
             : S >= m * RamFall.Gravity

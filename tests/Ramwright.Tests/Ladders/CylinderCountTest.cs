@@ -67,6 +67,11 @@ public class CylinderCountTest
     }
 
     [Theory]
+    [InlineData("closed", true), InlineData("float", true), InlineData("tandem", false), InlineData("open", false)]
+    public void ABlockedPumpHeatsTheOilBetweenStrokes(string centre, bool told) =>
+        Assert.Equal(told, Check("count: 1", $"valves: {{ centre: {centre} }}").Cautions().Any(c => c.Contains("blocks the pump")));
+
+    [Theory]
     [InlineData(120, true), InlineData(130, false)]
     public void AHoseBentTooTightIsTold(double bend, bool told) =>
         Assert.Equal(told, Check("count: 1", $"lines: [ {{ bore: 9.5 mm, type: EN 853 2SN, bend-radius: {bend} mm }} ]").Cautions().Any(c => c.Contains("bent to")));

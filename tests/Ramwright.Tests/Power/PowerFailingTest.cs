@@ -99,6 +99,8 @@ public class PowerFailingTest
         Assert.All(Fails(Spring + ", moving-mass: 60 kg"), f => Assert.Equal(RamFate.Holds, f.Fate));
         Assert.All(Fails(Spring + ", moving-mass: 100 kg"), f => Assert.Equal(RamFate.Drops, f.Fate));
         Assert.All(Fails(Spring), f => Assert.Equal(RamFate.Unknown, f.Fate));
+        // an assumed spring holds nothing up
+        Assert.All(Fails("kind: single-acting, pushes: down, return: spring, moving-mass: 1 kg"), f => Assert.Equal(RamFate.Unknown, f.Fate));
         Assert.All(Fails(Spring.Replace("down", "up") + ", moving-mass: 60 kg"), f => Assert.NotEqual(RamFate.Holds, f.Fate));
     }
 
