@@ -55,6 +55,40 @@ public static class CheckJson
         json.WriteNumber("openingMmPerM", Round(check.Opening * 1e3));
         json.WriteNumber("stiffnessKNPerMm", Round(check.Response.Stiffness / 1e6));
 
+        json.Object("oil", oil =>
+        {
+            oil.WriteNumber("compressedMl", Round(check.Power.Decompression * 1e6));
+            oil.WriteNumber("lostTravelMm", Round(check.Power.LettingOff.LostTravel * 1e3));
+            oil.WriteNumber("energyJ", Round(check.Power.OilEnergy));
+            if (check.Power.LettingOff.LeastTime is { } least)
+                oil.WriteNumber("letOffSeconds", Round(least));
+            oil.List("heat", check.Power.Heat, (warming, heat) =>
+            {
+                warming.WriteString("where", heat.Where);
+                warming.WriteNumber("kW", Kilo(heat.Power));
+                warming.WriteNumber("settlesAtC", Round(heat.SettlesAt));
+                if (heat.ToWarm is { } warm)
+                    warming.WriteNumber("minutesTo60C", Round(warm / 60));
+            });
+        });
+        json.List("powerFailing", check.PowerFailing, (failing, failure) =>
+        {
+            failing.WriteString("lost", failure.Lost);
+            failing.WriteString("fate", KeyNames.Written(failure.Fate.ToString()));
+            failing.WriteString("what", failure.What.Text());
+            failing.List("missing", failure.Missing);
+        });
+        if (check.Gauge is { } gauge)
+        {
+            json.Object("gauge", dial =>
+            {
+                dial.WriteNumber("rangeBar", Round(gauge.Range / 1e5));
+                dial.WriteNumber("shareOfRange", Round(gauge.Share));
+                dial.WriteNumber("errorBar", Round(gauge.Error / 1e5));
+                dial.WriteNumber("errorOfReading", Round(gauge.ErrorOfReading));
+            });
+        }
+
         Write(json, check.SqueezesUntilInspection, check.Rig.Loading);
         Write(json, check.SnapThrough);
         json.List("assumed", check.Assumed, (assumed, a) =>

@@ -11,6 +11,7 @@ internal sealed class ShelfFiller
     private readonly List<ScrewThread> _threads = [];
     private readonly List<HoseGrade> _hoses = [];
     private readonly List<OilGrade> _oils = [];
+    private readonly List<PortThread> _ports = [];
     private readonly Dictionary<string, int> _lines = [];       // where each name was met
     private readonly List<BandedSteel> _bands = [];
     private readonly HashSet<string> _spoiled = [];             // steels with a row that could not be used
@@ -38,6 +39,16 @@ internal sealed class ShelfFiller
     public void Add(PropertyClass row) => _classes.Add(row);
 
     public void Add(HoseGrade hose) => _hoses.Add(hose);
+
+    /// <summary>A thread, under each of its names.</summary>
+    public void Add(TableRow row, PortThread port)
+    {
+        foreach (string name in Names(row))
+        {
+            Once(row, name);
+            _ports.Add(port with { Name = name });
+        }
+    }
 
     /// <summary>Leaves a steel out whose row could not be used: without one of its bands the others would say too much.</summary>
     public void Spoil(string steel) => _spoiled.Add(Shelf.Key(steel));
@@ -92,6 +103,7 @@ internal sealed class ShelfFiller
             Threads = Merged(_threads, shelf.Threads, t => t.Name),
             Hoses = Merged(_hoses, shelf.Hoses, h => $"{h.Type} {h.Bore}"),
             Oils = Merged(_oils, shelf.Oils, o => o.Name),
+            Ports = Merged(_ports, shelf.Ports, p => p.Name),
         };
     }
 

@@ -5,7 +5,7 @@ using Ramwright.Workings;
 namespace Ramwright.Files;
 
 /// <summary>One thing in stock and what is known of it.</summary>
-/// <param name="Kind"><c>section</c>, <c>steel</c>, <c>bolt class</c>, <c>thread</c>, <c>oil</c>, <c>hose</c>.</param>
+/// <param name="Kind"><c>section</c>, <c>steel</c>, <c>bolt class</c>, <c>thread</c>, <c>oil</c>, <c>hose</c>, <c>port thread</c>.</param>
 /// <param name="Name">Its name.</param>
 /// <param name="Facts">What is known: symbol, meaning, value, dimension.</param>
 /// <param name="Source">Where it comes from.</param>
@@ -29,6 +29,8 @@ public static class StockFacts
             found.Add(Of(thread));
         if (shelf.TryOil(name, out OilGrade? oil))
             found.Add(Of(oil));
+        if (shelf.TryPort(name, out PortThread? port))
+            found.Add(Of(port));
         found.AddRange(shelf.Classes.Where(c => Shelf.SameName(c.Name, name)).Select(Of));
         if (found.Count > 0)
             return found;
@@ -43,6 +45,7 @@ public static class StockFacts
             .. shelf.Classes.Where(c => Has(c.Name)).Select(Of),
             .. shelf.Hoses.Where(h => Has(h.Type)).Select(Of),
             .. shelf.Oils.Where(o => Has(o.Name)).Select(Of),
+            .. shelf.Ports.Where(p => Has(p.Name)).Select(Of),
         ];
     }
 
@@ -97,5 +100,14 @@ public static class StockFacts
 
     private static StockItem Of(HoseGrade hose) =>
         new("hose", $"{hose.Type}, {Readout.Text(hose.Bore, Dimension.Length)}",
-            [("p", "working pressure", hose.WorkingPressure, Dimension.Pressure)], hose.Source, "");
+            hose.BendRadius is { } bend
+                ? [("p", "working pressure", hose.WorkingPressure, Dimension.Pressure), ("r", "least bend radius, at the inside", bend, Dimension.Length)]
+                : [("p", "working pressure", hose.WorkingPressure, Dimension.Pressure)],
+            hose.Source, "");
+
+    private static StockItem Of(PortThread port) =>
+        new("port thread", port.Name,
+            [("d", "major diameter", port.D, Dimension.Length), ("P", "pitch", port.P, Dimension.Length),
+             ("α", "angle between the flanks", port.Facts.Flank * Math.PI / 180, Dimension.Angle), ("k", "taper", port.Facts.Taper, Dimension.Ratio)],
+            port.Source, "Sealed by " + port.Facts.How + ".");
 }

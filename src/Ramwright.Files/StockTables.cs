@@ -10,7 +10,7 @@ public static class StockTables
     private static readonly string[] Shipped =
     [
         "i-sections", "ub-uc-sections", "w-sections", "channels", "angles", "tees", "hollow-sections", "tubes",
-        "steels", "inch-classes", "classes", "unified-threads", "threads", "hoses", "oils",
+        "steels", "inch-classes", "classes", "unified-threads", "threads", "hoses", "oils", "port-threads",
     ];
 
     private static readonly Lazy<Shelf> Shelf = new(Build);

@@ -24,9 +24,16 @@ internal static class TableKinds
             [new("name", Measured.Text), new("d", Measured.Length)], [Length("pitch"), new("tpi", Measured.Number)],
             PutThread),
         new("hoses",
-            [new("type", Measured.Text), new("bore", Measured.Length), new("pressure", Measured.Pressure)], [],
+            [new("type", Measured.Text), new("bore", Measured.Length), new("pressure", Measured.Pressure)], [new("bend", Measured.Length)],
             (row, shelf) => shelf.Add(new HoseGrade(
-                row.Needed("type"), row.Length("bore"), row.Number("pressure", 1e5, 400e6), row.Source()))),
+                row.Needed("type"), row.Length("bore"), row.Number("pressure", 1e5, 400e6), row.Source())
+            {
+                BendRadius = row.Has("bend") ? row.Length("bend") : null,
+            })),
+        new("port-threads",
+            [new("name", Measured.Text), new("family", Measured.Text), new("d", Measured.Length), new("pitch", Measured.Length)],
+            [new("also", Measured.Text)],
+            PutPort),
         new("oils",
             [new("name", Measured.Text), new("nu40", Measured.Viscosity), new("nu100", Measured.Viscosity), new("density", Measured.Density)], [],
             PutOil),
@@ -92,6 +99,27 @@ internal static class TableKinds
             Name = row.Needed("name"),
             Form = unified ? ThreadForm.Unified : ThreadForm.Metric,
         });
+    }
+
+    private static void PutPort(TableRow row, ShelfFiller shelf)
+    {
+        string written = row.Needed("family");
+        PortFamily family = written switch
+        {
+            "NPT" => PortFamily.Npt,
+            "NPTF" => PortFamily.Nptf,
+            "BSPP" => PortFamily.BritishParallel,
+            "BSPT" => PortFamily.BritishTaper,
+            "JIC" => PortFamily.Flare37,
+            "ORB" => PortFamily.UnifiedBoss,
+            "cone" => PortFamily.MetricCone,
+            "port" => PortFamily.MetricBoss,
+            _ => throw new BadRowException($"family is \"{written}\"", "NPT, NPTF, BSPP, BSPT, JIC, ORB, cone or port"),
+        };
+        double d = row.Length("d"), p = row.Length("pitch");
+        if (p > d / 4)
+            throw new BadRowException("the pitch is more than a quarter of the diameter", "diameter, then pitch");
+        shelf.Add(row, new PortThread(row.Needed("name"), family, d, p, row.Source()));
     }
 
     private static void PutOil(TableRow row, ShelfFiller shelf)

@@ -105,6 +105,7 @@ internal sealed class ValueReader(FaultList faults, Shelf? shelf)
             StockKind.Thread => (shelf.TryThread(name, out _), "thread", shelf.Threads.Select(t => t.Name)),
             StockKind.Oil => (shelf.TryOil(name, out _), "oil", shelf.Oils.Select(o => o.Name)),
             StockKind.Hose => (HasHose(name, shelf), "type of hose", shelf.Hoses.Select(h => h.Type)),
+            StockKind.Port => (shelf.TryPort(name, out _), "port thread", shelf.Ports.Select(p => p.Name)),
             _ => (true, "section", (IEnumerable<string>)[]),
         };
         if (stock.What == StockKind.Section)

@@ -24,6 +24,8 @@ internal static class CautionList
         foreach (PowerCaution caution in check.Power.Cautions)
             Say(caution.Text(units));
 
+        Say(GaugeCautions.Of(check, units));
+        Say(ValveCautions.Of(check, units));
         Say(LetsGo(check.SnapThrough, units));
         Say(BreaksThrough(check.SnapThrough, Math.Min(rig.Wanted, check.Ladder.SafeRating), units));
         foreach (string missing in PressedRungs.Missing(rig, units))
@@ -44,7 +46,7 @@ internal static class CautionList
                 safe = Math.Min(safe, rung.SafeTo);
         }
 
-        double pressure = safe / check.Power.Areas.Push;
+        double pressure = safe / check.Power.Areas.Force;
         string how = check.Rig.Pump is RigAirPump { Relief: null } ? "limit the air or fit a relief valve so that the oil stays" : "set the relief valve";
         return $"The pump can give more than the press is safe to. Once a die bottoms the pump sets the force: {how} at or below "
             + $"{Readout.Text(pressure, Dimension.Pressure, units)}, or strengthen what the ladder names.";

@@ -30,6 +30,10 @@ public sealed class PressCheck
     public Verdict AgainstWanted { get; }
     /// <summary>How what can break stands against the most the pump can give.</summary>
     public Verdict AgainstMostPossible { get; }
+    /// <summary>The gauge against the pressure of the true force; null where no gauge is stated.</summary>
+    public GaugeCheck? Gauge => Rig.Gauge is { } gauge ? GaugeCheck.Of(gauge, Power.TruePressure) : null;
+    /// <summary>What a raised ram does when air, electricity or a hose is lost.</summary>
+    public IReadOnlyList<PowerFailure> PowerFailing => Ramwright.Power.PowerFailing.Of(Rig, Power);
     /// <summary>The worse of the two.</summary>
     public Verdict Verdict => AgainstWanted > AgainstMostPossible ? AgainstWanted : AgainstMostPossible;
     /// <summary>Whether the safe rating reaches the wanted force.</summary>
@@ -57,7 +61,7 @@ public sealed class PressCheck
     public static PressCheck Of(Rig rig)
     {
         ArgumentNullException.ThrowIfNull(rig);
-        PowerReport power = PowerStudy.Of(rig.Cylinder, rig.Pump, rig.Lines, rig.Oil, new PressStroke(Wanted: rig.Wanted));
+        PowerReport power = PowerStudy.Of(rig.Cylinder, rig.Pump, rig.Lines, rig.Oil, new PressStroke(rig.Loading.PressingPart, rig.Loading.PressingForce, rig.Wanted));
         FrameResponse response = FrameResponse.Of(FramePlan.Of(rig));
         var rungs = new List<Rung>();
         PowerRungs.Add(rungs, rig, power);

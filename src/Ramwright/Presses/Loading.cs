@@ -29,4 +29,12 @@ public sealed record Loading
     /// <summary>Squeezes a day, to turn their number into days.</summary>
     [Says("how many squeezes you make on a working day"), Measure(Dimension.Count, "40", From = 1, UpTo = 1e6)]
     public double? SqueezesADay { get; init; }
+
+    /// <summary>Last part of the stroke, under load, m.</summary>
+    [Says("last part of the stroke, where the ram works"), Measure(Dimension.Length, "30 mm", From = 0, UpTo = 5)]
+    public double? PressingPart { get; init; }
+
+    /// <summary>Force over that part, N.</summary>
+    [Says("ram force over that part, on the average"), Measure(Dimension.Force, "12 t", From = 0, UpTo = 20e6)]
+    public double? PressingForce { get; init; }
 }

@@ -32,6 +32,14 @@ public sealed record Press
     [Says("the oil")]
     public Oil? Oil { get; init; }
 
+    /// <summary>The valves.</summary>
+    [Says("the valves")]
+    public Valves? Valves { get; init; }
+
+    /// <summary>The gauge.</summary>
+    [Says("the pressure gauge")]
+    public Gauge? Gauge { get; init; }
+
     /// <summary>The frame.</summary>
     [Needed, Says("the frame that holds the force")]
     public PressFrame? Frame { get; init; }

@@ -41,7 +41,16 @@ public static class Resolver
         {
             AcrossSaid = said.OffCentreAcross is not null,
             DeepSaid = said.OffCentreDeep is not null,
+            PressingPart = assume.Or(said.PressingPart, "loading.pressing-part", 0.2 * cylinder.Stroke, Dimension.Length,
+                "the last 20 % of the stroke: nothing was said of the work"),
+            PressingForce = assume.Or(said.PressingForce, "loading.pressing-force", 0.5 * wanted, Dimension.Force,
+                "half of what is wanted: nothing was said of the work"),
         };
+        if (loading.PressingPart > cylinder.Stroke)
+        {
+            assume.Fault("loading.pressing-part", "the ram would work over more than its stroke of " + Readout.Text(cylinder.Stroke, Dimension.Length),
+                "a part no longer than the stroke, or the stroke as cylinder.stroke");
+        }
         if (!loading.AcrossSaid && !loading.DeepSaid && cylinder.Guide != RamGuide.Guided)
         {
             assume.Caution("Work off centre bends the ram's rod and crushes its guides. The file does not say how far off centre, so rod and gland are "
@@ -72,6 +81,10 @@ public static class Resolver
             Pump = pump,
             Lines = lines,
             Oil = oil,
+            Valves = press.Valves ?? new Valves(),
+            Gauge = press.Gauge is not { } gauge ? null : new RigGauge(
+                Needed(gauge.Range, "gauge.range"),
+                assume.Or(gauge.Class, "gauge.class", 2.5, Dimension.Number, "the coarse class of cheap shop gauges")),
             Frame = frame,
             Loading = loading,
             Ram = ram,

@@ -15,6 +15,10 @@ public sealed record Rig
     public required IReadOnlyList<RigLine> Lines { get; init; }
     /// <summary>The oil.</summary>
     public required RigOil Oil { get; init; }
+    /// <summary>The valves; what is null in it was not said and is not assumed.</summary>
+    public Valves Valves { get; init; } = new();
+    /// <summary>The gauge; null where none is stated.</summary>
+    public RigGauge? Gauge { get; init; }
     /// <summary>The frame.</summary>
     public required RigFrame Frame { get; init; }
     /// <summary>How squarely the work is pressed.</summary>
@@ -31,6 +35,11 @@ public sealed record Rig
     public required IReadOnlyList<string> Cautions { get; init; }
 }
 
+/// <summary>A pressure gauge.</summary>
+/// <param name="Range">Greatest pressure on its dial, Pa.</param>
+/// <param name="Class">Accuracy class: greatest error in per cent of the range.</param>
+public sealed record RigGauge(double Range, double Class);
+
 /// <summary>How squarely the work is pressed. SI.</summary>
 /// <param name="Across">Off centre to left or right, m.</param>
 /// <param name="Deep">Off centre to front or back, m.</param>
@@ -45,6 +54,10 @@ public sealed record RigLoading(
     public bool AcrossSaid { get; init; }
     /// <summary>Whether the file says how far off centre to front or back.</summary>
     public bool DeepSaid { get; init; }
+    /// <summary>Last part of the stroke, under load, m.</summary>
+    public required double PressingPart { get; init; }
+    /// <summary>Force over that part, N.</summary>
+    public required double PressingForce { get; init; }
 }
 
 /// <summary>Factors between giving and safe.</summary>

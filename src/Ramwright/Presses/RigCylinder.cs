@@ -47,8 +47,18 @@ public sealed record RigCylinder
     public RigFoot? Foot { get; init; }
     /// <summary>Share of the hydraulic force lost to the seals.</summary>
     public required double SealFriction { get; init; }
-    /// <summary>Return spring force with the ram in, N; 0 where there is none.</summary>
+    /// <summary>How many such cylinders push side by side on one line; sizes and ratings are those of each.</summary>
+    public int Count { get; init; } = 1;
+    /// <summary>When the oil of the ring joins the pump's.</summary>
+    public Regeneration Regeneration { get; init; } = Regeneration.Never;
+    /// <summary>What brings it back; null where oil does.</summary>
+    public RamReturn? Return { get; init; }
+    /// <summary>Which way it pushes; null where nothing is known.</summary>
+    public RamDirection? Pushes { get; init; }
+    /// <summary>Mass of what moves, kg; null where nothing is known.</summary>
+    public double? MovingMass { get; init; }
+    /// <summary>Return spring force with the ram in, of all cylinders together, N; 0 where there is none.</summary>
     public double SpringPreload { get; init; }
-    /// <summary>Return spring rate, N/m; 0 where there is none.</summary>
+    /// <summary>Return spring rate, of all cylinders together, N/m; 0 where there is none.</summary>
     public double SpringRate { get; init; }
 }

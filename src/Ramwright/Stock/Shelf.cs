@@ -34,6 +34,8 @@ public sealed record Shelf
     public required IReadOnlyList<HoseGrade> Hoses { get; init; }
     /// <summary>Oils.</summary>
     public required IReadOnlyList<OilGrade> Oils { get; init; }
+    /// <summary>Threads of lines and ports.</summary>
+    public IReadOnlyList<PortThread> Ports { get; init; } = [];
 
     /// <summary>A shelf with nothing on it.</summary>
     public static Shelf Empty { get; } = new()
@@ -96,6 +98,10 @@ public sealed record Shelf
             .MinBy(h => Math.Abs(h.Bore - bore));
         return hose is not null;
     }
+
+    /// <summary>Finds a thread of a line or port: <c>G 3/8</c>, <c>JIC 6</c>, <c>cone 12L</c>.</summary>
+    public bool TryPort(string name, [NotNullWhen(true)] out PortThread? port) =>
+        (port = Ports.FirstOrDefault(p => SameName(p.Name, name))) is not null;
 
     /// <summary>Finds an oil by its grade: <c>VG 46</c>, <c>ISO VG 46</c>.</summary>
     public bool TryOil(string name, [NotNullWhen(true)] out OilGrade? oil)
