@@ -43,7 +43,7 @@ internal sealed class ShelfFiller
     /// <summary>A thread, under each of its names.</summary>
     public void Add(TableRow row, PortThread port)
     {
-        foreach (string name in Names(row))
+        foreach (string name in row.Names())
         {
             Once(row, name);
             _ports.Add(port with { Name = name });

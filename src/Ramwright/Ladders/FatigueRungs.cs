@@ -112,7 +112,7 @@ internal static class FatigueRungs
     private static void Bolts(Adding add, PlanJoint[] joints, string id, string name, RigBoltedJoint bolted)
     {
         BoltGroup group = JointBolts.Of(bolted);
-        double fyb = BoltStrength.Of(group.Bolt.Class).Fyb, As = bolted.Thread.As;
+        double fyb = group.Bolt.Class.Fyb, As = bolted.Thread.As;
         bool lapped = bolted.Fit == BeamFit.Lapped;
         Actions Local(int i, JointEnd end) => lapped ? end.In(joints[i]) with { N = 0, My = 0, Mz = 0 } : end.In(joints[i]);
 

@@ -85,7 +85,7 @@ internal static class MountRungs
     {
         int n = mount.Bolts.Count;
         double R = mount.Circle / 2, m = R - mount.Barrel / 2, e = (mount.Outside - mount.Circle) / 2;
-        var bolt = RamRungs.Counted(mount.Bolts);
+        var bolt = new Bolt(mount.Bolts.Thread, mount.Bolts.Class);
         // one bolt stands where a moment pulls most
         var group = new BoltGroup(bolt, [.. Enumerable.Range(0, n).Select(i => new BoltPlace(R * Math.Sin(2 * Math.PI * i / n), R * Math.Cos(2 * Math.PI * i / n)))]);
         Actions Acting(Working? w) => new(
@@ -201,7 +201,7 @@ internal static class MountRungs
                 return CurvedBeam.Yield(CurvedSection.Rectangle(mount.Width, mount.Plate, mount.BendRadius), f, M, fy, factors, w);
             });
 
-        Bolt bolt = RamRungs.Counted(mount.Bolts);
+        Bolt bolt = new Bolt(mount.Bolts.Thread, mount.Bolts.Class);
         TStub Stub(Working? w)
         {
             double m = mount.Reach - mount.Plate / 2 - 0.8 * mount.BendRadius, room = mount.Width / n;

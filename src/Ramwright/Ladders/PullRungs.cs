@@ -27,7 +27,7 @@ internal static class PullRungs
             {
                 if (pull.Class is { } grade)
                     return RodThread.Stretches(1, pull.Thread, grade, factors, w);
-                w?.Take("A", $"stress area of {pull.Thread.Name}", pull.Thread.As, Dimension.Area, ScrewThread.StressAreaSource);
+                w?.Take("A", $"stress area of {pull.Thread.Name}", pull.Thread.As, Dimension.Area, pull.Thread.Form.StressArea);
                 return RoundBar.Pulls(1, pull.Thread.As, pull.Steel!.Fy(pull.Thread.D), pull.Steel.Fu(pull.Thread.D), factors, w);
             });
 

@@ -105,15 +105,12 @@ internal static class RamRungs
         string threadId, string threadPart, double fuInto)
     {
         FittingRung.Add(rungs, words, RungGroup.Joints, Factoring.Break(rig), Bolt.Source,
-            w => new BoltGroup(Counted(screws), [new BoltPlace(0, 0)]).Tension(new Actions(pull(w), 0, 0, 0, 0, 0), factors, 1, w));
+            w => new BoltGroup(new Bolt(screws.Thread, screws.Class), [new BoltPlace(0, 0)]).Tension(new Actions(pull(w), 0, 0, 0, 0, 0), factors, 1, w));
         if (screws.Engagement is not { } mesh)
             return;
         FittingRung.Add(rungs, new Words(threadId, threadPart, "strips", "strips"), RungGroup.Joints, Factoring.Break(rig), NutAndThread.Source,
             w => NutAndThread.Strips(pull(w), Fit(screws.Thread), mesh, screws.Class.Rm, fuInto, factors, w));
     }
-
-    /// <summary>EN 1993-1-8 knows no class above 10.9; a harder bolt is counted as 10.9.</summary>
-    internal static Bolt Counted(RigScrews screws) => new(screws.Thread, BoltStrength.Covers(screws.Class.Name) ? screws.Class.Name : "10.9");
 
     /// <summary>The loosest fit; the basic sizes for threads finer than the tolerances reach.</summary>
     internal static ThreadFit Fit(ScrewThread thread) => thread.P >= 1e-3 ? ThreadFit.Loosest6H6g(thread) : ThreadFit.Basic(thread);

@@ -1,3 +1,5 @@
+using Ramwright.Stock;
+
 namespace Ramwright.Presses;
 
 /// <summary>What cannot be true together in a mount and in what hangs on the ram.</summary>
@@ -38,8 +40,8 @@ internal static class FittingRules
 
         if (said.Outside <= said.Circle)
             faults.Add(new Fault("cylinder.mount.outside", "the bolts would stand outside the flange", "a flange wider than its bolt circle", Against: "cylinder.mount.circle"));
-        if (said.Count is { } n && said.Circle is { } circle && said.Thread is { } name && ThreadName.Diameter(name) is { } d
-            && Math.Sin(Math.PI / n) * circle <= d)
+        if (said.Count is { } n && said.Circle is { } circle && said.Thread is { } name && ThreadText.TryRead(name, out ThreadCall call)
+            && Math.Sin(Math.PI / n) * circle <= call.D)
         {
             faults.Add(new Fault("cylinder.mount.count", "so many bolts would stand inside each other", "fewer bolts, or a wider circle", Against: "cylinder.mount.circle"));
         }
@@ -84,7 +86,7 @@ internal static class FittingRules
 
     private static void Edge(double? edge, string? thread, string path, List<Fault> faults)
     {
-        if (edge is { } e && thread is { } name && ThreadName.Diameter(name) is { } d && e <= d / 2)
+        if (edge is { } e && thread is { } name && ThreadText.TryRead(name, out ThreadCall call) && e <= call.D / 2)
             faults.Add(new Fault(path, "the hole would break out of the edge", "at least one and a half bolt diameters, from the hole's centre", Against: "cylinder.mount.thread"));
     }
 }

@@ -19,7 +19,7 @@ internal static class ResolveBearing
         };
         string steel = said?.Steel ?? (said?.Thickness is null ? "unknown" : assume.Or(null, "cylinder.foot.steel", "unknown",
             "steel without papers is taken at the lowest structural grade"));
-        return new RigFoot(along, across, Math.Min(barrel, across), said?.Thickness, Resolver.SteelNamed(steel, shelf, "cylinder.foot.steel"));
+        return new RigFoot(along, across, Math.Min(barrel, across), said?.Thickness, Resolver.SteelNamed(steel, shelf, "cylinder.foot.steel", assume));
     }
 
     private static (double, double) Round(double barrel, bool guessed, Assumptions assume)
@@ -37,6 +37,6 @@ internal static class ResolveBearing
         double t = Resolver.Needed(said.Thickness, "frame.bolster.thickness");
         double along = assume.Or(said.Length, "frame.bolster.length", die + 2 * t, Dimension.Length, "no more of it counts than the die spreads over, at 45°");
         string steel = assume.Or(said.Steel, "frame.bolster.steel", "unknown", "steel without papers is taken at the lowest structural grade");
-        return new RigBolster(t, along, Resolver.SteelNamed(steel, shelf, "frame.bolster.steel"));
+        return new RigBolster(t, along, Resolver.SteelNamed(steel, shelf, "frame.bolster.steel", assume));
     }
 }

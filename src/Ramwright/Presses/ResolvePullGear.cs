@@ -19,7 +19,7 @@ internal static class ResolvePullGear
                 "a thinner rod, or a wider hole");
         }
 
-        Steel? steel = said.Steel is { } name && said.Class is null ? Resolver.SteelNamed(name, shelf, "pull.steel") : null;
+        Steel? steel = said.Steel is { } name && said.Class is null ? Resolver.SteelNamed(name, shelf, "pull.steel", assume) : null;
         assume.Caution("Nobody stands in line with a pull rod: a rod, nut or coupler that lets go flies along it.");
         return new RigPullGear
         {
@@ -28,7 +28,7 @@ internal static class ResolvePullGear
             Steel = steel,
             Nut = said.Nut ?? 0,
             NutSteel = said.Nut is null ? null
-                : Resolver.SteelNamed(assume.Or(said.NutSteel, "pull.nut-steel", "unknown", Unmarked), shelf, "pull.nut-steel"),
+                : Resolver.SteelNamed(assume.Or(said.NutSteel, "pull.nut-steel", "unknown", Unmarked), shelf, "pull.nut-steel", assume),
             Washer = Washer(said.Washer, thread, shelf, assume),
             Chair = Chair(said.Chair, thread, shelf, assume),
             Coupler = Coupler(said.Coupler, thread, shelf, assume),
@@ -44,7 +44,7 @@ internal static class ResolvePullGear
         double nut = assume.Or(said.NutWidth, "pull.washer.nut-width", 1.5 * thread.D, Dimension.Length, "a common hexagon nut");
         if (nut <= hole)
             assume.Fault("pull.washer.hole", "the nut falls through the washer", "a hole smaller than the nut");
-        return new RigPullWasher(Resolver.Needed(said.Thickness, "pull.washer.thickness"), hole, nut, Resolver.SteelNamed(steel, shelf, "pull.washer.steel"));
+        return new RigPullWasher(Resolver.Needed(said.Thickness, "pull.washer.thickness"), hole, nut, Resolver.SteelNamed(steel, shelf, "pull.washer.steel", assume));
     }
 
     private static RigPullChair? Chair(PullChair? said, ScrewThread thread, Shelf shelf, Assumptions assume)
@@ -60,7 +60,7 @@ internal static class ResolvePullGear
         if (hole >= circle)
             assume.Fault("pull.chair.hole", "the hole is as wide as the circle of the legs", "a hole smaller than circle");
         return new RigPullChair((int)Resolver.Needed(said.Legs, "pull.chair.legs"), section, Resolver.Needed(said.Length, "pull.chair.length"),
-            Resolver.Needed(said.Plate, "pull.chair.plate"), circle, hole, Resolver.SteelNamed(steel, shelf, "pull.chair.steel"));
+            Resolver.Needed(said.Plate, "pull.chair.plate"), circle, hole, Resolver.SteelNamed(steel, shelf, "pull.chair.steel", assume));
     }
 
     private static RigPullCoupler? Coupler(PullCoupler? said, ScrewThread thread, Shelf shelf, Assumptions assume)
@@ -71,6 +71,6 @@ internal static class ResolvePullGear
         double outside = Resolver.Needed(said.Outside, "pull.coupler.outside");
         if (outside <= thread.D)
             assume.Fault("pull.coupler.outside", "the coupler has no wall around the rod", "a coupler wider than the rod");
-        return new RigPullCoupler(Resolver.Needed(said.Engagement, "pull.coupler.engagement"), outside, Resolver.SteelNamed(steel, shelf, "pull.coupler.steel"));
+        return new RigPullCoupler(Resolver.Needed(said.Engagement, "pull.coupler.engagement"), outside, Resolver.SteelNamed(steel, shelf, "pull.coupler.steel", assume));
     }
 }

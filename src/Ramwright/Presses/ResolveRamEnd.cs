@@ -40,7 +40,7 @@ internal static class ResolveRamEnd
             assume.Fault(path + ".length", "the pad would lie inside the ram", "an arm longer than half the rod");
         string steel = assume.Or(said.Steel, path + ".steel", "unknown", "steel without papers is taken at the lowest structural grade");
         double height = Resolver.Needed(said.Height, path + ".height"), depth = Resolver.Needed(said.Depth, path + ".depth");
-        Steel found = Resolver.SteelNamed(steel, shelf, path + ".steel");
+        Steel found = Resolver.SteelNamed(steel, shelf, path + ".steel", assume);
         if (said.Weld is not null)
             assume.Caution("Never weld to the ram itself: weld the anti-twist arm to a collar and clamp that on.");
         double twist = assume.Or(said.Twist, path + ".twist", loading.SideLoad * Math.Max(loading.Across, loading.Deep), Dimension.Length,
@@ -67,6 +67,6 @@ internal static class ResolveRamEnd
             return null;
         string steel = assume.Or(said.Steel, path + ".steel", "unknown", "steel without papers is taken at the lowest structural grade");
         return new RigSaddle(Resolver.Needed(said.Diameter, path + ".diameter"),
-            assume.Or(said.Hole, path + ".hole", 0, Dimension.Length, "a full face"), Resolver.SteelNamed(steel, shelf, path + ".steel"));
+            assume.Or(said.Hole, path + ".hole", 0, Dimension.Length, "a full face"), Resolver.SteelNamed(steel, shelf, path + ".steel", assume));
     }
 }
