@@ -103,6 +103,40 @@ public class FatigueRungsTest
     }
 
     [Fact]
+    public void PinsAndTheirHolesHaveRungs()
+    {
+        PressCheck check = Read("""
+            wanted: 10 t
+            cylinder: { kind: double-acting, bore: 100 mm }
+            pump: { kind: electric, motor: 2.2 kW }
+            frame:
+              kind: closed
+              daylight: 600 mm
+              width: 500 mm
+              steel: S275
+              crown: { section: 2 x UPN 200, apart: 160 mm }
+              bed: { section: 2 x UPN 200, apart: 160 mm }
+              upright: { section: HEB 160 }
+              crown-joint: { kind: pin, diameter: 50 mm, steel: C45+QT }
+              bed-joint: { kind: weld, fit: lapped, weld: { leg: 8 mm } }
+            loading: { squeezes: 50000, squeezes-a-day: 25 }
+            """);
+
+        Rung pin = check.Ladder.Rungs.Single(r => r.Id == "crown-pin-fatigue");
+        double tau = 100e6 * Math.Pow(2e6 / 5e4, 0.2) / 1.35, share = 1 / pin.SafeTo * tau * 2 * Math.PI / 4 * 0.05 * 0.05;
+        Assert.InRange(share, 0.5, 1);      // half of the ram force on each side, more for work off centre
+        Assert.Contains(check.Ladder.Rungs, r => r.Id == "upright-holes-fatigue");
+        Assert.Contains(check.Ladder.Rungs, r => r.Id == "bed-toe-fatigue" && r.Source.Clause.Contains("detail 5"));
+        Assert.Equal(25, check.Rig.Loading.SqueezesADay);
+        foreach (Rung rung in Cracks(check))
+        {
+            var w = new Working();
+            rung.Work(w);
+            WorkingCheck.Holds(w);
+        }
+    }
+
+    [Fact]
     public void CracksAreJudgedAgainstTheWantedForceOnly() =>
         Assert.All(Cracks(Check("kind: weld, weld: { leg: 8 mm }", 2e4)), r => Assert.False(r.MustSurvive));
 
