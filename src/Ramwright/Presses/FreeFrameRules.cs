@@ -13,6 +13,9 @@ internal static class FreeFrameRules
     {
         IReadOnlyList<FramePoint> points = said.Points ?? [];
         IReadOnlyList<FrameBar> bars = said.Bars ?? [];
+        // an item that could not be read is null, and has its own fault
+        if (points.Any(p => p is null) || bars.Any(b => b is null))
+            return;
         Twice(points.Select(p => p.Name), "frame.points", "point", faults);
         Twice(bars.Select(b => b.Name), "frame.bars", "bar", faults);
         for (int i = 0; i < points.Count; i++)

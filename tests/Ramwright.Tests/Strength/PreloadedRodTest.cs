@@ -77,6 +77,26 @@ public class PreloadedRodTest
         Assert.Throws<ArgumentException>(() => new PreloadedRod(400e-6, 600e6, 830e6, 250e3, 0.3).Stretches(1, None));
 
     [Fact]
+    public void SqueezesUsedUp()
+    {
+        var M24 = new Ramwright.Stock.ScrewThread(0.024, 0.003) { Name = "M24" };
+        var severest = new FatigueFactors(1.35, 1);
+        var loose = new PreloadedRod(353e-6, 600e6, 830e6, 0, 1);
+        PreloadedRod held = loose with { Preload = 180e3, Share = 0.25 };
+        var w = new Working();
+
+        var G21 = new Reference("G-21", "EN 1993-1-9:2005, category 50, γ_Mf 1.35: 100.5 MPa for 100 000", Trust.OwnNumbers);
+        G21.Near("loose M24, kN", 100.5e6 * 353e-6 / 1e3, loose.Cracks(1, 0, M24, 1e5, severest)!.Value.SafeTo / 1e3, 5e-3);
+        G21.Near("the same held closed, C 0.25, kN", 100.5e6 * 353e-6 / 0.25 / 1e3, held.Cracks(1, 0, M24, 1e5, severest, w)!.Value.SafeTo / 1e3, 5e-3);
+        new Reference("G-25", "EN 1993-1-9:2005, category 50, range 56.7 MPa: 558 700", Trust.OwnNumbers)
+            .Near("pull of a loose M24, kN", 20, loose.Cracks(1, 0, M24, 558700, severest)!.Value.SafeTo / 1e3, 5e-3);
+        WorkingCheck.Holds(w);
+        // bending is felt whole, clamped or not
+        double W = Math.PI * Math.Pow(4 * 353e-6 / Math.PI, 1.5) / 32;
+        Near.Relative(100.5e6 / (0.25 / 353e-6 + 0.001 / W), held.Cracks(1, 0.001, M24, 1e5, severest)!.Value.SafeTo, 5e-3, "bent too");
+    }
+
+    [Fact]
     public void TheCutOfAPlateOnFourRods()
     {
         var w = new Working();
