@@ -73,7 +73,8 @@ internal static class OpenFrontPlan
                         + "spring that stands for the joint's own give, good to a third or so."
                     : "No rule is known for how much this joint gives: it is taken as rigid, so the dies will open more than shown, perhaps half as much again.",
                 UnitLoads.InWords(rig.Loading),
-                "Weight is left out: it is small beside the ram force.",
-            ]);
+                .. frame.Horizontal ? (string[])[] : ["Weight is left out: it is small beside the ram force."],
+            ])
+        { Feet = (atLower, atUpper) };
     }
 }

@@ -74,8 +74,10 @@ public sealed class PressCheck
         CornerRungs.Add(rungs, rig, response);
         PanelRungs.Add(rungs, rig, response);
         JointRungs.Add(rungs, rig, response);
+        TieRodRungs.Add(rungs, rig, response);
         StiffnessRungs.Add(rungs, rig, response);
         FatigueRungs.Add(rungs, rig, response);
+        BedHeightRungs.Add(rungs, rig, response);
         return new PressCheck(rig, power, response, Ladder.Of(rungs));
     }
 }
