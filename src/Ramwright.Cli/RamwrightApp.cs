@@ -26,6 +26,9 @@ internal static class RamwrightApp
             config.AddCommand<ExplainCommand>("explain")
                 .WithDescription("The full working of one rung: formula, values, source.")
                 .WithExample("explain", "examples/wherry-yard.press.yaml", "crown-bending");
+            config.AddCommand<OffsetCommand>("offset")
+                .WithDescription("The allowed ram force against how far off centre the work stands.")
+                .WithExample("offset", "examples/wherry-yard.press.yaml");
             config.AddCommand<NewCommand>("new")
                 .WithDescription("Write a commented starter file to fill in.")
                 .WithExample("new", "my.press.yaml", "--frame", "closed");

@@ -69,6 +69,7 @@ public static class CheckJson
             Write(json, rung);
         json.WriteEndArray();
 
+        OffCentreJson.Write(json, check.OffCentre());
         json.WriteNumber("daylightGrowthMm", Round(check.DaylightGrowth * 1e3));
         json.WriteNumber("openingMmPerM", Round(check.Opening * 1e3));
         json.WriteNumber("stiffnessKNPerMm", Round(check.Response.Stiffness / 1e6));

@@ -22,18 +22,7 @@ public static class Resolver
         RigCylinder cylinder = ResolveCylinder.Of(Needed(press.Cylinder, "cylinder"), shelf, assume);
         RigPump pump = ResolvePump.Of(Needed(press.Pump, "pump"), cylinder, assume);
         RigFrame frame = ResolveFrame.Of(Needed(press.Frame, "frame"), shelf, assume);
-        Loading said = press.Loading ?? new Loading();
-        double die = frame.DieWidth > 0 ? frame.DieWidth : 0.1;
-        string whyOff = frame.DieWidth > 0
-            ? "a quarter of the die's width: work is seldom set truer"
-            : "a quarter of a 100 mm die: work is seldom set truer";
-        var loading = new RigLoading(
-            assume.Or(said.OffCentreAcross, "loading.off-centre-across", die / 4, Dimension.Length, whyOff),
-            assume.Or(said.OffCentreDeep, "loading.off-centre-deep", die / 4, Dimension.Length, whyOff),
-            assume.Or(said.SideLoad, "loading.side-load", 0.03, Dimension.Ratio,
-                "common practice: some side push comes with every squeeze"),
-            assume.Or(said.AllowedOpening, "loading.allowed-opening", 2e-3, Dimension.Slope,
-                "common practice: 0.2 mm across a 100 mm die"));
+        RigLoading loading = ResolveLoading.Of(press.Loading, frame.DieWidth, assume);
 
         Factors f = press.Factors ?? new Factors();
         var factors = new RigFactors(

@@ -1,0 +1,35 @@
+using Ramwright.Quantities;
+
+namespace Ramwright.Presses;
+
+/// <summary>Settles how squarely the work is pressed.</summary>
+internal static class ResolveLoading
+{
+    private const string General = "ISO 2768-1, table 3, class m";
+
+    public static RigLoading Of(Loading? said, double dieWidth, Assumptions assume)
+    {
+        said ??= new Loading();
+        double die = dieWidth > 0 ? dieWidth : 0.1;
+        string its = dieWidth > 0 ? "the die's width" : "a 100 mm die";
+        // statics: pressed within its middle third a flat face bears all over; beyond it one edge lifts
+        string whyOff = $"a sixth of {its}: beyond its middle third a flat die lifts at one edge";
+        (double angle, string minutes) = AllowedAngle(die);
+        return new RigLoading(
+            assume.Or(said.OffCentreAcross, "loading.off-centre-across", die / 6, Dimension.Length, whyOff),
+            assume.Or(said.OffCentreDeep, "loading.off-centre-deep", die / 6, Dimension.Length, whyOff),
+            assume.Or(said.SideLoad, "loading.side-load", 0.03, Dimension.Ratio,
+                "common practice: some side push comes with every squeeze"),
+            assume.Or(said.AllowedOpening, "loading.allowed-opening", Math.Tan(angle), Dimension.Slope,
+                $"{minutes}, what {General} allows faces as long as {its}; forging takes more, fits want less"));
+    }
+
+    /// <summary>What general workshop tolerances allow an angle whose shorter side is so long; ISO 2768-1:1989, table 3, class m.</summary>
+    /// <param name="side">Shorter side, m.</param>
+    /// <returns>Radians, and as it is written.</returns>
+    internal static (double Angle, string Written) AllowedAngle(double side)
+    {
+        int minutes = side <= 0.010 ? 60 : side <= 0.050 ? 30 : side <= 0.120 ? 20 : side <= 0.400 ? 10 : 5;
+        return (minutes / 60.0 * Math.PI / 180, minutes == 60 ? "1°" : $"0°{minutes:00}′");
+    }
+}
