@@ -101,6 +101,33 @@ public class SectionWallsTest
     }
 
     [Fact]
+    public void AnglesCountTheirWholeLegs()
+    {
+        var r = new Reference("MB-05", "EN 1993-1-1 table 5.2 sheet 3, angles pushed along: (b + h)/2t up to 11.5 ε, S235", Trust.FromMemory);
+        static SectionClass Pressed(double leg) => SectionWalls.Of(new Angle(leg, leg, 0.01, 0) { Name = "L", Source = Made }).Counted(Pushed, 235e6).Class;
+        r.Exactly("leg/t 11.4", SectionClass.Three, Pressed(0.114));
+        r.Exactly("leg/t 11.6", SectionClass.Four, Pressed(0.116));
+        Assert.Equal(SectionClass.One, SectionWalls.Of(Named("L 80x80x10")).Counted(Pulled, 275e6).Class);
+    }
+
+    /// <summary>Whoever adds a shape says how its walls buckle, or that it has none.</summary>
+    [Theory]
+    [InlineData("HEB 160")]
+    [InlineData("UPN 200")]
+    [InlineData("L 80x80x10")]
+    [InlineData("box 200x150x12")]
+    [InlineData("SHS 100x100x6")]
+    [InlineData("flat 200x30")]
+    [InlineData("round 60")]
+    [InlineData("half IPE 300")]
+    public void WallsOfStockAreKnown(string name) => Assert.NotNull(SectionWalls.Of(Named(name)).All);
+
+    [Fact]
+    public void NoShapeIsForgotten() => Assert.Equal(
+        ["Angle", "Box", "Channel", "CircularHollow", "Drilled", "Flat", "ISection", "Pair", "RectangularHollow", "Round", "Slotted", "Tee", "Turned"],
+        typeof(Shape).Assembly.GetTypes().Where(t => t.IsSubclassOf(typeof(Shape))).Select(t => t.Name).Order(StringComparer.Ordinal));
+
+    [Fact]
     public void ThinTubesCountLess()
     {
         var r = new Reference("MB-03", "AISC 360-16 E7-6: F_y (0.038 E/(F_y D/t) + 2/3), D/t 200, F_y 235", Trust.OwnNumbers);
