@@ -45,6 +45,36 @@ public class SectionWallsTest
         r.Near("flange, tip pulled as much as the root is pushed: 21 √23.8", 102.4, PlateClass.OutstandLimit(1, -1), 0.001);
     }
 
+    // S275, ε = 0.924: class 3 up to (b + h)/2t = 10.6 and h/t = 13.9
+    [Theory]
+    [InlineData("L 80x80x8", false)]
+    [InlineData("L 100x100x10", false)]
+    [InlineData("L 100x100x8", true)]
+    [InlineData("L 150x150x12", true)]
+    [InlineData("L 100x65x8", false)]
+    [InlineData("L 150x90x10", true)]
+    public void APushedAngleIsOfTheClassOfSheetThree(string name, bool slender)
+    {
+        var r = new Reference("angles", $"{name}, S275, pushed: EN 1993-1-1 table 5.2 sheet 3", Trust.OwnNumbers);
+
+        r.Exactly("class 4", slender, SectionWalls.Of(Named(name)).Counted(Pushed, 275e6).Class == SectionClass.Four);
+    }
+
+    [Fact]
+    public void AStemIsHeldAtItsFootOnly()
+    {
+        // half IPE 300: stem (150 − 10.7 − 15)/7.1 = 17.5, flange (150 − 7.1)/2 − 15 = 56.45 over 10.7
+        IReadOnlyList<Wall> walls = SectionWalls.Of(Named("half IPE 300")).All;
+        Wall stem = walls.Single(w => w.Name == "stem");
+
+        Assert.All(walls, w => Assert.Equal(WallHold.OneEdge, w.Hold));
+        Near.Relative(124.3 / 7.1, stem.C / stem.T, 1e-6);
+        Near.Relative(56.45 / 10.7, walls[0].C / walls[0].T, 1e-6);
+        Assert.Equal(SectionClass.Four, SectionWalls.Of(Named("half IPE 300")).Counted(Pushed, 355e6).Class);
+        // bent so that its tip is pulled it is far from buckling: My above zero pulls what lies above the centroid
+        Assert.NotEqual(SectionClass.Four, SectionWalls.Of(Named("half IPE 300")).Counted(Bent, 355e6).Class);
+    }
+
     [Fact]
     public void ASlenderFlangeCountsTheStressAtWhichItIsJustClassThree()
     {
