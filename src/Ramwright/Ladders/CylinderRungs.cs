@@ -38,6 +38,7 @@ internal static class CylinderRungs
                 Id = "rod-buckling",
                 Part = rod,
                 Mode = $"bows out, fully extended, {Guided(cylinder.Guide)}",
+                Brief = "bows out, fully extended",
                 Saying = $"bows out when fully extended, {Guided(cylinder.Guide)},",
                 Group = RungGroup.Cylinder,
                 GivesAt = bow.GivesAt,
