@@ -18,7 +18,7 @@ internal static class ClosedFramePlan
 
         double half = frame.Width / 2 + upright.Bottom;
         double height = bed.Top + frame.Daylight + frame.RamDrop + crown.Bottom;
-        double off = Math.Min(rig.Loading.Across, 0.95 * half);
+        double off = Math.Min(rig.Loading.Across, 0.95 * frame.Width / 2);
         bool split = off > 0;
 
         var plan = new PlanBuilder();
@@ -30,24 +30,28 @@ internal static class ClosedFramePlan
         int crownRightEnd = plan.Node("crown, right end", new Vector(half, 0, height));
         int bedAside = split ? plan.Node("bed, under off-centre work", new Vector(off, 0, 0)) : bedMid;
 
-        EndFixity crownEnd = Hold(frame.CrownJoint), bedEnd = Hold(frame.BedJoint);
+        // where a rule is known for the corner, beams end at its faces and springs stand for what it gives; else they run to the centre lines
+        JointSprings? top = JointSprings.OfCorner(frame.CrownJoint, frame.Crown, frame.Upright), foot = JointSprings.OfCorner(frame.BedJoint, frame.Bed, frame.Upright);
+        EndFixity crownEnd = top?.Beam ?? Hold(frame.CrownJoint), bedEnd = foot?.Beam ?? Hold(frame.BedJoint);
+        double crownArm = top is null ? 0 : upright.Bottom, bedArm = foot is null ? 0 : upright.Bottom;
+        Vector atBed = (foot is null ? 0 : bed.Top) * Vector.Up, atCrown = (top is null ? 0 : -crown.Bottom) * Vector.Up;
         var across = new Twist(2 * half, Cantilever: false);
         var upward = new Twist(height, Cantilever: false);
-        int[] crownLeft = plan.Beam(frame.Crown, crownLeftEnd, crownMid, Vector.Up, across, holdStart: crownEnd);
-        int[] crownRight = plan.Beam(frame.Crown, crownMid, crownRightEnd, Vector.Up, across, holdEnd: crownEnd);
-        int[] bedLeft = plan.Beam(frame.Bed, bedLeftEnd, bedMid, Vector.Up, across, holdStart: bedEnd);
+        int[] crownLeft = plan.Beam(frame.Crown, crownLeftEnd, crownMid, Vector.Up, across, start: crownArm * Vector.Across, holdStart: crownEnd);
+        int[] crownRight = plan.Beam(frame.Crown, crownMid, crownRightEnd, Vector.Up, across, end: -crownArm * Vector.Across, holdEnd: crownEnd);
+        int[] bedLeft = plan.Beam(frame.Bed, bedLeftEnd, bedMid, Vector.Up, across, start: bedArm * Vector.Across, holdStart: bedEnd);
         int[] bedMiddle = split ? plan.Beam(frame.Bed, bedMid, bedAside, Vector.Up, across) : [];
-        int[] bedRight = plan.Beam(frame.Bed, bedAside, bedRightEnd, Vector.Up, across, holdEnd: bedEnd);
-        int[] left = plan.Beam(frame.Upright, bedLeftEnd, crownLeftEnd, -Vector.Across, upward);
-        int[] right = plan.Beam(frame.Upright, bedRightEnd, crownRightEnd, Vector.Across, upward);
+        int[] bedRight = plan.Beam(frame.Bed, bedAside, bedRightEnd, Vector.Up, across, end: -bedArm * Vector.Across, holdEnd: bedEnd);
+        int[] left = plan.Beam(frame.Upright, bedLeftEnd, crownLeftEnd, -Vector.Across, upward, atBed, atCrown, foot?.Upright, top?.Upright);
+        int[] right = plan.Beam(frame.Upright, bedRightEnd, crownRightEnd, Vector.Across, upward, atBed, atCrown, foot?.Upright, top?.Upright);
 
         double contact = Math.Max(bed.Top, height - crown.Bottom - frame.RamDrop - rig.Cylinder.Stroke);
         var loads = new UnitLoads(new Vector(0, 0, height), Vector.Zero, new Vector(0, 0, contact));
-        var die = new DieSpread(half, frame.DieWidth);
-        Stretch[] onCrown = [new(crownLeft, -half, 0), new(crownRight, 0, half)];
+        var die = new DieSpread(half - Math.Max(crownArm, bedArm), frame.DieWidth);
+        Stretch[] onCrown = [new(crownLeft, crownArm - half, 0), new(crownRight, 0, half - crownArm)];
         Stretch[] onBed = split
-            ? [new(bedLeft, -half, 0), new(bedMiddle, 0, off), new(bedRight, off, half)]
-            : [new(bedLeft, -half, 0), new(bedRight, 0, half)];
+            ? [new(bedLeft, bedArm - half, 0), new(bedMiddle, 0, off), new(bedRight, off, half - bedArm)]
+            : [new(bedLeft, bedArm - half, 0), new(bedRight, 0, half - bedArm)];
 
         LoadCase Case(UnitLoads.Pair pair)
         {
@@ -113,10 +117,10 @@ internal static class ClosedFramePlan
             switch (joint.Fit)
             {
                 case BeamFit.Over:      // the upright's end stands against the beam's inner face
-                    return new PlanJoint(name, key, joint, frame.Upright, beam, uprights, top ? below : above,
+                    return new PlanJoint(name, key, joint, frame.Upright, beam, uprights, plan.Along(uprights[0], top ? below : above),
                         corner + (top ? -s.Bottom : s.Top) * Vector.Up, Vector.Up, side * Vector.Deep, side * Vector.Across);
                 case BeamFit.Lapped:    // the beam's halves clasp the upright
-                    return new PlanJoint(name, key, joint, beam, frame.Upright, beams, beamX, corner, Vector.Deep, -Vector.Across, Vector.Up);
+                    return new PlanJoint(name, key, joint, beam, frame.Upright, beams, plan.Along(beams[0], beamX), corner, Vector.Deep, -Vector.Across, Vector.Up);
                 default:                // the beam's end stands against the upright's inner face
                     return new PlanJoint(name, key, joint, beam, frame.Upright, beams, beamX,
                         corner - side * upright.Bottom * Vector.Across, Vector.Across, Vector.Deep, Vector.Up);
@@ -127,12 +131,15 @@ internal static class ClosedFramePlan
             plan.Model(new Support(bedMid, true, true, true, true, true, true)),
             [.. loads.Cases(rig.Loading).Select(Case)], parts, joints, Upper: crownMid, Lower: bedMid,
             [
-                "The frame is taken as beams from centre line to centre line; corners turn with the members joined there.",
+                top is null || foot is null
+                    ? "Where no rule is known for a corner, the frame is taken as beams from centre line to centre line; corners turn with the members joined there."
+                    : "The frame is taken as beams between the faces of its corners; springs stand for what the corners give, and for the dies sinking into the webs.",
                 "The halves of a pair bend each by itself, tied at the corners and under the ram.",
                 UnitLoads.InWords(rig.Loading),
                 "Weight is left out: it is small beside the ram force, and presses the parts together.",
                 .. frame.CrownJoint is RigBoltedJoint || frame.BedJoint is RigBoltedJoint ? (string[])["Bolted corners are taken not to slip."] : [],
-            ]);
+            ])
+        { Pressing = DiePressing.Of(frame.Crown.Shape, frame.DieWidth) + DiePressing.Of(frame.Bed.Shape, frame.DieWidth) };
     }
 
     private static EndFixity Hold(RigJoint joint) => joint is RigPinnedJoint ? EndFixity.PinnedY : EndFixity.Rigid;

@@ -76,6 +76,9 @@ public sealed record FramePlan(
     int Lower,
     IReadOnlyList<string> Notes)
 {
+    /// <summary>How far the dies sink into the parts they stand on for one newton, both together, m/N.</summary>
+    public double Pressing { get; init; }
+
     /// <summary>Draws up the beams of a press.</summary>
     public static FramePlan Of(Rig rig)
     {

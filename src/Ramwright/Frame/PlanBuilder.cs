@@ -65,19 +65,28 @@ internal sealed class PlanBuilder
 
     /// <summary>A place of a stretch that is looked at, in each of its strands.</summary>
     /// <param name="beams">The stretch.</param>
-    /// <param name="x">Metres from its first end.</param>
+    /// <param name="x">Metres from its first node; a place within a rigid arm is taken at the arm's end.</param>
     /// <param name="where">In words.</param>
     /// <param name="cut">What is cut there.</param>
     /// <param name="warps">Whether the flanges bend sideways here under torque.</param>
     public IEnumerable<PlanStation> At(int[] beams, double x, string where, PlanCut cut, bool warps)
     {
         foreach (int beam in beams)
-            yield return new PlanStation(beam, x, where, cut, warps ? _strands[beam].Warp : 0, _strands[beam].Mirrored);
+            yield return new PlanStation(beam, Along(beam, x), where, cut, warps ? _strands[beam].Warp : 0, _strands[beam].Mirrored);
+    }
+
+    /// <summary>Metres from a beam's own first end for metres from its first node, no less than none and no more than its length.</summary>
+    public double Along(int beam, double x)
+    {
+        FrameMember b = _beams[beam];
+        Vector way = (_nodes[b.To].At - _nodes[b.From].At).Unit, start = b.ArmFrom, end = b.ArmTo;
+        double length = (_nodes[b.To].At + end - _nodes[b.From].At - start).Dot(way);
+        return Math.Clamp(x - start.Dot(way), 0, length);
     }
 
     // a spring of the whole part is shared by its strands
     private static EndFixity Share(EndFixity hold, int strands) =>
-        strands == 1 ? hold : hold with { T = hold.T / strands, My = hold.My / strands, Mz = hold.Mz / strands };
+        strands == 1 ? hold : new(hold.N / strands, hold.Vy / strands, hold.Vz / strands, hold.T / strands, hold.My / strands, hold.Mz / strands);
 }
 
 /// <summary>How a part twists: between two held ends, or from a held root to a free tip.</summary>

@@ -44,8 +44,12 @@ public sealed class BrickMesh
             return Grid.Planes(boxes.SelectMany(b => (double[])[b.From(axis), b.To(axis)]).Where(x => x >= least - 1e-9 && x <= most + 1e-9), fine, coarse);
         })];
         Bricks = Cut(blocks, cuts);
-        foreach (Bond bond in bonds)
-            Join(bond);
+        foreach (IGrouping<(int A, int B), Bond> pair in bonds.GroupBy(b => (b.A, b.B)))
+        {
+            if (pair.Sum(Join) == 0)
+                throw new ArgumentException($"bodies {pair.Key.A} and {pair.Key.B} do not touch where they are joined");
+        }
+
         Bricks = [.. Bricks.Select(b => b with { Nodes = [.. b.Nodes.Select(Merged)] })];
     }
 
@@ -104,7 +108,7 @@ public sealed class BrickMesh
 
     private long Key(int body, long i, long j, long k) => ((i * 2 * _planes[1].Length + j) * 2 * _planes[2].Length + k) * _bodies + body;
 
-    private void Join(Bond bond)
+    private int Join(Bond bond)
     {
         int joined = 0;
         foreach ((long key, int a) in _numbers)
@@ -118,8 +122,7 @@ public sealed class BrickMesh
             joined++;
         }
 
-        if (joined == 0)
-            throw new ArgumentException($"bodies {bond.A} and {bond.B} do not touch in {bond.Where}");
+        return joined;
     }
 
     private int Merged(int node)
