@@ -1,5 +1,6 @@
 using Ramwright.Geometry;
 using Ramwright.Presses;
+using Ramwright.Quantities;
 using Ramwright.Stock;
 
 namespace Ramwright.Frame;
@@ -122,7 +123,7 @@ internal static class ClosedFramePlan
                 case BeamFit.Lapped:    // the beam's halves clasp the upright
                     return new PlanJoint(name, key, joint, beam, frame.Upright, beams, plan.Along(beams[0], beamX), corner, Vector.Deep, -Vector.Across, Vector.Up);
                 default:                // the beam's end stands against the upright's inner face
-                    return new PlanJoint(name, key, joint, beam, frame.Upright, beams, beamX,
+                    return new PlanJoint(name, key, joint, beam, frame.Upright, beams, plan.Along(beams[0], beamX),
                         corner - side * upright.Bottom * Vector.Across, Vector.Across, Vector.Deep, Vector.Up);
             }
         }
@@ -133,7 +134,8 @@ internal static class ClosedFramePlan
             [
                 top is null || foot is null
                     ? "Where no rule is known for a corner, the frame is taken as beams from centre line to centre line; corners turn with the members joined there."
-                    : "The frame is taken as beams between the faces of its corners; springs stand for what the corners give, and for the dies sinking into the webs.",
+                    : "The frame is taken as beams between the faces of its corners; springs stand for what the corners give, and for the dies sinking into the webs. "
+                        + $"Against solid models such frames opened within {Readout.Text(Math.Max(top.Value.Within, foot.Value.Within), Dimension.Ratio)} of what is shown.",
                 "The halves of a pair bend each by itself, tied at the corners and under the ram.",
                 UnitLoads.InWords(rig.Loading),
                 "Weight is left out: it is small beside the ram force, and presses the parts together.",

@@ -21,11 +21,8 @@ public static class JointGive
     public static readonly Citation EdgeSource =
         new("W. J. O'Donnell, The additional deflection of a cantilever due to the elasticity of the support, J. Appl. Mech. 27 (1960)", "turning under a moment, plane stress", Standing.FromMemory);
 
-    /// <summary>A bar's end on a flange, the flange spreading the load: 3.5 times the stiffness of the bare edge of the web.</summary>
-    public static readonly Citation FlangeSource = Citation.Practice("bare edge of the web times 3.5, fitted to solid models of a bar on the face of an I");
-
-    /// <summary>A profile's end on a web.</summary>
-    public static readonly Citation Source = new("EN 1993-1-8:2005", "6.3.1, eq. 6.27, and table 6.11", Standing.FromMemory);
+    /// <summary>An end on a flange that lies on its web.</summary>
+    public static readonly Citation BedSource = new("M. Hetényi, Beams on Elastic Foundation (1946)", "infinite and half-infinite beam", Standing.FromMemory);
 
     /// <summary>Bar held between the flanges of a slotted column.</summary>
     public static readonly Citation SlotSource = Citation.Mechanics("bar on two flanges: bending and shear of the length between them");
@@ -39,9 +36,6 @@ public static class JointGive
     /// <summary>Turning of a bar's end bedded on a long edge: θ = 16.67 M/(π E t h²).</summary>
     public const double Edge = Math.PI / 16.67;
 
-    /// <summary>How many times stiffer than the bare edge of the web, with the flange between.</summary>
-    public const double FlangeOverEdge = 3.5;
-
     /// <summary>Stiffness of one flange along a bar that passes through it, over E t_f.</summary>
     public const double Bedding = 3.4;
 
@@ -52,7 +46,10 @@ public static class JointGive
     /// Share of half the joint's depth over which the shear of a beam over an upright still bends it out of line: the upright pulls hardest at its inner edge, so the
     /// shear falls as (1 − s)², 7/12 on the mean, of which 1/4 is in the turning of the panel already.
     /// </summary>
-    public const double Shearing = 1.0 / 3;
+    public const double ShearingOver = 1.0 / 3;
+
+    /// <summary>The same for a beam lapped on the upright, where the shear falls evenly: 3/4 less the same 1/4.</summary>
+    public const double ShearingLapped = 0.5;
 
     /// <summary>The panel's shear, as the spring at the end of either member: the strain is (M_b + M_c)/2 over G t z_b z_c.</summary>
     /// <param name="t">Thickness of the panel, m.</param>
@@ -78,53 +75,63 @@ public static class JointGive
     public static double OnEdge(double t, double h, double E = 210e9, Working? w = null)
     {
         double S = Edge * Check.Positive(E) * Check.Positive(t) * Check.Positive(h) * h;
-        w?.Step("S_e", "end bedded on the edge", "π / 16.67 E t h²", S, Dimension.RotationalStiffness, EdgeSource,
+        w?.Step("S_e", "end bedded on the edge", "π E t h² / 16.67", S, Dimension.RotationalStiffness, EdgeSource,
             ("E", E, Dimension.Stress), ("t", t, Dimension.Length), ("h", h, Dimension.Length));
         return S;
     }
 
     /// <summary>A flat bar's end on the flange of a column, in line with its web.</summary>
-    /// <param name="tw">Web of the column, all webs that stand behind the bar together, m.</param>
+    /// <param name="column">The column.</param>
     /// <param name="h">Depth of the bar, m.</param>
     /// <param name="E">Young's modulus, Pa.</param>
     /// <param name="w">Where to write it down.</param>
     /// <returns>N·m/rad.</returns>
-    public static double OnFlange(double tw, double h, double E = 210e9, Working? w = null)
+    /// <remarks>
+    /// The same bed as in <see cref="ProfileOnFace"/>, under a rigid end of length h with the flange running on to both sides:
+    /// S = k (h³/12 + h²/2λ + h/λ² + 1/λ³).
+    /// </remarks>
+    public static double OnFlange(JointColumn column, double h, double E = 210e9, Working? w = null)
     {
-        double S = FlangeOverEdge * OnEdge(tw, h, E);
-        w?.Step("S_e", "end bedded on the flange", "3.5 · π / 16.67 E t_w h²", S, Dimension.RotationalStiffness, FlangeSource,
-            ("E", E, Dimension.Stress), ("t_w", tw, Dimension.Length), ("h", h, Dimension.Length));
+        ArgumentNullException.ThrowIfNull(column);
+        double r = 1 / column.Decay, k = 2 * Check.Positive(E) * column.Web / column.ClearWeb;
+        double S = Check.Positive(h) * h * h / 12 + h * h * r / 2 + h * r * r + r * r * r;
+        S *= k;
+        if (w is not null)
+        {
+            w.Step("k", "bed of the web, for each metre", "2 E t_w / d", k, Dimension.Stress, FadingSource,
+                ("E", E, Dimension.Stress), ("t_w", column.Web, Dimension.Length), ("d", column.ClearWeb, Dimension.Length));
+            w.Step("S_e", "end bedded on the flange", "k (h³ / 12 + h² r / 2 + h r² + r³)", S, Dimension.RotationalStiffness, BedSource,
+                ("k", k, Dimension.Stress), ("h", h, Dimension.Length), ("r", r, Dimension.Length));
+        }
+
         return S;
     }
 
-    /// <summary>The end of an I, channel or box on the flange of another, flange against web.</summary>
-    /// <param name="column">The member that runs on.</param>
+    /// <summary>The end of an I, channel or box on the flange of another, its two flanges pressing and pulling the web behind.</summary>
+    /// <param name="column">The flanged member that runs on.</param>
     /// <param name="h">Depth of the one that ends, m.</param>
     /// <param name="tf">Its flange, m.</param>
-    /// <param name="a">Throat of the weld of its flanges, m.</param>
     /// <param name="E">Young's modulus, Pa.</param>
     /// <param name="w">Where to write it down.</param>
     /// <returns>N·m/rad.</returns>
-    /// <remarks>Components k₂, web under the pressed flange, and k₃, web under the pulled one. The panel is counted apart: <see cref="Panel"/>.</remarks>
-    public static double ProfileOnFace(JointColumn column, double h, double tf, double a, double E = 210e9, Working? w = null)
+    /// <remarks>
+    /// The column's flange is a beam on the web as an elastic bed. The web hands each force over to the panel's shear evenly across its depth d, so that it is pressed over half of it:
+    /// k = 2 E t_w/d for each metre. A line force on a long beam on that bed finds 2/λ of it; the flange that brings the force spreads it by its own thickness.
+    /// </remarks>
+    public static double ProfileOnFace(JointColumn column, double h, double tf, double E = 210e9, Working? w = null)
     {
         ArgumentNullException.ThrowIfNull(column);
         double z = Check.Positive(Check.Positive(h) - Check.Positive(tf), "lever arm");
-        double bearing = tf + 2 * Math.Sqrt(2) * Check.NotNegative(a);
-        Check.Positive(E);
-        double beff = bearing + 5 * (column.Flange + column.Root), dc = column.StraightWeb, k2 = 0.7 * beff * column.Web / dc;
-        double S = E * z * z * k2 / 2;
+        double lambda = column.Decay, b = tf + 2 / lambda, k = 2 * column.Web * b / column.ClearWeb, S = Check.Positive(E) * z * z * k / 2;
         if (w is not null)
         {
-            w.Step("z", "lever arm", "h - t_f", z, Dimension.Length, Source, ("h", h, Dimension.Length), ("t_f", tf, Dimension.Length));
-            w.Step("b_s", "length pressed at the flange's face", "t_f + 2 √(2) a", bearing, Dimension.Length, Source,
-                ("t_f", tf, Dimension.Length), ("a", a, Dimension.Length));
-            w.Step("b_eff", "length of web that takes part", "b_s + 5 (t_fc + r_c)", beff, Dimension.Length, Source,
-                ("b_s", bearing, Dimension.Length), ("t_fc", column.Flange, Dimension.Length), ("r_c", column.Root, Dimension.Length));
-            w.Step("k_2", "web pressed, and the same web pulled", "0.7 b_eff t_wc / d_c", k2, Dimension.Length, Source,
-                ("b_eff", beff, Dimension.Length), ("t_wc", column.Web, Dimension.Length), ("d_c", dc, Dimension.Length));
-            w.Step("S_e", "ends of the flanges on the web", "E z² k_2 / 2", S, Dimension.RotationalStiffness, Source,
-                ("E", E, Dimension.Stress), ("z", z, Dimension.Length), ("k_2", k2, Dimension.Length));
+            w.Step("z", "lever arm", "h - t_f", z, Dimension.Length, BedSource, ("h", h, Dimension.Length), ("t_f", tf, Dimension.Length));
+            w.Step("b_eff", "length of web that takes part", "t_f + 2 / λ", b, Dimension.Length, BedSource,
+                ("t_f", tf, Dimension.Length), ("λ", lambda, Dimension.Number));
+            w.Step("k", "web pressed, and the same web pulled", "2 t_w b_eff / d", k, Dimension.Length, FadingSource,
+                ("b_eff", b, Dimension.Length), ("t_w", column.Web, Dimension.Length), ("d", column.ClearWeb, Dimension.Length));
+            w.Step("S_e", "ends of the flanges on the web", "E z² k / 2", S, Dimension.RotationalStiffness, BedSource,
+                ("E", E, Dimension.Stress), ("z", z, Dimension.Length), ("k", k, Dimension.Length));
         }
 
         return S;
@@ -200,14 +207,15 @@ public static class JointGive
     /// <summary>The shear of a beam that lies over an upright or is lapped on it, from the upright's inner face to its middle.</summary>
     /// <param name="As">Shear area of the beam, m².</param>
     /// <param name="h">Depth of the upright, m.</param>
+    /// <param name="share"><see cref="ShearingOver"/> or <see cref="ShearingLapped"/>.</param>
     /// <param name="G">Shear modulus, Pa.</param>
     /// <param name="w">Where to write it down.</param>
     /// <returns>N/m.</returns>
-    public static double Shear(double As, double h, double G = 210e9 / 2.6, Working? w = null)
+    public static double Shear(double As, double h, double share, double G = 210e9 / 2.6, Working? w = null)
     {
-        double k = Check.Positive(G) * Check.Positive(As) * 6 / Check.Positive(h);
-        w?.Step("k_V", "shear within the joint", "G A_s / (1 / 3 · h / 2)", k, Dimension.Stiffness, FadingSource,
-            ("G", G, Dimension.Stress), ("A_s", As, Dimension.Area), ("h", h, Dimension.Length));
+        double k = Check.Positive(G) * Check.Positive(As) / (Check.Positive(share) * Check.Positive(h) / 2);
+        w?.Step("k_V", "shear within the joint", "G A_s / (s h / 2)", k, Dimension.Stiffness, FadingSource,
+            ("G", G, Dimension.Stress), ("A_s", As, Dimension.Area), ("s", share, Dimension.Number), ("h", h, Dimension.Length));
         return k;
     }
 }

@@ -1,5 +1,6 @@
 using Ramwright.Geometry;
 using Ramwright.Presses;
+using Ramwright.Quantities;
 using Ramwright.Stock;
 
 namespace Ramwright.Frame;
@@ -68,8 +69,10 @@ internal static class OpenFrontPlan
             cases, parts, joints, Upper: aboveRam, Lower: underRam,
             [
                 low is not null && high is not null
-                    ? "Column and arms are taken as beams. Where they cross they are taken as rigid, with springs for what the joint gives and for the dies sinking into the arms."
-                    : "No rule is known for how much this joint gives: it is taken as rigid, so the dies will open more than shown, perhaps half as much again.",
+                    ? "Column and arms are taken as beams. Where they cross they are taken as rigid, with springs for what the joint gives and for the dies sinking into the arms. "
+                        + $"Against solid models such frames opened within {Readout.Text(Math.Max(low.Value.Within, high.Value.Within), Dimension.Ratio)} of what is shown."
+                    : "No rule is known for how much this joint gives: it is taken as rigid, so the dies will open more than shown, perhaps half as much again; "
+                        + "a bar welded to the middle of a box's face bends the face, and opens many times as far.",
                 UnitLoads.InWords(rig.Loading),
                 "Weight is left out: it is small beside the ram force.",
             ])

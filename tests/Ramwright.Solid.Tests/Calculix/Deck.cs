@@ -15,9 +15,10 @@ public static class Deck
         void Line(FormattableString text) => deck.Append(text.ToString(CultureInfo.InvariantCulture)).Append('\n');
         BrickMesh mesh = model.Mesh;
 
+        // CalculiX reads twenty characters of a number and no more
         Line($"*NODE, NSET=ALL");
         foreach (int n in mesh.Used.Order())
-            Line($"{n + 1}, {mesh.Places[n].X * 1e3:R}, {mesh.Places[n].Y * 1e3:R}, {mesh.Places[n].Z * 1e3:R}");
+            Line($"{n + 1}, {mesh.Places[n].X * 1e3:F9}, {mesh.Places[n].Y * 1e3:F9}, {mesh.Places[n].Z * 1e3:F9}");
         Line($"*ELEMENT, TYPE=C3D20R, ELSET=STEEL");
         for (int i = 0; i < mesh.Bricks.Count; i++)
         {
@@ -48,9 +49,9 @@ public static class Deck
         Line($"*CLOAD");
         foreach ((int node, Vector f) in model.Forces)
         {
-            if (f.X != 0) Line($"{node + 1}, 1, {f.X:R}");
-            if (f.Y != 0) Line($"{node + 1}, 2, {f.Y:R}");
-            if (f.Z != 0) Line($"{node + 1}, 3, {f.Z:R}");
+            if (f.X != 0) Line($"{node + 1}, 1, {f.X:E10}");
+            if (f.Y != 0) Line($"{node + 1}, 2, {f.Y:E10}");
+            if (f.Z != 0) Line($"{node + 1}, 3, {f.Z:E10}");
         }
 
         Line($"*NODE PRINT, NSET=ALL");

@@ -34,6 +34,14 @@ public sealed class SolidAnswer
         return share.Sum(s => s.Value * (Along(s.Key) - middle) * (_moved[s.Key].Z - rise)) / share.Sum(s => s.Value * Math.Pow(Along(s.Key) - middle, 2));
     }
 
+    /// <summary>How much a cross-section of an arm tilts, rad: the slope of the straight line that fits its forward movement over the height best.</summary>
+    public double Tilt(Dictionary<int, double> share)
+    {
+        double Up(int node) => _model.Mesh.Places[node].Z;
+        double all = share.Values.Sum(), middle = share.Sum(s => s.Value * Up(s.Key)) / all, mean = Mean(share).Y;
+        return share.Sum(s => s.Value * (Up(s.Key) - middle) * (_moved[s.Key].Y - mean)) / share.Sum(s => s.Value * Math.Pow(Up(s.Key) - middle, 2));
+    }
+
     /// <summary>Force and moment through a cut, N and N·m: ∫σ dA and ∫σ (s − s0) dA, s along another axis; and where the cut lies, m.</summary>
     public (double N, double M, double At) Through(Cut cut, int across, double centroid)
     {

@@ -9,7 +9,7 @@ namespace Ramwright.Solid.Tests.Frames;
 /// <summary>The right front quarter of a closed frame, and only the upper half of that where crown and bed are alike.</summary>
 internal static class ClosedSolid
 {
-    private const int Crown = 0, Bed = 1, Upright = 2, UpperBolster = 3, LowerBolster = 4;
+    private const int Crown = 0, Bed = 1, Upright = 2, UpperBolster = 3, LowerBolster = 4, Plates = 5;
 
     public static SolidFrame Of(Study study, RigClosedFrame frame)
     {
@@ -72,6 +72,17 @@ internal static class ClosedSolid
 
         (int Body, double At, Box3[] On) upper = Pressed(Crown, UpperBolster, frame.Crown, crownWalls, height - crown.Bottom, -1);
         (int Body, double At, Box3[] On) lower = alike ? default : Pressed(Bed, LowerBolster, frame.Bed, bedWalls, bed.Top, 1);
+        // the halves of a paired upright are tied by plates between them at the beams' edges
+        if (frame.Upright.Shape is Pair { ToesTogether: true } pair)
+        {
+            double inside = upright.Right - pair.Half.Thinnest, plate = 0.012;
+            foreach ((double z, SectionProperties beam, bool drawn) in ((double, SectionProperties, bool)[])[(height, crown, true), (0, bed, !alike)])
+                foreach (double at in (double[])[z - beam.Bottom, z + beam.Top - plate])
+                    if (drawn)
+                        Add(Plates, PlateBetween(pair, uprightWalls, axis, inside, at, at + plate));
+            bonds.Add(new Bond(Plates, Upright, Box3.Everywhere));
+        }
+
         var mesh = new BrickMesh(blocks, [], bonds, [.. under, .. upper.On, .. lower.On ?? []], study.Fine, study.Coarse);
         var model = new SolidModel(mesh);
         model.HoldPlane(0, 0, 0);
@@ -115,6 +126,18 @@ internal static class ClosedSolid
             Whole = 2,
             Places = places,
         };
+    }
+
+    // what the channels leave free between their webs: over the whole depth in the gap, between the flanges beside it
+    private static IEnumerable<Box3> PlateBetween(Pair pair, IReadOnlyList<Wall> walls, double axis, double inside, double from, double to)
+    {
+        Wall web = walls.First(w => w.IsWeb), flange = walls.First(w => !w.IsWeb);
+        return
+        [
+            new Box3(axis + web.Z0, axis + web.Z1, -inside, inside, from, to),
+            new Box3(axis + web.Z1, axis + flange.Z1, -pair.Apart / 2, pair.Apart / 2, from, to),
+            new Box3(axis - flange.Z1, axis + web.Z0, -pair.Apart / 2, pair.Apart / 2, from, to),
+        ];
     }
 
     private static Dictionary<int, double> Faces(BrickMesh mesh, (int Body, double At, Box3[] On) pressed)

@@ -17,6 +17,8 @@ public sealed record Stress(string Where, double At, double Value);
 /// <param name="Stresses">Nominal stresses.</param>
 public sealed record Answer(double Opening, double Sections, double Turn, IReadOnlyList<Stress> Stresses)
 {
+    /// <summary>The same by the turn of the whole sections behind the dies, rad.</summary>
+    public double SectionTurn { get; init; }
     /// <summary>Bricks and nodes; zero for beams.</summary>
     public (int Bricks, int Nodes) Mesh { get; init; }
     /// <summary>Time to solve, s.</summary>
@@ -30,8 +32,9 @@ public sealed record Answer(double Opening, double Sections, double Turn, IReadO
         SolidFrame frame = SolidFrame.Of(study);
         long start = Stopwatch.GetTimestamp();
         SolidAnswer solid = Solver.Solve(frame.Model);
+        // where only the upper half is drawn, the plane of symmetry stands still
         double Between(Dictionary<int, double> upper, Dictionary<int, double>? lower) =>
-            lower is null ? 2 * (solid.Mean(upper).Z - Base(frame, solid)) : solid.Mean(upper).Z - solid.Mean(lower).Z;
+            lower is null ? 2 * solid.Mean(upper).Z : solid.Mean(upper).Z - solid.Mean(lower).Z;
         var stresses = new List<Stress>();
         double balance = 0;
         foreach (Place p in frame.Places)
@@ -43,17 +46,16 @@ public sealed record Answer(double Opening, double Sections, double Turn, IReadO
                 balance = frame.Whole * N * (frame.Turning == 0 ? 2 : 1) - 1;
         }
 
-        double turn = 2 * solid.Slope(frame.Upper, frame.Turning);
+        // work in the middle does not turn the dies of a closed frame
+        double turn = frame.Turning == 0 ? 0 : 2 * solid.Slope(frame.Upper, frame.Turning);
         return new Answer(Between(frame.Upper, frame.Lower), Between(frame.UpperSection, frame.LowerSection), Math.Abs(turn), stresses)
         {
+            SectionTurn = frame.Turning == 1 ? 2 * Math.Abs(solid.Tilt(frame.UpperSection)) : 0,
             Mesh = (frame.Model.Mesh.Bricks.Count, frame.Model.Mesh.Used.Count),
             Seconds = Stopwatch.GetElapsedTime(start).TotalSeconds,
             OutOfBalance = balance,
         };
     }
-
-    // the plane of symmetry does not move
-    private static double Base(SolidFrame frame, SolidAnswer solid) => 0;
 
     /// <summary>By beams, at the places where the solid was cut.</summary>
     public static Answer OfBeams(Study study, IReadOnlyList<Stress> places)
@@ -69,8 +71,11 @@ public sealed record Answer(double Opening, double Sections, double Turn, IReadO
             stresses.Add(new Stress(p.Where, at, Edge(p.Member.Shape.Properties, N, M)));
         }
 
-        return new Answer(beams.DaylightGrowth, beams.DaylightGrowth - beams.Plan.Pressing, beams.Opening(0), stresses);
+        return new Answer(beams.DaylightGrowth, beams.DaylightGrowth - beams.Plan.Pressing, beams.Opening(0), stresses) { SectionTurn = beams.Opening(0) };
     }
+
+    /// <summary>What the tool tells its reader of a frame.</summary>
+    public static IReadOnlyList<string> Notes(Study study) => FramePlan.Of(Rigs.With(study.Frame)).Notes;
 
     /// <summary>All strands of a part where it passes a point.</summary>
     private static (double N, double M) Through(FrameResponse beams, RigMember member, Vector point)

@@ -31,4 +31,12 @@ public sealed record Study(string Id, string Words, RigFrame Frame)
     public double Coarse { get; init; } = 0.05;
     /// <summary>Which class of frame it stands for.</summary>
     public required string Class { get; init; }
+    /// <summary>How near the opening by beams must come to the solid's; null where no rule is known for the joint.</summary>
+    public double? Within { get; init; } = 0.05;
+
+    /// <summary>The same with bricks half as long.</summary>
+    public Study Finer => this with { Fine = Fine / 2, Coarse = Coarse / 2 };
+
+    /// <summary>What the theories print.</summary>
+    public override string ToString() => Id;
 }
