@@ -31,10 +31,11 @@ internal sealed class PlanBuilder
     /// <param name="end">Rigid arm at its second end.</param>
     /// <param name="holdStart">Hold at its first end.</param>
     /// <param name="holdEnd">Hold at its second end.</param>
+    /// <param name="giving">Whether, out of the frame's plane and in twist, the arms give as the beam itself would: nothing is known there of what the joint gives.</param>
     /// <returns>Numbers of its beams, one a strand.</returns>
     public int[] Beam(
         RigMember part, int from, int to, Vector up, Twist torsion, Vector start = default, Vector end = default,
-        EndFixity? holdStart = null, EndFixity? holdEnd = null)
+        EndFixity? holdStart = null, EndFixity? holdEnd = null, bool giving = false)
     {
         IReadOnlyList<Strand> strands = part.Shape.Strands;
         Vector x = (_nodes[to].At + end - _nodes[from].At - start).Unit, y = up.Cross(x);
@@ -44,19 +45,21 @@ internal sealed class PlanBuilder
             Strand strand = strands[i];
             SectionProperties s = strand.Shape.Properties;
             Vector aside = strand.Y * y + strand.Z * up;
+            s = s with { It = torsion.Constant(s) };
+            EndFixity first = Share(holdStart ?? EndFixity.Rigid, numbers.Length), second = Share(holdEnd ?? EndFixity.Rigid, numbers.Length);
             _beams.Add(new FrameMember
             {
                 Part = part.Part,
                 From = from,
                 To = to,
-                Section = s with { It = torsion.Constant(s) },
+                Section = s,
                 Up = up,
                 ArmFrom = start + aside,
                 ArmTo = end + aside,
-                FixityFrom = Share(holdStart ?? EndFixity.Rigid, numbers.Length),
-                FixityTo = Share(holdEnd ?? EndFixity.Rigid, numbers.Length),
+                FixityFrom = giving ? Give(first, s, start.Dot(x)) : first,
+                FixityTo = giving ? Give(second, s, -end.Dot(x)) : second,
             });
-            _strands.Add((torsion.Moment(s), strand.Mirrored));
+            _strands.Add((torsion.Moment(strand.Shape.Properties), strand.Mirrored));
             numbers[i] = _beams.Count - 1;
         }
 
@@ -83,6 +86,14 @@ internal sealed class PlanBuilder
         double length = (_nodes[b.To].At + end - _nodes[b.From].At - start).Dot(way);
         return Math.Clamp(x - start.Dot(way), 0, length);
     }
+
+    private static EndFixity Give(EndFixity hold, SectionProperties s, double arm)
+    {
+        const double E = 210e9, G = E / 2.6;
+        return arm > 0 ? hold with { T = Series(hold.T, G * s.It / arm), Mz = Series(hold.Mz, E * s.Iz / arm) } : hold;
+    }
+
+    private static double Series(double a, double b) => 1 / (1 / a + 1 / b);
 
     // a spring of the whole part is shared by its strands
     private static EndFixity Share(EndFixity hold, int strands) =>

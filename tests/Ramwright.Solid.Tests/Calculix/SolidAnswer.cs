@@ -34,6 +34,13 @@ public sealed class SolidAnswer
         return share.Sum(s => s.Value * (Along(s.Key) - middle) * (_moved[s.Key].Z - rise)) / share.Sum(s => s.Value * Math.Pow(Along(s.Key) - middle, 2));
     }
 
+    /// <summary>How much a face turns about X, rad, where its middle plane stays down.</summary>
+    public double Roll(Dictionary<int, double> share)
+    {
+        double Y(int node) => _model.Mesh.Places[node].Y;
+        return share.Sum(s => s.Value * Y(s.Key) * _moved[s.Key].Z) / share.Sum(s => s.Value * Y(s.Key) * Y(s.Key));
+    }
+
     /// <summary>How much a cross-section of an arm tilts, rad: the slope of the straight line that fits its forward movement over the height best.</summary>
     public double Tilt(Dictionary<int, double> share)
     {

@@ -35,6 +35,14 @@ public sealed class SolidModel(BrickMesh mesh)
         }
     }
 
+    /// <summary>Lays a moment about X on the shares of a face, N·m, as a pressure that grows with the distance from the middle plane.</summary>
+    public void Tilt(Dictionary<int, double> share, double moment)
+    {
+        double all = share.Sum(s => s.Value * Mesh.Places[s.Key].Y * Mesh.Places[s.Key].Y);
+        foreach ((int node, double part) in share)
+            Forces[node] = Forces.GetValueOrDefault(node) + part * Mesh.Places[node].Y / all * moment * Vector.Up;
+    }
+
     /// <summary>Lays a force evenly on the shares of a face.</summary>
     public void Push(Dictionary<int, double> share, Vector force)
     {

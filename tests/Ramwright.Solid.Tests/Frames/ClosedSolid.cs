@@ -11,7 +11,7 @@ internal static class ClosedSolid
 {
     private const int Crown = 0, Bed = 1, Upright = 2, UpperBolster = 3, LowerBolster = 4, Plates = 5;
 
-    public static SolidFrame Of(Study study, RigClosedFrame frame)
+    public static SolidFrame Of(Study study, RigClosedFrame frame, bool offToFront = false)
     {
         SectionProperties crown = frame.Crown.Shape.Properties, bed = frame.Bed.Shape.Properties, upright = frame.Upright.Shape.Properties;
         double height = bed.Top + frame.Daylight + frame.RamDrop + crown.Bottom, half = frame.Width / 2, axis = half + upright.Bottom;
@@ -86,12 +86,24 @@ internal static class ClosedSolid
         var mesh = new BrickMesh(blocks, [], bonds, [.. under, .. upper.On, .. lower.On ?? []], study.Fine, study.Coarse);
         var model = new SolidModel(mesh);
         model.HoldPlane(0, 0, 0);
-        model.HoldPlane(1, 0, 1);
+        if (offToFront)
+        {
+            // front and back move against each other: nothing in the middle plane moves across it or up
+            model.HoldPlane(1, 0, 0);
+            model.HoldPlane(1, 0, 2);
+        }
+        else
+        {
+            model.HoldPlane(1, 0, 1);
+        }
 
         Dictionary<int, double> crownSection = mesh.Face(Crown, 0, 0, Box3.Everywhere);
         Dictionary<int, double> onUpper = Faces(mesh, upper);
         Dictionary<int, double>? bedSection = null, onLower = null;
-        model.Push(onUpper, 0.25 * Vector.Up);
+        if (offToFront)
+            model.Tilt(onUpper, 0.25);
+        else
+            model.Push(onUpper, 0.25 * Vector.Up);
         if (alike)
         {
             model.HoldPlane(2, middle, 2);

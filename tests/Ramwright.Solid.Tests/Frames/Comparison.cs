@@ -74,6 +74,20 @@ public sealed record Answer(double Opening, double Sections, double Turn, IReadO
         return new Answer(beams.DaylightGrowth, beams.DaylightGrowth - beams.Plan.Pressing, beams.Opening(0), stresses) { SectionTurn = beams.Opening(0) };
     }
 
+    /// <summary>How far the dies of a closed frame, crown and bed alike, turn out of parallel from front to back for a moment of 1 N·m on both, rad, by solid.</summary>
+    public static double RollOfSolid(Study study)
+    {
+        SolidFrame frame = ClosedSolid.Of(study, (RigClosedFrame)study.Frame, offToFront: true);
+        return 2 * Math.Abs(Solver.Solve(frame.Model).Roll(frame.Upper));
+    }
+
+    /// <summary>The same by beams: the case of work one metre off to the front.</summary>
+    public static double RollOfBeams(Study study)
+    {
+        Rig rig = Rigs.With(study.Frame) with { Loading = new RigLoading(0, 1, 0, 2e-3) };
+        return FrameResponse.Of(FramePlan.Of(rig)).Opening(1);
+    }
+
     /// <summary>What the tool tells its reader of a frame.</summary>
     public static IReadOnlyList<string> Notes(Study study) => FramePlan.Of(Rigs.With(study.Frame)).Notes;
 
