@@ -90,7 +90,7 @@ public static class JointGive
     /// The same bed as in <see cref="ProfileOnFace"/>, under a rigid end of length h with the flange running on to both sides:
     /// S = k (h³/12 + h²/2λ + h/λ² + 1/λ³).
     /// </remarks>
-    public static double OnFlange(JointColumn column, double h, double E = 210e9, Working? w = null)
+    public static double OnFlange(FlangeBed column, double h, double E = 210e9, Working? w = null)
     {
         ArgumentNullException.ThrowIfNull(column);
         double r = 1 / column.Decay, k = 2 * Check.Positive(E) * column.Web / column.ClearWeb;
@@ -118,7 +118,7 @@ public static class JointGive
     /// The column's flange is a beam on the web as an elastic bed. The web hands each force over to the panel's shear evenly across its depth d, so that it is pressed over half of it:
     /// k = 2 E t_w/d for each metre. A line force on a long beam on that bed finds 2/λ of it; the flange that brings the force spreads it by its own thickness.
     /// </remarks>
-    public static double ProfileOnFace(JointColumn column, double h, double tf, double E = 210e9, Working? w = null)
+    public static double ProfileOnFace(FlangeBed column, double h, double tf, double E = 210e9, Working? w = null)
     {
         ArgumentNullException.ThrowIfNull(column);
         double z = Check.Positive(Check.Positive(h) - Check.Positive(tf), "lever arm");

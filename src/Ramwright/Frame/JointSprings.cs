@@ -81,7 +81,7 @@ internal readonly record struct JointSprings(EndFixity Beam, EndFixity Upright)
     {
         if (t.Flange == 0)
             return JointGive.OnEdge(t.Web, E.Height);
-        var onto = new JointColumn(T.Height, t.Web, t.Flange, t.Width);
+        var onto = new FlangeBed(T.Height, t.Web, t.Flange, t.Width);
         return e.Flange == 0 ? JointGive.OnFlange(onto, E.Height) : JointGive.ProfileOnFace(onto, E.Height, e.Flange);
     }
 

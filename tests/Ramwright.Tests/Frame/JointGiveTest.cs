@@ -8,7 +8,7 @@ namespace Ramwright.Tests.Frame;
 public class JointGiveTest
 {
     private const double E = 210e9, G = 210e9 / 2.6;
-    private static readonly JointColumn Heb200 = new(0.200, 0.009, 0.015, 0.200);
+    private static readonly FlangeBed Heb200 = new(0.200, 0.009, 0.015, 0.200);
 
     [Fact]
     public void BarThroughASlot()
@@ -100,7 +100,7 @@ public class JointGiveTest
         Assert.Throws<ArgumentOutOfRangeException>(() => JointGive.ProfileOnFace(Heb200, 0.01, 0.02));
         Assert.Throws<ArgumentOutOfRangeException>(() => JointGive.OnEdge(double.NaN, 0.1));
         Assert.Throws<ArgumentOutOfRangeException>(() => DiePressing.Of(0.2, double.NaN, 0.01));
-        Assert.Throws<ArgumentOutOfRangeException>(() => new JointColumn(0.2, 0.009, 0.015, 0));
+        Assert.Throws<ArgumentOutOfRangeException>(() => new FlangeBed(0.2, 0.009, 0.015, 0));
     }
 
     [Fact]
