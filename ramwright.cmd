@@ -2,7 +2,7 @@
 setlocal
 set "here=%~dp0"
 set "app=%here%.build\app\Ramwright.Cli.exe"
-where dotnet >nul 2>nul
+dotnet --version >nul 2>nul
 if errorlevel 1 (
   echo ramwright: the .NET 10 SDK is missing. Install it from Microsoft's .NET download page and run this again. 1>&2
   exit /b 2

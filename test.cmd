@@ -1,6 +1,6 @@
 @echo off
 setlocal
-where dotnet >nul 2>nul
+dotnet --version >nul 2>nul
 if errorlevel 1 (
   echo test: the .NET 10 SDK is missing. Install it from Microsoft's .NET download page and run this again. 1>&2
   exit /b 2

@@ -24,6 +24,8 @@ internal static class CheckView
         screen.WriteLine();
         Stiffness(check, units, screen);
         screen.WriteLine();
+        PowerFails(check, units, screen);
+        screen.WriteLine();
         LadderTable.Show(check, units, all, screen);
         screen.WriteLine();
         Assumptions(check.Assumed, units, screen);
@@ -75,7 +77,19 @@ internal static class CheckView
             $"at the wanted force; {Readout.Text(check.Response.Stiffness, Dimension.Stiffness, units)}");
         Row(grid, "dies open", Readout.Text(check.Opening, Dimension.Slope, units),
             $"at the wanted force, {check.Response.Solutions[check.WorstOpening.Case].Case.Name}");
+        foreach ((string what, string value, string remark) in LastingFacts.Of(check, units))
+            Row(grid, what, value, remark);
         screen.Write(grid);
+    }
+
+    private static void PowerFails(PressCheck check, UnitSystem units, IAnsiConsole screen)
+    {
+        screen.MarkupLine("[bold]When it fails with the ram up[/]");
+        foreach (PowerFailure failure in check.PowerFailing)
+        {
+            string missing = failure.Missing.Count == 0 ? "" : " Missing: " + string.Join("; ", failure.Missing) + ".";
+            Bullet(failure.Fate == RamFate.Holds ? "-" : "!", $"{failure.Lost}: {failure.What.Text(units)}.{missing}", screen);
+        }
     }
 
     private static void Assumptions(IReadOnlyList<Assumed> assumed, UnitSystem units, IAnsiConsole screen)

@@ -1,6 +1,6 @@
 using Ramwright.Files;
 using Ramwright.Ladders;
-using Ramwright.Stock;
+using Ramwright.Quantities;
 using Ramwright.Workings;
 using Spectre.Console;
 using Spectre.Console.Cli;
@@ -18,7 +18,7 @@ internal sealed class ExplainCommand(IAnsiConsole screen) : Command<ExplainSetti
         Rung? rung = settings.Rung is null ? check.Ladder.Governing : Find(check.Ladder, settings.Rung);
         if (rung is null)
         {
-            string nearest = NearestNames.To(settings.Rung!, check.Ladder.Rungs.Select(r => r.Id), 1)[0];
+            string nearest = NearestWord.Ranked(settings.Rung!, check.Ladder.Rungs.Select(r => r.Id), 1)[0];
             screen.WriteLine($"no rung is called \"{settings.Rung}\"; nearest: {nearest}");
             screen.WriteLine("This press has: " + string.Join(", ", check.Ladder.Rungs.Select(r => r.Id)));
             return ExitCode.WrongInput;

@@ -20,6 +20,16 @@ internal static class PowerFacts
 
         yield return ("oil a stroke", Show(power.Oil.FromTank, Dimension.Volume),
             power.Oil.Enough ? $"of {Show(power.Oil.Usable, Dimension.Volume)} in the tank" : $"but the tank gives only {Show(power.Oil.Usable, Dimension.Volume)}");
+        yield return ("oil gives", Show(power.Decompression, Dimension.Volume),
+            $"at the true force: {Show(power.LettingOff.LostTravel, Dimension.Length)} of ram travel lost");
+        foreach (HeatCase heat in power.Heat)
+        {
+            yield return ("heat in oil", Show(heat.Power, Dimension.Power),
+                heat.Where + (heat.ToWarm is { } t
+                    ? $": {Show(OilHeat.Warmest, Dimension.Temperature)} after {Math.Ceiling(t / 60):0} min"
+                    : $": settles at {Show(heat.SettlesAt, Dimension.Temperature)}"));
+        }
+
         foreach (MotorLoad load in power.Motor)
             yield return ("motor power", Show(load.Power, Dimension.Power), $"{load.Share * 100:0} % of the motor; {load.Where}");
         if (power.Hand is { } hand)
@@ -40,6 +50,15 @@ internal static class PowerFacts
         }
 
         foreach (LineCheck line in power.Lines)
-            yield return (line.Line.Name, OilSpeed(line.Velocity, units), $"oil speed; loses {Show(line.Loss, Dimension.Pressure)}");
+        {
+            string bend = line.Line.LeastBend is { } least ? $"; bend it no tighter than {Show(least, Dimension.Length)}" : "";
+            yield return (line.Line.Name, OilSpeed(line.Velocity, units), $"oil speed; loses {Show(line.Loss, Dimension.Pressure)}{bend}");
+        }
+
+        if (check.Gauge is { } gauge)
+        {
+            yield return ("gauge", $"± {Show(gauge.Error, Dimension.Pressure)}",
+                $"{gauge.ErrorOfReading * 100:0.#} % at the true force, at {gauge.Share * 100:0} % of its range");
+        }
     }
 }

@@ -26,6 +26,9 @@ internal static class RamwrightApp
             config.AddCommand<ExplainCommand>("explain")
                 .WithDescription("The full working of one rung: formula, values, source.")
                 .WithExample("explain", "examples/wherry-yard.press.yaml", "crown-bending");
+            config.AddCommand<DrawCommand>("draw")
+                .WithDescription("Front and side of the press as a dimensioned drawing (SVG).")
+                .WithExample("draw", "examples/wherry-yard.press.yaml", "--out", "wherry-yard.svg");
             config.AddCommand<NewCommand>("new")
                 .WithDescription("Write a commented starter file to fill in.")
                 .WithExample("new", "my.press.yaml", "--frame", "closed");

@@ -25,7 +25,7 @@ internal sealed class StockCommand(IAnsiConsole screen) : Command<StockSettings>
         if (found.Count == 0)
         {
             IEnumerable<string> names = shelf.Sections.Select(s => s.Name).Concat(shelf.Steels.Select(s => s.Name)).Concat(shelf.Threads.Select(t => t.Name));
-            screen.WriteLine($"nothing in stock is called \"{settings.Name}\"; nearest: {string.Join(", ", NearestNames.To(settings.Name, names))}");
+            screen.WriteLine($"nothing in stock is called \"{settings.Name}\"; nearest: {string.Join(", ", NearestWord.Ranked(settings.Name, names))}");
             return ExitCode.WrongInput;
         }
 
@@ -74,13 +74,19 @@ internal sealed class StockCommand(IAnsiConsole screen) : Command<StockSettings>
     private void Overview(Shelf shelf)
     {
         screen.WriteLine($"{shelf.Sections.Count} sections:");
-        foreach (IGrouping<string, Shape> family in shelf.Sections.GroupBy(s => s.Name.Split(' ')[0]))
+        foreach (IGrouping<string, Shape> family in shelf.Sections.GroupBy(Family))
             screen.WriteLine($"  {family.Key,-6} {family.Count(),4}   {family.First().Name} to {family.Last().Name}");
-        screen.WriteLine("  and by dimensions: flat 200x40, round 60, square 50, box 200x150x12, 2 x any of them");
-        screen.Write(new Text($"Steels: {string.Join(", ", shelf.Steels.Select(s => s.Name).Distinct())}\n"));
-        screen.Write(new Text($"Bolt classes: {string.Join(", ", shelf.Classes.Select(c => c.Name).Distinct())}; threads {shelf.Threads[0].Name} to {shelf.Threads[^1].Name}\n"));
+        screen.WriteLine("  and by dimensions: flat 200x40, round 60, square 50, box 200x150x12, half IPE 200, 2 x any of them");
+        screen.Write(new Text($"Steels: {string.Join(", ", shelf.Steels.DistinctBy(s => s.Bands).Select(s => s.Name))}; most go by other names too\n"));
+        screen.Write(new Text($"Bolt classes: {string.Join(", ", shelf.Classes.DistinctBy(c => (c.Sp, c.Fub, c.Above)).Select(c => c.Name).Distinct())}\n"));
+        foreach (IGrouping<string, ScrewThread> family in shelf.Threads.GroupBy(t => t.Form == ThreadForm.Metric ? "M" : t.Name.Split(' ')[^1]))
+            screen.WriteLine($"Threads: {family.First().Name} to {family.Last().Name}");
+        screen.WriteLine("  and by size and pitch: M36x2, 3/4-12 UN");
         screen.Write(new Text($"Hoses: {string.Join(", ", shelf.Hoses.Select(h => h.Type).Distinct())}\n"));
         screen.Write(new Text($"Oils: {string.Join(", ", shelf.Oils.Select(o => o.Name))}\n"));
-        screen.WriteLine("One of them: ramwright stock \"UPN 200\"");
+        screen.WriteLine("One of them: ramwright stock \"UPN 200\"; those of a kind: ramwright stock \"100x50 channel\"");
     }
+
+    /// <summary>The letters that a name begins with: <c>HEB</c>, <c>W</c>.</summary>
+    private static string Family(Shape section) => string.Concat(section.Name.TakeWhile(char.IsLetter));
 }

@@ -8,7 +8,7 @@ namespace Ramwright.Cli;
 internal sealed class StockSettings : CommandSettings
 {
     [CommandArgument(0, "[NAME]")]
-    [Description("A name or part of one: \"UPN 200\", \"2 x UPN 200\", \"flat 200x40\", S275, M24, 8.8, \"VG 46\", 2SN. Left out: what there is.")]
+    [Description("A name, part of one, or a kind and size: \"UPN 200\", \"100x50 channel\", angle, \"2 x UPN 200\", \"flat 200x40\", S275, M24, \"3/4 UNC\", 8.8, \"VG 46\", 2SN. Left out: what there is.")]
     public string? Name { get; init; }
 
     [CommandOption("-u|--units <UNITS>")]

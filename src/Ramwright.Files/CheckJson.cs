@@ -1,5 +1,3 @@
-using System.Text;
-using System.Text.Encodings.Web;
 using System.Text.Json;
 using Ramwright.Ladders;
 using Ramwright.Power;
@@ -11,9 +9,6 @@ namespace Ramwright.Files;
 /// <summary>A checked press as one JSON object with stable names; forces in kN, lengths in mm, pressure in bar.</summary>
 public static class CheckJson
 {
-    /// <summary>Writing options shared by the program's JSON: readable, and with × and ² as they are.</summary>
-    internal static readonly JsonWriterOptions Options = new() { Indented = true, Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
-
     /// <summary>The words for verdicts.</summary>
     public static string Word(Verdict verdict) => verdict switch
     {
@@ -26,15 +21,11 @@ public static class CheckJson
     public static string Text(PressCheck check)
     {
         ArgumentNullException.ThrowIfNull(check);
-        using var stream = new MemoryStream();
-        using (var json = new Utf8JsonWriter(stream, Options))
-            Write(json, check);
-        return Encoding.UTF8.GetString(stream.ToArray());
+        return JsonText.Object(json => Write(json, check));
     }
 
     private static void Write(Utf8JsonWriter json, PressCheck check)
     {
-        json.WriteStartObject();
         json.WriteString("press", check.Rig.Name);
         json.WriteString("verdict", Word(check.Verdict));
         json.WriteString("againstWanted", Word(check.AgainstWanted));
@@ -44,57 +35,111 @@ public static class CheckJson
         json.WriteNumber("safeRatingKN", Kilo(check.Ladder.SafeRating));
         json.WriteString("governing", check.Ladder.Governing.Id);
 
-        json.WriteStartObject("force");
-        json.WriteNumber("trueKN", Kilo(check.Power.TrueForce));
-        json.WriteNumber("mostPossibleKN", Kilo(check.Power.MostPossibleForce));
-        json.WriteNumber("pressureBar", Round(check.Power.TruePressure / 1e5));
-        json.WriteString("limitedBy", check.Power.TrueForceLimitedBy);
-        json.WriteString("mostPossibleLimitedBy", check.Power.MostPossibleLimitedBy);
-        json.WriteEndObject();
-
-        json.WriteStartArray("speeds");
-        foreach (SpeedAtLoad at in check.Power.Speeds)
+        json.Object("force", force =>
         {
-            json.WriteStartObject();
-            json.WriteNumber("loadKN", Kilo(at.Load));
-            json.WriteNumber("mmPerS", Round(at.Speed * 1e3));
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
+            force.WriteNumber("trueKN", Kilo(check.Power.TrueForce));
+            force.WriteNumber("mostPossibleKN", Kilo(check.Power.MostPossibleForce));
+            force.WriteNumber("pressureBar", Round(check.Power.TruePressure / 1e5));
+            force.WriteString("limitedBy", check.Power.TrueForceLimitedBy);
+            force.WriteString("mostPossibleLimitedBy", check.Power.MostPossibleLimitedBy);
+        });
+        json.List("speeds", check.Power.Speeds, (speed, at) =>
+        {
+            speed.WriteNumber("loadKN", Kilo(at.Load));
+            speed.WriteNumber("mmPerS", Round(at.Speed * 1e3));
+        });
         json.WriteNumber("strokeSeconds", Round(check.Power.Times.FullStroke));
 
-        json.WriteStartArray("rungs");
-        foreach (Rung rung in check.Ladder.Rungs)
-            Write(json, rung);
-        json.WriteEndArray();
-
+        json.List("rungs", check.Ladder.Rungs, Write);
         json.WriteNumber("daylightGrowthMm", Round(check.DaylightGrowth * 1e3));
         json.WriteNumber("openingMmPerM", Round(check.Opening * 1e3));
         json.WriteNumber("stiffnessKNPerMm", Round(check.Response.Stiffness / 1e6));
 
-        json.WriteStartArray("assumed");
-        foreach (Assumed a in check.Assumed)
+        json.Object("oil", oil =>
         {
-            json.WriteStartObject();
-            json.WriteString("what", a.What);
-            json.WriteString("value", a.Value(UnitSystem.Metric));
-            json.WriteString("why", a.Why);
-            json.WriteEndObject();
+            oil.WriteNumber("compressedMl", Round(check.Power.Decompression * 1e6));
+            oil.WriteNumber("lostTravelMm", Round(check.Power.LettingOff.LostTravel * 1e3));
+            oil.WriteNumber("energyJ", Round(check.Power.OilEnergy));
+            if (check.Power.LettingOff.LeastTime is { } least)
+                oil.WriteNumber("letOffSeconds", Round(least));
+            oil.List("heat", check.Power.Heat, (warming, heat) =>
+            {
+                warming.WriteString("where", heat.Where);
+                warming.WriteNumber("kW", Kilo(heat.Power));
+                warming.WriteNumber("settlesAtC", Round(heat.SettlesAt));
+                if (heat.ToWarm is { } warm)
+                    warming.WriteNumber("minutesTo60C", Round(warm / 60));
+            });
+        });
+        json.List("powerFailing", check.PowerFailing, (failing, failure) =>
+        {
+            failing.WriteString("lost", failure.Lost);
+            failing.WriteString("fate", KeyNames.Written(failure.Fate.ToString()));
+            failing.WriteString("what", failure.What.Text());
+            failing.List("missing", failure.Missing);
+        });
+        if (check.Gauge is { } gauge)
+        {
+            json.Object("gauge", dial =>
+            {
+                dial.WriteNumber("rangeBar", Round(gauge.Range / 1e5));
+                dial.WriteNumber("shareOfRange", Round(gauge.Share));
+                dial.WriteNumber("errorBar", Round(gauge.Error / 1e5));
+                dial.WriteNumber("errorOfReading", Round(gauge.ErrorOfReading));
+            });
         }
 
-        json.WriteEndArray();
-        json.WriteStartArray("cautions");
-        foreach (string caution in check.Cautions())
-            json.WriteStringValue(caution);
-        json.WriteEndArray();
-        json.WriteEndObject();
+        Write(json, check.SqueezesUntilInspection, check.Rig.Loading);
+        Write(json, check.SnapThrough);
+        json.List("assumed", check.Assumed, (assumed, a) =>
+        {
+            assumed.WriteString("what", a.What);
+            assumed.WriteString("value", a.Value(UnitSystem.Metric));
+            assumed.WriteString("why", a.Why);
+        });
+        json.List("cautions", check.Cautions());
     }
 
-    /// <summary>Writes a rung as an object.</summary>
+    private static void Write(Utf8JsonWriter json, FatigueLife? life, RigLoading loading)
+    {
+        if (life is null)
+        {
+            json.WriteNull("squeezesUntilInspection");
+            return;
+        }
+
+        json.Object("squeezesUntilInspection", left =>
+        {
+            if (life.Squeezes is { } n)
+                left.WriteNumber("n", Math.Floor(n));
+            else
+                left.WriteNull("n");
+            left.WriteNumber("wanted", loading.Squeezes);
+            if (life.Squeezes is { } m && loading.SqueezesADay is { } daily)
+                left.WriteNumber("days", Math.Floor(m / daily));
+            left.WriteString("rung", life.Rung);
+            left.WriteString("part", life.Part);
+            left.WriteString("where", life.Where);
+            left.WriteString("detail", life.Detail);
+        });
+    }
+
+    private static void Write(Utf8JsonWriter json, SnapThrough snap) => json.Object("snapThrough", let =>
+    {
+        let.WriteNumber("atKN", Kilo(snap.Force));
+        let.WriteNumber("energyJ", Round(snap.Energy));
+        let.WriteNumber("oilJ", Round(snap.InOil));
+        let.WriteNumber("frameJ", Round(snap.InFrame));
+        let.WriteNumber("freeTravelMm", Round(snap.FreeTravel * 1e3));
+        let.WriteNumber("ramUpToMPerS", Round(snap.RamSpeed));
+        let.WriteNumber("loose1KgUpToMPerS", Round(snap.SpeedOf(1)));
+        let.WriteNumber("recoilKN", Kilo(snap.Recoil));
+        let.WriteNumber("reversalUpToKN", Kilo(snap.GreatestReversal));
+    });
+
+    /// <summary>Writes a rung into an object.</summary>
     internal static void Write(Utf8JsonWriter json, Rung rung)
     {
-        json.WriteStartObject();
         json.WriteString("id", rung.Id);
         json.WriteString("part", rung.Part);
         json.WriteString("mode", rung.Mode);
@@ -104,17 +149,9 @@ public static class CheckJson
         json.WriteNumber("factor", Round(rung.Factor));
         json.WriteString("factorFrom", rung.FactorFrom);
         json.WriteString("source", rung.Source.ToString());
-        json.WriteEndObject();
     }
 
     private static double Kilo(double newtons) => Round(newtons / 1e3);
 
-    /// <summary>Six figures are more than any input has.</summary>
-    internal static double Round(double value)
-    {
-        if (value == 0)
-            return 0;
-        double scale = Math.Pow(10, 5 - Math.Floor(Math.Log10(Math.Abs(value))));
-        return double.IsFinite(scale) ? Math.Round(value * scale) / scale : value;
-    }
+    private static double Round(double value) => JsonText.Round(value);
 }

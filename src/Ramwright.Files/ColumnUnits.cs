@@ -11,6 +11,7 @@ internal static class ColumnUnits
     private static readonly ColumnUnit[] Viscosity = [new("cSt", 1e-6), new("mm2s", 1e-6)];
     private static readonly ColumnUnit[] Density = [new("kgm3", 1)];
     private static readonly ColumnUnit[] Slope = [new("percent", 0.01)];
+    private static readonly ColumnUnit[] MassPerLength = [new("kgm", 1), new("lbft", 0.45359237 / 0.3048)];
 
     private static ColumnUnit[] Of(Measured measured) => measured switch
     {
@@ -20,6 +21,7 @@ internal static class ColumnUnits
         Measured.Viscosity => Viscosity,
         Measured.Density => Density,
         Measured.Slope => Slope,
+        Measured.MassPerLength => MassPerLength,
         _ => [],
     };
 

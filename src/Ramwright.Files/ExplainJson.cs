@@ -1,4 +1,3 @@
-using System.Text;
 using System.Text.Json;
 using Ramwright.Ladders;
 using Ramwright.Quantities;
@@ -14,46 +13,27 @@ public static class ExplainJson
     {
         ArgumentNullException.ThrowIfNull(rung);
         ArgumentNullException.ThrowIfNull(working);
-        using var stream = new MemoryStream();
-        using (var json = new Utf8JsonWriter(stream, CheckJson.Options))
+        return JsonText.Object(json =>
         {
-            json.WriteStartObject();
-            json.WritePropertyName("rung");
-            CheckJson.Write(json, rung);
-            json.WriteStartArray("steps");
-            foreach (Step step in working.Steps)
-                Write(json, step);
-            json.WriteEndArray();
-            json.WriteStartArray("notes");
-            foreach (string note in working.Notes)
-                json.WriteStringValue(note);
-            json.WriteEndArray();
-            json.WriteEndObject();
-        }
-
-        return Encoding.UTF8.GetString(stream.ToArray());
+            json.Object("rung", inner => CheckJson.Write(inner, rung));
+            json.List("steps", working.Steps, Write);
+            json.List("notes", working.Notes);
+        });
     }
 
     private static void Write(Utf8JsonWriter json, Step step)
     {
-        json.WriteStartObject();
         json.WriteString("symbol", step.Symbol);
         json.WriteString("meaning", step.Meaning);
         json.WriteString("formula", step.Formula);
-        json.WriteStartArray("givens");
-        foreach (Given given in step.Givens)
+        json.List("givens", step.Givens, (inner, given) =>
         {
-            json.WriteStartObject();
-            json.WriteString("symbol", given.Symbol);
-            json.WriteNumber("si", given.Si);
-            json.WriteString("text", Readout.Text(given.Si, given.Dimension, digits: 4));
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
+            inner.WriteString("symbol", given.Symbol);
+            inner.WriteNumber("si", given.Si);
+            inner.WriteString("text", Readout.Text(given.Si, given.Dimension, digits: 4));
+        });
         json.WriteNumber("si", step.Si);
         json.WriteString("text", Readout.Text(step.Si, step.Dimension, digits: 4));
         json.WriteString("source", step.Source.ToString());
-        json.WriteEndObject();
     }
 }

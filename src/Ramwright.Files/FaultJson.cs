@@ -1,6 +1,3 @@
-using System.Text;
-using System.Text.Json;
-
 namespace Ramwright.Files;
 
 /// <summary>The faults of a file as one JSON object.</summary>
@@ -10,29 +7,16 @@ public static class FaultJson
     public static string Text(IReadOnlyList<PlacedFault> faults)
     {
         ArgumentNullException.ThrowIfNull(faults);
-        using var stream = new MemoryStream();
-        using (var json = new Utf8JsonWriter(stream, CheckJson.Options))
+        return JsonText.Object(all => all.List("faults", faults, (json, fault) =>
         {
-            json.WriteStartObject();
-            json.WriteStartArray("faults");
-            foreach (PlacedFault fault in faults)
-            {
-                json.WriteStartObject();
-                json.WriteString("file", fault.File);
-                json.WriteNumber("line", fault.Line);
-                json.WriteNumber("column", fault.Column);
-                json.WriteNumber("length", fault.Length);
-                json.WriteString("path", fault.Path);
-                json.WriteString("found", fault.Found);
-                json.WriteString("wanted", fault.Wanted);
-                json.WriteString("nearest", fault.Nearest);
-                json.WriteEndObject();
-            }
-
-            json.WriteEndArray();
-            json.WriteEndObject();
-        }
-
-        return Encoding.UTF8.GetString(stream.ToArray());
+            json.WriteString("file", fault.File);
+            json.WriteNumber("line", fault.Line);
+            json.WriteNumber("column", fault.Column);
+            json.WriteNumber("length", fault.Length);
+            json.WriteString("path", fault.Path);
+            json.WriteString("found", fault.Found);
+            json.WriteString("wanted", fault.Wanted);
+            json.WriteString("nearest", fault.Nearest);
+        }));
     }
 }

@@ -19,4 +19,6 @@ internal enum Measured
     Density,
     /// <summary>m/m.</summary>
     Slope,
+    /// <summary>kg/m.</summary>
+    MassPerLength,
 }

@@ -8,9 +8,10 @@ internal sealed class ShelfFiller
     private readonly List<Shape> _sections = [];
     private readonly List<Steel> _steels = [];
     private readonly List<PropertyClass> _classes = [];
-    private readonly List<MetricThread> _threads = [];
+    private readonly List<ScrewThread> _threads = [];
     private readonly List<HoseGrade> _hoses = [];
     private readonly List<OilGrade> _oils = [];
+    private readonly List<PortThread> _ports = [];
     private readonly Dictionary<string, int> _lines = [];       // where each name was met
     private readonly List<BandedSteel> _bands = [];
     private readonly HashSet<string> _spoiled = [];             // steels with a row that could not be used
@@ -23,7 +24,7 @@ internal sealed class ShelfFiller
         _sections.Add(section);
     }
 
-    public void Add(TableRow row, MetricThread thread)
+    public void Add(TableRow row, ScrewThread thread)
     {
         Once(row, thread.Name);
         _threads.Add(thread);
@@ -38,6 +39,16 @@ internal sealed class ShelfFiller
     public void Add(PropertyClass row) => _classes.Add(row);
 
     public void Add(HoseGrade hose) => _hoses.Add(hose);
+
+    /// <summary>A thread, under each of its names.</summary>
+    public void Add(TableRow row, PortThread port)
+    {
+        foreach (string name in row.Names())
+        {
+            Once(row, name);
+            _ports.Add(port with { Name = name });
+        }
+    }
 
     /// <summary>Leaves a steel out whose row could not be used: without one of its bands the others would say too much.</summary>
     public void Spoil(string steel) => _spoiled.Add(Shelf.Key(steel));
@@ -55,7 +66,7 @@ internal sealed class ShelfFiller
             return;
         }
 
-        foreach (string each in Names(row))
+        foreach (string each in row.Names())
             Once(row, each);
         row.Source();       // a fault in it belongs to this row
         _bands.Add(new BandedSteel(row, [band], betaW));
@@ -70,7 +81,7 @@ internal sealed class ShelfFiller
             if (_spoiled.Contains(Shelf.Key(row.Text("name"))))
                 continue;
 
-            foreach (string name in Names(row))
+            foreach (string name in row.Names())
             {
                 _steels.Add(new Steel
                 {
@@ -78,6 +89,7 @@ internal sealed class ShelfFiller
                     Bands = steel.Bands,
                     BetaW = steel.BetaW,
                     Caution = row.Text("caution"),
+                    Refused = row.Text("refused"),
                     Source = row.Source(),
                 });
             }
@@ -91,11 +103,9 @@ internal sealed class ShelfFiller
             Threads = Merged(_threads, shelf.Threads, t => t.Name),
             Hoses = Merged(_hoses, shelf.Hoses, h => $"{h.Type} {h.Bore}"),
             Oils = Merged(_oils, shelf.Oils, o => o.Name),
+            Ports = Merged(_ports, shelf.Ports, p => p.Name),
         };
     }
-
-    private static IEnumerable<string> Names(TableRow row) =>
-        [row.Needed("name"), .. row.Text("also").Split(';', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries)];
 
     private void Once(TableRow row, string name)
     {

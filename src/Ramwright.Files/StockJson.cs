@@ -1,5 +1,3 @@
-using System.Text;
-using System.Text.Json;
 using Ramwright.Quantities;
 
 namespace Ramwright.Files;
@@ -11,38 +9,20 @@ public static class StockJson
     public static string Text(IReadOnlyList<StockItem> items)
     {
         ArgumentNullException.ThrowIfNull(items);
-        using var stream = new MemoryStream();
-        using (var json = new Utf8JsonWriter(stream, CheckJson.Options))
+        return JsonText.Object(all => all.List("stock", items, (json, item) =>
         {
-            json.WriteStartObject();
-            json.WriteStartArray("stock");
-            foreach (StockItem item in items)
+            json.WriteString("kind", item.Kind);
+            json.WriteString("name", item.Name);
+            json.List("facts", item.Facts, (inner, fact) =>
             {
-                json.WriteStartObject();
-                json.WriteString("kind", item.Kind);
-                json.WriteString("name", item.Name);
-                json.WriteStartArray("facts");
-                foreach ((string symbol, string meaning, double si, Dimension dimension) in item.Facts)
-                {
-                    json.WriteStartObject();
-                    json.WriteString("symbol", symbol);
-                    json.WriteString("meaning", meaning);
-                    json.WriteNumber("si", CheckJson.Round(si));
-                    json.WriteString("text", Readout.Text(si, dimension));
-                    json.WriteEndObject();
-                }
-
-                json.WriteEndArray();
-                json.WriteString("source", item.Source.ToString());
-                if (item.Caution.Length > 0)
-                    json.WriteString("caution", item.Caution);
-                json.WriteEndObject();
-            }
-
-            json.WriteEndArray();
-            json.WriteEndObject();
-        }
-
-        return Encoding.UTF8.GetString(stream.ToArray());
+                inner.WriteString("symbol", fact.Symbol);
+                inner.WriteString("meaning", fact.Meaning);
+                inner.WriteNumber("si", JsonText.Round(fact.Si));
+                inner.WriteString("text", Readout.Text(fact.Si, fact.Dimension));
+            });
+            json.WriteString("source", item.Source.ToString());
+            if (item.Caution.Length > 0)
+                json.WriteString("caution", item.Caution);
+        }));
     }
 }

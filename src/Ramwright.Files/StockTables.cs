@@ -9,8 +9,8 @@ public static class StockTables
     /// <summary>In the order in which sections are listed.</summary>
     private static readonly string[] Shipped =
     [
-        "i-sections", "ub-uc-sections", "w-sections", "channels", "hollow-sections", "tubes",
-        "steels", "classes", "threads", "hoses", "oils",
+        "i-sections", "ub-uc-sections", "w-sections", "channels", "angles", "tees", "hollow-sections", "tubes",
+        "steels", "inch-classes", "classes", "unified-threads", "threads", "hoses", "oils", "port-threads",
     ];
 
     private static readonly Lazy<Shelf> Shelf = new(Build);
@@ -58,7 +58,7 @@ public static class StockTables
                 continue;
             }
 
-            var row = new TableRow(fileName, line, fields, columns, lines.Separator == ';');
+            var row = new TableRow(fileName, line, fields, columns, lines.Separator == ';', ownTable);
             try
             {
                 if (ownTable)

@@ -1,4 +1,5 @@
 using System.Diagnostics.CodeAnalysis;
+using Ramwright.Quantities;
 using Ramwright.Stock;
 
 namespace Ramwright.Files;
@@ -29,7 +30,7 @@ internal static class TableHeader
         TableKind? kind = TableKinds.All.FirstOrDefault(k => Shelf.SameName(k.Name, name));
         if (kind is null)
         {
-            IReadOnlyList<string> nearest = NearestNames.To(name, TableKinds.All.Select(k => k.Name), 1);
+            IReadOnlyList<string> nearest = NearestWord.Ranked(name, TableKinds.All.Select(k => k.Name), 1);
             fault(line, $"no kind of table is called \"{name}\"", $"nearest: {nearest[0]}; there are {AllKinds}");
         }
 

@@ -11,9 +11,12 @@ internal sealed class BadRowException(string found, string wanted) : Exception(f
 }
 
 /// <summary>One row of a table, its numbers in SI.</summary>
-internal sealed class TableRow(string file, int line, string[] fields, Dictionary<string, FoundColumn> columns, bool decimalComma)
+internal sealed class TableRow(string file, int line, string[] fields, Dictionary<string, FoundColumn> columns, bool decimalComma, bool own)
 {
     public int Line => line;
+
+    /// <summary>Whether the table is a person's own; those that ship are checked once, by tests.</summary>
+    public bool Own => own;
 
     /// <summary>Words, empty where the row or the table has none.</summary>
     public string Text(string column) =>
@@ -25,6 +28,10 @@ internal sealed class TableRow(string file, int line, string[] fields, Dictionar
         string text = Text(column);
         return text.Length > 0 ? text : throw new BadRowException($"the row has no {column}", $"a {column} in every row");
     }
+
+    /// <summary>The row's name, and the others it goes by.</summary>
+    public IEnumerable<string> Names() =>
+        [Needed("name"), .. Text("also").Split(';', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries)];
 
     /// <summary>Whether a number stands there.</summary>
     public bool Has(string column) => Text(column).Length > 0;

@@ -60,6 +60,25 @@ public class CheckCommandTest
     }
 
     [Fact]
+    public void ASpringTheOilCannotPushOutIsTheInputsFault()
+    {
+        string file = Path.Combine(Path.GetTempPath(), $"strong-spring-{Environment.ProcessId}.press.yaml");
+        File.WriteAllText(file, File.ReadAllText(Run.Example("railing-shop.press.yaml")).Replace("  return: spring\n", "  return: spring\n  spring-preload: 900 kN\n"));
+        try
+        {
+            (int code, string text) = Run.Command("check", file);
+
+            Assert.Equal(2, code);
+            Assert.Contains(".press.yaml:15", text);
+            Assert.Contains("the ram does not come out", text.ReplaceLineEndings(" "));
+        }
+        finally
+        {
+            File.Delete(file);
+        }
+    }
+
+    [Fact]
     public void AnUnknownCommandIsTheInputsFault() => Assert.Equal(2, Run.Command("chekc").Code);
 
     [Fact]

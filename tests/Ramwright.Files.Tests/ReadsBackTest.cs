@@ -5,6 +5,7 @@ using System.Text;
 using CsCheck;
 using Ramwright.Files.Binding;
 using Ramwright.Files.Yaml;
+using Ramwright.Power;
 using Ramwright.Presses;
 using Ramwright.Quantities;
 using Ramwright.Stock;
@@ -30,6 +31,32 @@ public sealed class ReadsBackTest
             Assert.True(faults.Count == 0, FaultText.All(faults.InOrder()) + text);
             Assert.Null(Difference(written, read, ""));
         }, iter: 500, threads: 1);
+
+    /// <summary>What rules and resolver let through, the power study takes: whatever cannot be is a fault with a place, never a stray refusal.</summary>
+    [Fact]
+    public void ARandomPumpAndCylinderAreStudiedOrRefusedWithAPlace()
+    {
+        int studied = 0;
+        Gen.Int.Sample(seed =>
+        {
+            Press press = new RandomPress(new Random(seed)).Press() with { Frame = new ClosedFrame { Daylight = 0.6, Width = 0.5, Section = "HEB 160" } };
+            if (PressRules.Of(press, TestShelf.Shelf).Any())
+                return;
+            try
+            {
+                Rig rig = Resolver.Resolve(press, TestShelf.Shelf);
+                PowerReport power = PowerStudy.Of(rig.Cylinder, rig.Pump, rig.Lines, rig.Oil, new PressStroke(rig.Loading.PressingPart, rig.Loading.PressingForce, rig.Wanted));
+                Assert.NotEmpty(PowerFailing.Of(rig, power));
+                Interlocked.Increment(ref studied);
+            }
+            catch (PressFaultsException unbuildable)
+            {
+                Assert.All(unbuildable.Faults, f => Assert.NotEmpty(f.Path));
+            }
+        }, iter: 1500, threads: 1);
+
+        Assert.True(studied > 25, $"only {studied} of 1500 were studied");
+    }
 
     [Fact]
     public void TheComparisonSeesADifference()
@@ -63,7 +90,7 @@ public sealed class ReadsBackTest
         }
     }
 
-    private sealed class RandomPress(Random random)
+    internal sealed class RandomPress(Random random)
     {
         private readonly StringBuilder _text = new();
 
@@ -168,6 +195,7 @@ public sealed class ReadsBackTest
                 StockKind.PropertyClass => [.. shelf.Classes.Select(c => c.Name)],
                 StockKind.Thread => [.. shelf.Threads.Select(t => t.Name), "M36x2"],
                 StockKind.Oil => [.. shelf.Oils.Select(o => o.Name)],
+                StockKind.Port => [.. shelf.Ports.Select(p => p.Name)],
                 StockKind.Hose => [.. shelf.Hoses.Select(h => h.Type)],
                 _ => [.. shelf.Sections.Select(s => s.Name), "2 x UPN 200", "flat 200x40", "round 60"],
             };

@@ -1,6 +1,7 @@
 using System.Reflection;
 using Ramwright.Files.Yaml;
 using Ramwright.Presses;
+using Ramwright.Quantities;
 using Ramwright.Stock;
 
 namespace Ramwright.Files.Binding;
@@ -92,7 +93,7 @@ internal sealed class Binder(FaultList faults, SourceMap map, Shelf? shelf, bool
                 }
 
                 faults.Add(word.Place, at, $"there is no {FaultWords.Owner(path)} of kind {FaultWords.Quote(word.Text)}",
-                    KindWords(shape), NearestWord.Of(word.Text, KindNames(shape)));
+                    KindWords(shape), NearestWord.Among(word.Text, KindNames(shape)));
             }
             else if (value is not RefusedNode)
                 faults.Add(key.Place, at, $"{FaultWords.Owner(path)} does not say its kind", KindWords(shape), OnlyKindWith(node, shape));
@@ -231,7 +232,7 @@ internal sealed class Binder(FaultList faults, SourceMap map, Shelf? shelf, bool
         string wanted = free.Count == 0 ? "this key taken out: every other is there already"
             : free.Count == 1 ? free[0]
             : "one of " + string.Join(", ", free);
-        string? nearest = NearestWord.Of(key.Text, names);
+        string? nearest = NearestWord.Among(key.Text, names);
         faults.Add(key.Place, at, found, wanted, nearest);
         return nearest;
     }

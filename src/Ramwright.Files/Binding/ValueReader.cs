@@ -105,6 +105,7 @@ internal sealed class ValueReader(FaultList faults, Shelf? shelf)
             StockKind.Thread => (shelf.TryThread(name, out _), "thread", shelf.Threads.Select(t => t.Name)),
             StockKind.Oil => (shelf.TryOil(name, out _), "oil", shelf.Oils.Select(o => o.Name)),
             StockKind.Hose => (HasHose(name, shelf), "type of hose", shelf.Hoses.Select(h => h.Type)),
+            StockKind.Port => (shelf.TryPort(name, out _), "port thread", shelf.Ports.Select(p => p.Name)),
             _ => (true, "section", (IEnumerable<string>)[]),
         };
         if (stock.What == StockKind.Section)
@@ -122,7 +123,7 @@ internal sealed class ValueReader(FaultList faults, Shelf? shelf)
         if (!known)
         {
             faults.Add(text.Place, path, $"no {what} is called {FaultWords.Quote(name)}",
-                $"{(what[0] == 'o' ? "an" : "a")} {what} from stock, such as {stock.Example}", NearestWord.Of(name, names));
+                $"{(what[0] == 'o' ? "an" : "a")} {what} from stock, such as {stock.Example}", NearestWord.Among(name, names));
         }
 
         return known;
@@ -139,7 +140,7 @@ internal sealed class ValueReader(FaultList faults, Shelf? shelf)
         }
 
         faults.Add(text.Place, path, $"{key.Key} cannot be {FaultWords.Quote(text.Text)}", FaultWords.List(said),
-            NearestWord.Of(text.Text, key.Words.Select(w => w.Word)));
+            NearestWord.Among(text.Text, key.Words.Select(w => w.Word)));
         return null;
     }
 
@@ -153,7 +154,7 @@ internal sealed class ValueReader(FaultList faults, Shelf? shelf)
                 return false;
             default:
                 faults.Add(text.Place, path, $"{key.Key} is yes or no, not {FaultWords.Quote(text.Text)}",
-                    $"yes or no: {key.Says}", NearestWord.Of(text.Text, ["yes", "no"]));
+                    $"yes or no: {key.Says}", NearestWord.Among(text.Text, ["yes", "no"]));
                 return null;
         }
     }

@@ -17,8 +17,8 @@ internal static class ClosedFramePlan
         SectionProperties bed = frame.Bed.Shape.Properties;
         SectionProperties upright = frame.Upright.Shape.Properties;
 
-        double half = frame.Width / 2 + upright.Bottom;
-        double height = bed.Top + frame.Daylight + frame.RamDrop + crown.Bottom;
+        double half = ClosedFrameBody.HalfSpan(frame);
+        double height = ClosedFrameBody.Height(frame);
         double off = Math.Min(rig.Loading.Across, 0.95 * frame.Width / 2);
         bool split = off > 0;
 

@@ -9,7 +9,22 @@ namespace Ramwright.Frame;
 /// <param name="Clear">Length between its ends, m, for buckling.</param>
 /// <param name="Stations">Where it is looked at.</param>
 public sealed record PlanPart(
-    RigMember Member, IReadOnlyList<int> Beams, double Clear, IReadOnlyList<PlanStation> Stations);
+    RigMember Member, IReadOnlyList<int> Beams, double Clear, IReadOnlyList<PlanStation> Stations)
+{
+    /// <summary>How it is held against turning over sideways.</summary>
+    public PlanHold Sideways { get; init; } = PlanHold.BothEnds;
+}
+
+/// <summary>How a part is held against turning over sideways.</summary>
+public enum PlanHold
+{
+    /// <summary>At both ends.</summary>
+    BothEnds,
+    /// <summary>At its first end only; the ram pushes on its tip.</summary>
+    LoadedTip,
+    /// <summary>At its first end only; bent by a moment at the other.</summary>
+    FreeEnd,
+}
 
 /// <summary>A cross-section that is looked at, of one strand of a part.</summary>
 /// <param name="Beam">Number of the beam in the model.</param>

@@ -52,9 +52,9 @@ internal static class OpenFrontPlan
                 .. plan.At(upward, 0, "above the lower arm", PlanCut.Both, false),
                 .. plan.At(upward, lower.Top + clear / 2, "at half height", PlanCut.None, true),
                 .. plan.At(upward, lower.Top + clear, "below the upper arm", PlanCut.Both, false),
-            ]),
-            new(frame.UpperArm, upperArm, frame.Throat, [.. plan.At(upperArm, 0, "at the column", PlanCut.Openings, true)]),
-            new(frame.LowerArm, lowerArm, frame.Throat, [.. plan.At(lowerArm, 0, "at the column", PlanCut.Openings, true)]),
+            ]) { Sideways = PlanHold.FreeEnd },
+            new(frame.UpperArm, upperArm, frame.Throat, [.. plan.At(upperArm, 0, "at the column", PlanCut.Openings, true)]) { Sideways = PlanHold.LoadedTip },
+            new(frame.LowerArm, lowerArm, frame.Throat, [.. plan.At(lowerArm, 0, "at the column", PlanCut.Openings, true)]) { Sideways = PlanHold.LoadedTip },
         ];
         PlanJoint[] joints =
         [

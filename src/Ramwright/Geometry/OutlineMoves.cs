@@ -17,6 +17,18 @@ public static class OutlineMoves
     public static Outline QuarterTurned(this Outline outline) =>
         new([.. outline.Loops.Select(loop => (Corner[])[.. loop.Select(c => new Corner(-c.Z, c.Y, c.Bulge))])]);
 
+    /// <summary>Drawn anew in a plane whose axes are these: y becomes <paramref name="y"/>, z becomes <paramref name="z"/>, arcs stay arcs.</summary>
+    /// <param name="outline">The outline.</param>
+    /// <param name="y">Where one metre of y ends up.</param>
+    /// <param name="z">Where one metre of z ends up: square to <paramref name="y"/> and as long.</param>
+    public static Outline Onto(this Outline outline, (double Y, double Z) y, (double Y, double Z) z)
+    {
+        (double, double) Image(Corner c) => (c.Y * y.Y + c.Z * z.Y, c.Y * y.Z + c.Z * z.Z);
+        if (y.Y * z.Z - y.Z * z.Y < 0)
+            return outline.Backwards(Image);
+        return new([.. outline.Loops.Select(loop => (Corner[])[.. loop.Select(c => new Corner(Image(c).Item1, Image(c).Item2, c.Bulge))])]);
+    }
+
     /// <summary>Both outlines as one; they must not overlap, unless the second is a hole in the first.</summary>
     public static Outline With(this Outline outline, Outline other) => new([.. outline.Loops, .. other.Loops]);
 

@@ -24,11 +24,12 @@ internal static class CautionList
         foreach (PowerCaution caution in check.Power.Cautions)
             Say(caution.Text(units));
 
-        double joules = StoredEnergy(check);
-        Say($"At full force about {Readout.Text(joules, Dimension.Energy, units, 2)} is stored in oil and frame. If work or tool lets go it comes out at once: "
-            + "shield the front and back, stand to the side, nothing loose under the ram.");
-        Say("Not checked yet: walls so thin that they buckle locally, deep narrow bars that tip over sideways, webs crushed under the ram, "
-            + "fatigue. Keep walls stocky and tie deep bars sideways.");
+        Say(GaugeCautions.Of(check, units));
+        Say(ValveCautions.Of(check, units));
+        Say(LetsGo(check.SnapThrough, units));
+        Say(BreaksThrough(check.SnapThrough, Math.Min(rig.Wanted, check.Ladder.SafeRating), units));
+        foreach (string missing in PressedRungs.Missing(rig, units))
+            Say(missing);
         Say("Never put a hand under a ram held up by oil alone: prop it first.");
         Say("This advises; it does not certify. Where people can be hurt follow your local code and ask a licensed engineer. "
             + "Prove the press with a gauge before use.");
@@ -45,15 +46,26 @@ internal static class CautionList
                 safe = Math.Min(safe, rung.SafeTo);
         }
 
-        double pressure = safe / check.Power.Areas.Push;
+        double pressure = safe / check.Power.Areas.Force;
         string how = check.Rig.Pump is RigAirPump { Relief: null } ? "limit the air or fit a relief valve so that the oil stays" : "set the relief valve";
         return $"The pump can give more than the press is safe to. Once a die bottoms the pump sets the force: {how} at or below "
             + $"{Readout.Text(pressure, Dimension.Pressure, units)}, or strengthen what the ladder names.";
     }
 
-    private static double StoredEnergy(PressCheck check)
-    {
-        double frame = Ramwright.Power.StoredEnergy.InFrame(check.Power.MostPossibleForce, check.Response.Stiffness);
-        return check.Power.OilEnergy + frame;
-    }
+    /// <summary>What flies when work or tool gives way.</summary>
+    private static string LetsGo(SnapThrough snap, UnitSystem units) =>
+        $"At full force about {Readout.Text(snap.Energy, Dimension.Energy, units, 2)} is stored in oil and frame. If work or tool lets go it comes out at once: "
+        + $"the ram jumps up to {Readout.Text(snap.FreeTravel, Dimension.Length, units, 2)}, and a loose piece of {Readout.Text(1, Dimension.Mass, units, 2)} can be thrown "
+        + $"at up to {Piece(snap, units)}. Shield the front and back, stand to the side, nothing loose under the ram.";
+
+    private static string Piece(SnapThrough snap, UnitSystem units) =>
+        Units.TryFind(units == UnitSystem.Imperial ? "ft/s" : "m/s", Dimension.Speed, out Unit? unit)
+            ? Readout.Text(snap.SpeedOf(1), unit, 2)
+            : Readout.Text(snap.SpeedOf(1), Dimension.Speed, units, 2);
+
+    /// <summary>What happens to the press itself.</summary>
+    private static string BreaksThrough(SnapThrough snap, double rating, UnitSystem units) =>
+        $"Punching and shearing let go like that at every stroke: the frame recoils, and what it presses together is pulled apart, cylinder mount and bolts too, with up to "
+        + $"the force it was let go at ({Readout.Text(snap.Recoil, Dimension.Force, units, 2)} at full force). Presses are commonly built for a tenth of their rating backwards: "
+        + $"keep punching to small forces, {Readout.Text(SnapThrough.UsualReversal * rating, Dimension.Force, units, 2)} or so, or let a stop or damper catch the ram.";
 }

@@ -14,6 +14,9 @@ internal static class CylinderRungs
     public static void Add(List<Rung> rungs, Rig rig, PowerReport power)
     {
         RigCylinder cylinder = rig.Cylinder;
+        // one pressure in all of them: each carries an even share of the ram force, wherever the work stands
+        double share = 1.0 / cylinder.Count;
+        string rod = cylinder.Count > 1 ? "rod of each ram" : "ram's rod";
         PartialFactors factors = Factoring.Of(rig);
         double rodYield = cylinder.RodSteel.Fy(cylinder.Rod);
 
@@ -25,7 +28,7 @@ internal static class CylinderRungs
         {
             w?.Step("L_k", "effective length of the rod, all of the stroke out", "K L", length, Dimension.Length, RodBuckling.EulerSource,
                 ("K", cylinder.BucklingLengthFactor, Dimension.Number), ("L", cylinder.Stroke, Dimension.Length));
-            return RodBuckling.Buckles(1, E, rodYield, cylinder.Rod, length, rig.Factors.RodBuckling, cylinder.Hole, w);
+            return RodBuckling.Buckles(share, E, rodYield, cylinder.Rod, length, rig.Factors.RodBuckling, cylinder.Hole, w);
         }
 
         if (Buckles(null) is { } bow)
@@ -33,7 +36,7 @@ internal static class CylinderRungs
             rungs.Add(new Rung
             {
                 Id = "rod-buckling",
-                Part = "ram's rod",
+                Part = rod,
                 Mode = $"bows out, fully extended, {Guided(cylinder.Guide)}",
                 Saying = $"bows out when fully extended, {Guided(cylinder.Guide)},",
                 Group = RungGroup.Cylinder,
@@ -45,12 +48,12 @@ internal static class CylinderRungs
             });
         }
 
-        if (RodBuckling.Squashes(1, rodYield, cylinder.Rod, factors, cylinder.Hole) is { } squash)
+        if (RodBuckling.Squashes(share, rodYield, cylinder.Rod, factors, cylinder.Hole) is { } squash)
         {
             rungs.Add(new Rung
             {
                 Id = "rod-yield",
-                Part = "ram's rod",
+                Part = rod,
                 Mode = "is squeezed past its yield",
                 Saying = "is squeezed past its yield",
                 Group = RungGroup.Cylinder,
@@ -58,32 +61,32 @@ internal static class CylinderRungs
                 SafeTo = squash.SafeTo,
                 Source = Citation.Mechanics("force over area"),
                 FactorFrom = Factoring.Load(rig),
-                Work = w => RodBuckling.Squashes(1, rodYield, cylinder.Rod, factors, cylinder.Hole, w),
+                Work = w => RodBuckling.Squashes(share, rodYield, cylinder.Rod, factors, cylinder.Hole, w),
             });
         }
 
         if (cylinder.RodThread is { } thread)
         {
             double root = Math.Sqrt(4 * thread.As / Math.PI);
-            if (RodBuckling.Squashes(1, rodYield, root, factors) is { } crush)
+            if (RodBuckling.Squashes(share, rodYield, root, factors) is { } crush)
             {
                 rungs.Add(new Rung
                 {
                     Id = "rod-thread",
-                    Part = "thread on the ram",
+                    Part = cylinder.Count > 1 ? "thread on each ram" : "thread on the ram",
                     Mode = $"{thread.Name} is crushed, if the tool bears on it",
                     Saying = $"({thread.Name}) is crushed, if the tool bears on the thread and not on the shoulder,",
                     Group = RungGroup.Cylinder,
                     GivesAt = crush.GivesAt,
                     SafeTo = crush.SafeTo,
-                    Source = Stock.MetricThread.StressAreaSource,
+                    Source = thread.Form.StressArea,
                     FactorFrom = Factoring.Load(rig),
                     Work = w =>
                     {
-                        w.Take("A_s", $"stress area of {thread.Name}", thread.As, Dimension.Area, Stock.MetricThread.StressAreaSource);
-                        w.Step("d", "diameter of a round of that area", "√(4 A_s / π)", root, Dimension.Length, Stock.MetricThread.StressAreaSource,
+                        w.Take("A_s", $"stress area of {thread.Name}", thread.As, Dimension.Area, thread.Form.StressArea);
+                        w.Step("d", "diameter of a round of that area", "√(4 A_s / π)", root, Dimension.Length, thread.Form.StressArea,
                             ("A_s", thread.As, Dimension.Area));
-                        RodBuckling.Squashes(1, rodYield, root, factors, 0, w);
+                        RodBuckling.Squashes(share, rodYield, root, factors, 0, w);
                     },
                 });
             }

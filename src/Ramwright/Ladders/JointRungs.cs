@@ -1,6 +1,7 @@
 using Ramwright.Frame;
 using Ramwright.Geometry;
 using Ramwright.Presses;
+using Ramwright.Quantities;
 using Ramwright.Strength;
 using Ramwright.Workings;
 
@@ -48,7 +49,7 @@ internal static class JointRungs
     }
 
     /// <summary>Joints of one name are the same joint repeated: left and right.</summary>
-    private static string Name(PlanJoint joint)
+    internal static string Name(PlanJoint joint)
     {
         int comma = joint.Name.IndexOf(',', StringComparison.Ordinal);
         return comma < 0 ? joint.Name : joint.Name[..comma];
@@ -60,11 +61,26 @@ internal static class JointRungs
         WeldGroup[] groups = [.. joints.Select(j => JointWeld.Of(j, weld))];
         (double fu, double betaW, double fy) = Weaker(joints[0]);
         bool butt = weld.Kind == WeldKind.Butt;
+        if (!butt)
+            LongEnough(groups[0], joints[0], name, weld.Throat);
         Worst.Joint(response, joints, (i, end, w) => butt
                 ? ButtWeld.Yield(groups[i], end.Force, end.Moment, end.At, fy, factors, w)
                 : FilletWeld.Directional(groups[i], end.Force, end.Moment, end.At, fu, betaW, factors, w))
             ?.Into(rungs, new Words(id + "-weld", $"weld of the {name}", "tears", "tears"), RungGroup.Joints,
                 butt ? Factoring.Load(rig) : Factoring.Break(rig), butt ? ButtWeld.Source : FilletWeld.DirectionalSource);
+    }
+
+    /// <summary>A run all round is one weld; where the ends of it start and stop is not known, and the group's whole length is looked at.</summary>
+    private static void LongEnough(WeldGroup group, PlanJoint joint, string name, double a)
+    {
+        double length = group.Segments.Sum(s => (s.To - s.From).Length) / (joint.Joint is RigSlottedJoint || joint.Joint.Fit == BeamFit.Lapped ? 2 : 1);
+        double least = FilletWeld.LeastLength(a);
+        if (length < least)
+        {
+            throw new PressFaultsException([new Fault(joint.Key + ".weld",
+                $"the {name} has {Readout.Text(length, Dimension.Length)} of weld; a run under {Readout.Text(least, Dimension.Length)} must not carry load (EN 1993-1-8, 4.5.1)",
+                "a thicker bar or a longer weld")]);
+        }
     }
 
     /// <summary>The weaker of the two parts joined: f_u, β_w, f_y.</summary>
@@ -93,6 +109,14 @@ internal static class JointRungs
         {
             Add("bolt-pull", "break in tension", (a, w) => group.Tension(a, factors, 1, w));
             Add("bolt-both", "break in shear and tension together", (a, w) => group.Combined(a, factors, 1, w));
+        }
+
+        if (bolted is { Engagement: { } mesh, Fit: not BeamFit.Lapped })
+        {
+            double fu = Math.Min(joints[0].Beam.Fu, joints[0].Onto.Fu);
+            Worst.Joint(response, joints, (i, end, w) => NutAndThread.Strips(
+                    Math.Max(0, group.MostPulled(Local(i, end), w)), RamRungs.Fit(bolted.Thread), mesh, bolted.Class.Rm, fu, factors, w))
+                ?.Into(rungs, new Words($"{id}-bolt-thread", $"thread of the bolts of the {name}", "strips", "strips"), RungGroup.Joints, broken, NutAndThread.Source);
         }
 
         BoltedPlate plate = JointBolts.Plate(bolted, group, Math.Min(joints[0].Beam.Fu, joints[0].Onto.Fu));

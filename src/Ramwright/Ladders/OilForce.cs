@@ -13,9 +13,9 @@ internal sealed record OilForce(RigCylinder Cylinder, CylinderAreas Areas)
         double S = Cylinder.SpringPreload > 0 || Cylinder.SpringRate > 0
             ? RamForce.Spring(Cylinder.SpringPreload, Cylinder.SpringRate, Cylinder.Stroke, w)
             : 0;
-        return RamForce.Net(p, Areas.Push, Cylinder.SealFriction, S, w);
+        return RamForce.Net(p, Areas.Force, Cylinder.SealFriction, S, w);
     }
 
     /// <summary>What the oil does with nothing lost, N.</summary>
-    public double Thrust(double p) => p * Areas.Push;
+    public double Thrust(double p) => p * Areas.Force;
 }

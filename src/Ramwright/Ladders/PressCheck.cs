@@ -14,6 +14,8 @@ public sealed class PressCheck
         AgainstWanted = ladder.Against(rig.Wanted);
         AgainstMostPossible = ladder.Surviving(power.MostPossibleForce);
         WorstOpening = response.WorstOpening();
+        SnapThrough = SnapThrough.Of(power, response.DaylightGrowth, rig.Cylinder);
+        SqueezesUntilInspection = FatigueLife.Least(ladder.Rungs);
     }
 
     /// <summary>The press.</summary>
@@ -28,6 +30,10 @@ public sealed class PressCheck
     public Verdict AgainstWanted { get; }
     /// <summary>How what can break stands against the most the pump can give.</summary>
     public Verdict AgainstMostPossible { get; }
+    /// <summary>The gauge against the pressure of the true force; null where no gauge is stated.</summary>
+    public GaugeCheck? Gauge => Rig.Gauge is { } gauge ? GaugeCheck.Of(gauge, Power.TruePressure) : null;
+    /// <summary>What a raised ram does when air, electricity or a hose is lost.</summary>
+    public IReadOnlyList<PowerFailure> PowerFailing => Ramwright.Power.PowerFailing.Of(Rig, Power);
     /// <summary>The worse of the two.</summary>
     public Verdict Verdict => AgainstWanted > AgainstMostPossible ? AgainstWanted : AgainstMostPossible;
     /// <summary>Whether the safe rating reaches the wanted force.</summary>
@@ -38,6 +44,11 @@ public sealed class PressCheck
     public (int Case, double Opening) WorstOpening { get; }
     /// <summary>How far the dies open out of parallel at the wanted force in the worst case, m/m.</summary>
     public double Opening => Rig.Wanted * WorstOpening.Opening;
+
+    /// <summary>What is let go when the work gives way at the most the pump can give.</summary>
+    public SnapThrough SnapThrough { get; }
+    /// <summary>The detail that is to be looked at for cracks first, squeezing at the wanted force; null where nothing is squeezed.</summary>
+    public FatigueLife? SqueezesUntilInspection { get; }
 
     /// <summary>The cautions that belong to this press, in the reader's units.</summary>
     public IReadOnlyList<string> Cautions(UnitSystem units = UnitSystem.Metric) => CautionList.Of(this, units);
@@ -50,14 +61,21 @@ public sealed class PressCheck
     public static PressCheck Of(Rig rig)
     {
         ArgumentNullException.ThrowIfNull(rig);
-        PowerReport power = PowerStudy.Of(rig.Cylinder, rig.Pump, rig.Lines, rig.Oil, new PressStroke(Wanted: rig.Wanted));
+        PowerReport power = PowerStudy.Of(rig.Cylinder, rig.Pump, rig.Lines, rig.Oil, new PressStroke(rig.Loading.PressingPart, rig.Loading.PressingForce, rig.Wanted));
         FrameResponse response = FrameResponse.Of(FramePlan.Of(rig));
         var rungs = new List<Rung>();
         PowerRungs.Add(rungs, rig, power);
         CylinderRungs.Add(rungs, rig, power);
+        MountRungs.Add(rungs, rig, power);
+        RamRungs.Add(rungs, rig);
+        PullRungs.Add(rungs, rig);
         MemberRungs.Add(rungs, rig, response);
+        PressedRungs.Add(rungs, rig, response);
+        CornerRungs.Add(rungs, rig, response);
+        PanelRungs.Add(rungs, rig, response);
         JointRungs.Add(rungs, rig, response);
         StiffnessRungs.Add(rungs, rig, response);
+        FatigueRungs.Add(rungs, rig, response);
         return new PressCheck(rig, power, response, Ladder.Of(rungs));
     }
 }

@@ -43,6 +43,13 @@ public sealed record Rung
     /// </summary>
     public double PressureScale { get; init; } = 1;
 
+    /// <summary>How many squeezes of the wanted force it stands, for a limit of repetition; null for all others.</summary>
+    /// <remarks>
+    /// Such a limit is judged against the wanted force alone: it counts squeezes that come again and again, and the most the pump can give is
+    /// not one of those. The rare full squeeze is for the static rungs of the same part.
+    /// </remarks>
+    public FatigueLife? Fatigue { get; init; }
+
     /// <summary>Whether it must survive the most the pump can give.</summary>
-    public bool MustSurvive => CanBreak ?? Group is RungGroup.Lines or RungGroup.Cylinder or RungGroup.Frame or RungGroup.Joints;
+    public bool MustSurvive => CanBreak ?? Fatigue is null && Group is RungGroup.Lines or RungGroup.Cylinder or RungGroup.Frame or RungGroup.Joints;
 }

@@ -17,7 +17,12 @@ internal sealed record Worst(Limit Limit, string Where, string CaseName, Action<
     /// <param name="check">The check: place, actions per newton, working.</param>
     /// <returns>The tightest, or null where the check applies nowhere.</returns>
     public static Worst? Case(
-        FrameResponse response, IReadOnlyList<PlanStation> stations, Func<PlanStation, Actions, Working?, Limit?> check)
+        FrameResponse response, IReadOnlyList<PlanStation> stations, Func<PlanStation, Actions, Working?, Limit?> check) =>
+        Case(response, stations, (_, station, a, w) => check(station, a, w));
+
+    /// <inheritdoc cref="Case(FrameResponse, IReadOnlyList{PlanStation}, Func{PlanStation, Actions, Working?, Limit?})"/>
+    public static Worst? Case(
+        FrameResponse response, IReadOnlyList<PlanStation> stations, Func<FrameSolution, PlanStation, Actions, Working?, Limit?> check)
     {
         Limit? least = null;
         PlanStation? where = null;
@@ -26,7 +31,7 @@ internal sealed record Worst(Limit Limit, string Where, string CaseName, Action<
         {
             foreach (PlanStation station in stations)
             {
-                if (check(station, station.Actions(solution), null) is not { } limit)
+                if (check(solution, station, station.Actions(solution), null) is not { } limit)
                     continue;
                 if (least is { } so && so.SafeTo * (1 - 1e-9) <= limit.SafeTo)
                     continue;
@@ -39,7 +44,7 @@ internal sealed record Worst(Limit Limit, string Where, string CaseName, Action<
         return new Worst(found, where.Where, when.Case.Name, w =>
         {
             w.Note($"Worst place: {where.Where}. Worst load case: {when.Case.Name}. Actions are those of one newton at the ram.");
-            check(where, where.Actions(when), w);
+            check(when, where, where.Actions(when), w);
         });
     }
 
@@ -77,7 +82,7 @@ internal sealed record Worst(Limit Limit, string Where, string CaseName, Action<
     }
 
     /// <summary>Makes a rung of it.</summary>
-    public void Into(List<Rung> rungs, Words words, RungGroup group, string factorFrom, Citation source) =>
+    public void Into(List<Rung> rungs, Words words, RungGroup group, string factorFrom, Citation source, FatigueLife? fatigue = null) =>
         rungs.Add(new Rung
         {
             Id = words.Id,
@@ -91,6 +96,7 @@ internal sealed record Worst(Limit Limit, string Where, string CaseName, Action<
             FactorFrom = factorFrom,
             Source = source,
             Work = Work,
+            Fatigue = fatigue,
         });
 
     private string Place(string what)

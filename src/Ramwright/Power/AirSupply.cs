@@ -75,7 +75,7 @@ public sealed record AirSupply
 
         double share = curve.Flow(pressing) / curve.FreeFlow;
         double? delivered = Delivery(c, w);
-        double airWanted = AirPumpCurve.AirFor(RamForce.PressureFor(wanted, areas.Push, mu, S), pump.EffectiveRatio);
+        double airWanted = AirPumpCurve.AirFor(RamForce.PressureFor(wanted, areas.Force, mu, S), pump.EffectiveRatio);
         bool inReach = airWanted <= pump.AirPressure * (1 + 1e-9);
         double p_cutIn = Relieved(pump, Math.Min(c.CutIn, pump.AirPressure)), p_cutOut = Relieved(pump, c.CutOut);
         return new AirSupply
@@ -94,9 +94,9 @@ public sealed record AirSupply
                 : 0,
             FillFromEmpty = delivered is double d ? Receiver.Time(c.Receiver, c.CutOut, d, w: w) : null,
             FillFromCutIn = delivered is double e ? Receiver.Time(c.Receiver, c.CutOut - c.CutIn, e, w: w) : null,
-            ForceAtCutIn = RamForce.Net(p_cutIn, areas.Push, mu, S, w),
+            ForceAtCutIn = RamForce.Net(p_cutIn, areas.Force, mu, S, w),
             PressureAtCutOut = p_cutOut,
-            ThrustAtCutOut = RamForce.Thrust(p_cutOut, areas.Push, w),
+            ThrustAtCutOut = RamForce.Thrust(p_cutOut, areas.Force, w),
         };
     }
 

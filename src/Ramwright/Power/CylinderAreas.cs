@@ -5,12 +5,18 @@ using Ramwright.Workings;
 namespace Ramwright.Power;
 
 /// <summary>The areas the oil works on.</summary>
-/// <param name="Push">Area that pushes, m²: the bore, less the centre tube of a hollow plunger.</param>
-/// <param name="Pull">Ring around the rod, m²; works only where oil brings the ram back.</param>
+/// <param name="Push">Area of the pushing side, of all cylinders, m²: the bore, less the centre tube of a hollow plunger.</param>
+/// <param name="Pull">Ring around the rod, of all cylinders, m²; works only where oil brings the ram back.</param>
 public readonly record struct CylinderAreas(double Push, double Pull)
 {
     /// <summary>Area of a full bore and of a ring.</summary>
     public static readonly Citation Geometry = Citation.Mechanics("area of a circle and of a ring");
+
+    /// <summary>Whether oil stands on both sides at one pressure all the way out.</summary>
+    public bool Regenerates { get; init; }
+
+    /// <summary>Area that makes the force, m²: the pushing side's, or in a circuit that is always regenerative the rod's.</summary>
+    public double Force => Regenerates ? Regenerative : Push;
 
     /// <summary>Area left to push in a regenerative circuit, m²: for a plain cylinder the area of the rod.</summary>
     public double Regenerative => Push - Pull;
@@ -56,6 +62,9 @@ public readonly record struct CylinderAreas(double Push, double Pull)
         if (d > D || (cylinder.PullsByOil && d >= D))
             Check.Refuse("Rod", d, "smaller than the bore");
 
+        int n = cylinder.Count;
+        if (n < 1)
+            Check.Refuse("Count", n, "1 or more");
         double A = Ring(D, d_t);
         if (d_t > 0)
             w?.Step("A", "area that pushes, bore less centre tube", "π (D² − d_t²)/4", A, Dimension.Area, Geometry,
@@ -67,6 +76,18 @@ public readonly record struct CylinderAreas(double Push, double Pull)
         if (cylinder.PullsByOil)
             w?.Step("a", "ring around the rod", "π (D² − d²)/4", a, Dimension.Area, Geometry,
                 ("D", D, Dimension.Length), ("d", d, Dimension.Length));
-        return new CylinderAreas(A, a);
+        if (n > 1)
+        {
+            (A, double A_1, a, double a_1) = (n * A, A, n * a, a);
+            w?.Step("A", "area that pushes, of all cylinders", "n A_1", A, Dimension.Area, Geometry, ("n", n, Dimension.Number), ("A_1", A_1, Dimension.Area));
+            if (cylinder.PullsByOil)
+                w?.Step("a", "ring around the rods, of all cylinders", "n a_1", a, Dimension.Area, Geometry, ("n", n, Dimension.Number), ("a_1", a_1, Dimension.Area));
+        }
+
+        bool regenerates = cylinder.PullsByOil && cylinder.Regeneration == Regeneration.Always;
+        if (regenerates)
+            w?.Step("A_r", "area that makes the force with oil on both sides", "A − a", A - a, Dimension.Area, RamForce.Regeneration,
+                ("A", A, Dimension.Area), ("a", a, Dimension.Area));
+        return new CylinderAreas(A, a) { Regenerates = regenerates };
     }
 }

@@ -1,3 +1,4 @@
+using Ramwright.Presses;
 using Ramwright.Quantities;
 using Ramwright.Workings;
 
@@ -28,6 +29,21 @@ public static class Fitting
     public const double Exit = 1.0;
     /// <summary>From a tank or cylinder into a line.</summary>
     public const double Entry = 0.5;
+
+    /// <summary>The coefficients of all that a line has, its entry and exit included.</summary>
+    /// <param name="fittings">What stands on the line besides; null for nothing.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A count or coefficient that is negative.</exception>
+    public static double Sum(Fittings? fittings)
+    {
+        if (fittings is null)
+            return Entry + Exit;
+        return Entry + Exit
+            + Elbow90 * Of(fittings.Elbows) + Elbow45 * Of(fittings.HalfElbows) + Tee * Of(fittings.Tees)
+            + ReturnBend * Of(fittings.ReturnBends) + GateValve * Of(fittings.GateValves) + AngleValve * Of(fittings.AngleValves)
+            + GlobeValve * Of(fittings.GlobeValves) + Of(fittings.LossCoefficient);
+
+        static double Of(double? said) => said is { } n ? Check.NotNegative(n, nameof(fittings)) : 0;
+    }
 
     /// <summary>Pressure lost at fittings.</summary>
     /// <param name="sumK">Sum of their coefficients, 0 or more.</param>

@@ -8,7 +8,7 @@ namespace Ramwright.Power;
 /// <param name="Flow">Greatest flow in normal use, m³/s.</param>
 /// <param name="Velocity">Speed of the oil, m/s.</param>
 /// <param name="Reynolds">Reynolds number.</param>
-/// <param name="Loss">Pressure lost along it, with one entry and one exit, Pa.</param>
+/// <param name="Loss">Pressure lost along it, its fittings and ends included, Pa.</param>
 /// <param name="Verdict">Where the speed stands.</param>
 /// <param name="Sees">Greatest pressure it may meet in normal use, Pa.</param>
 /// <param name="CarriesIt">Whether its rating is enough for that; true where the rating is not known.</param>
@@ -26,11 +26,12 @@ public sealed record LineCheck(
     public static LineCheck Of(RigLine line, double Q, double sees, double nu, double rho, Working? w = null)
     {
         ArgumentNullException.ThrowIfNull(line);
+        double sumK = Fitting.Sum(line.Fittings);
         double u = LineFlow.Velocity(Q, line.Bore), Re = LineFlow.Reynolds(u, line.Bore, nu);
         // Too fast for the formula: it runs a little low there, and the speed has long been reported as far too high.
         double loss = Re <= LineFlow.BlasiusUpTo
-            ? LineFlow.Loss(Q, line.Bore, line.Length, nu, rho, LineSet.EndsK, w)
-            : (LineFlow.Factor(Re) * line.Length / line.Bore + LineSet.EndsK) * rho * u * u / 2;
+            ? LineFlow.Loss(Q, line.Bore, line.Length, nu, rho, sumK, w)
+            : (LineFlow.Factor(Re) * line.Length / line.Bore + sumK) * rho * u * u / 2;
         bool carries = line.Duty == LineDuty.Suction || line.Rating is not { } rating || HoseProof.Carries(rating, sees);
         return new LineCheck(line, Q, u, Re, loss, VelocityBand.Of(line.Duty).Judge(u), sees, carries);
     }

@@ -2,12 +2,11 @@ using Ramwright.Presses;
 
 namespace Ramwright.Power;
 
-/// <summary>The lines of one duty, one after the other, ready for many flows. Each counts with an entry and an exit.</summary>
+/// <summary>The lines of one duty, one after the other, ready for many flows. Each counts with its fittings, an entry and an exit.</summary>
 internal readonly struct LineSet
 {
-    public const double EndsK = Fitting.Entry + Fitting.Exit;
-
     private readonly RigLine[] _lines;
+    private readonly double[] _sumK;
     private readonly double _nu;
     private readonly double _rho;
 
@@ -17,11 +16,15 @@ internal readonly struct LineSet
         foreach (RigLine line in lines)
             n += line.Duty == duty ? 1 : 0;
         _lines = n == 0 ? [] : new RigLine[n];
+        _sumK = n == 0 ? [] : new double[n];
         n = 0;
         foreach (RigLine line in lines)
         {
             if (line.Duty == duty)
+            {
+                _sumK[n] = Fitting.Sum(line.Fittings);
                 _lines[n++] = line;
+            }
         }
 
         _nu = nu;
@@ -46,11 +49,12 @@ internal readonly struct LineSet
     public double Loss(double Q)
     {
         double dp = 0;
-        foreach (RigLine line in _lines)
+        for (int i = 0; i < _lines.Length; i++)
         {
+            RigLine line = _lines[i];
             double D = line.Bore, u = 4 * Q / (Math.PI * D * D), Re = u * D / _nu;
             if (Re > 0)
-                dp += (LineFlow.Factor(Re) * line.Length / D + EndsK) * _rho * u * u / 2;
+                dp += (LineFlow.Factor(Re) * line.Length / D + _sumK[i]) * _rho * u * u / 2;
         }
 
         return dp;

@@ -1,4 +1,5 @@
 using Ramwright.Quantities;
+using Ramwright.Workings;
 
 namespace Ramwright.Power;
 
@@ -10,6 +11,21 @@ public static class OilHeat
 
     /// <summary>Specific heat of steel, J/(kg·K).</summary>
     public const double SteelSpecificHeat = 490;
+
+    /// <summary>Heat a tank's walls pass to free air, W/(m²·K).</summary>
+    public const double FreeAir = 12;
+
+    /// <summary>Warmest the oil should be where the pump draws it, °C.</summary>
+    public const double Warmest = 60;
+
+    /// <summary>Where that limit stands.</summary>
+    public static readonly Citation WarmestSource = new("ISO 4413", "oil at the pump's inlet, 60 °C; a summary of it was seen");
+
+    /// <summary>How a tank warms.</summary>
+    public static readonly Citation Warming = Citation.Mechanics("heat balance of a tank of one temperature");
+
+    /// <summary>Heat through a tank's walls.</summary>
+    public static readonly Citation WallSource = Citation.Practice("a tank with free air passes 11 to 12 W/(m² K), one with little air half of it");
 
     /// <summary>Rise of oil that is throttled.</summary>
     /// <param name="dp">Pressure lost, Pa, 0 or more.</param>
@@ -79,6 +95,28 @@ public static class OilHeat
         Check.Positive(rho);
         Check.NotNegative(steel);
         return oil * rho * SpecificHeat + steel * SteelSpecificHeat;
+    }
+
+    /// <summary>Time in which a tank rises by so much: <see cref="RiseAfter"/> turned round.</summary>
+    /// <param name="rise">Rise asked about, K, 0 or more.</param>
+    /// <param name="steady">Rise it tends to, K, 0 or more.</param>
+    /// <param name="capacity">J/K, above zero.</param>
+    /// <param name="UA">Heat its walls pass for each kelvin, W/K, above zero.</param>
+    /// <param name="w">Where to show the working.</param>
+    /// <returns>s; null where it never rises so far.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
+    public static double? TimeToRise(double rise, double steady, double capacity, double UA, Working? w = null)
+    {
+        Check.NotNegative(rise);
+        Check.NotNegative(steady);
+        Check.Positive(capacity);
+        Check.Positive(UA);
+        if (rise >= steady * (1 - 1e-9))
+            return null;
+        double t = -capacity / UA * Math.Log(1 - rise / steady);
+        w?.Step("t", "time until the oil is as warm as it should be", "−C/H · ln(1 − ΔT/ΔT_s)", t, Dimension.Time, Warming,
+            ("C", capacity, Dimension.Number), ("H", UA, Dimension.Number), ("ΔT", rise, Dimension.Number), ("ΔT_s", steady, Dimension.Number));
+        return t;
     }
 
     /// <summary>Rise of a tank after a time.</summary>

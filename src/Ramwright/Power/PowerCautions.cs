@@ -1,5 +1,6 @@
 using Ramwright.Presses;
 using Ramwright.Quantities;
+using Ramwright.Stock;
 using Ramwright.Workings;
 
 namespace Ramwright.Power;
@@ -110,6 +111,9 @@ internal static class PowerCautions
 
     private static void Rod(List<PowerCaution> all, RigCylinder cylinder, PowerReport report)
     {
+        if (report.Areas.Regenerates)
+            Add(all, "The circuit is regenerative all the way: only the rod's area pushes, {0} of the bore's {1}.",
+                F(report.TrueForce), F(report.TruePressure * report.Areas.Push));
         if (report.BlockedRodSide is double p)
             Add(all, "If the return port is blocked, or its coupler not fully made, the rod side sees {0} (rated {1}). Fit a relief valve there with nothing between.",
                 P(p), P(cylinder.RatedPressure));
@@ -127,6 +131,16 @@ internal static class PowerCautions
                     LineDuty.Return => "and presses back on the ram; keep a return line",
                     _ => "and heats; keep a pressure line",
                 }) + " below {1}.", u, new Given("u", VelocityBand.Of(check.Line.Duty).Most, Dimension.Speed));
+            if (check.Line is { BendRadius: { } bend, LeastBend: { } least } && bend < least)
+                Add(all, check.Line.Name + " is bent to {0}; its type may be bent no tighter than {1}. A kinked hose bursts at its bend.",
+                    new Given("r", bend, Dimension.Length), new Given("r", least, Dimension.Length));
+            foreach (RigLineEnd? end in (ReadOnlySpan<RigLineEnd?>)[check.Line.Inlet, check.Line.Outlet])
+            {
+                if (end is { Thread.Family: PortFamily.Npt, Port.Family: PortFamily.Npt } && check.Sees > PortMating.NptUpTo)
+                    Add(all, check.Line.Name + ": plain NPT is not trusted above {0} and sees {1}. Take NPTF, or a thread that an O-ring seals.",
+                        P(PortMating.NptUpTo), P(check.Sees));
+            }
+
             if (check.Line is { Duty: LineDuty.Return, Rating: { } rating } && !check.CarriesIt)
                 Add(all, "If " + check.Line.Name + " stands between valve and cylinder it sees the pump's {0} when the ram goes back; it is rated {1}.",
                     P(check.Sees), P(rating));
@@ -159,6 +173,16 @@ internal static class PowerCautions
         if (report.TruePressure >= InjectsFrom)
             Add(all, "At {0} a pinhole jet goes through gloves and skin. Never feel for a leak; let the pressure off first. Any such wound is for a surgeon at once.",
                 P(report.TruePressure));
+        if (report.LettingOff is { Slowly: true, LeastTime: { } t })
+            Add(all, "Let the pressure off slowly: {0} of oil come back, and the line carries them off in no less than {1}. A valve thrown open shocks hoses, seals and gauge: crack it, or fit a throttle.",
+                new Given("V", report.Decompression, Dimension.Volume), new Given("t", t, Dimension.Time));
+        foreach (HeatCase heat in report.Heat)
+        {
+            if (heat.ToWarm is { } warm)
+                Add(all, "The oil, " + heat.Where + ", is too warm for the pump's inlet (60 °C) after {0} min: unload the pump, rest it, or fit a larger tank or a cooler.",
+                    new Given("t", Math.Ceiling(warm / 60), Dimension.Number));
+        }
+
         Add(all, "The oil alone holds {0} at full stroke and {1}: what breaks flies. Open valves slowly; keep air out.",
             new Given("E", report.OilEnergy, Dimension.Energy), P(report.TruePressure));
     }

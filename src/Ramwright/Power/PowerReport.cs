@@ -53,10 +53,14 @@ public sealed record PowerReport
     public required HandWork? Hand { get; init; }
     /// <summary>Whether the compressor keeps up; null for other pumps.</summary>
     public required AirSupply? Air { get; init; }
+    /// <summary>The give of the oil at full stroke and the true pressure.</summary>
+    public required LettingOff LettingOff { get; init; }
     /// <summary>Energy in the oil at full stroke and the true pressure, J.</summary>
-    public required double OilEnergy { get; init; }
+    public double OilEnergy => LettingOff.Energy;
     /// <summary>Oil that comes back when that is let go, m³.</summary>
-    public required double Decompression { get; init; }
+    public double Decompression => LettingOff.Volume;
+    /// <summary>Heat into the oil of an electric pack; empty for other pumps.</summary>
+    public required IReadOnlyList<HeatCase> Heat { get; init; }
     /// <summary>What was taken for granted because nothing was said.</summary>
     public required IReadOnlyList<Assumed> Assumptions { get; init; }
     /// <summary>What the person must know.</summary>

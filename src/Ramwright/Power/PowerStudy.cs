@@ -24,6 +24,7 @@ public static class PowerStudy
     /// <param name="w">Where to show the working.</param>
     /// <exception cref="ArgumentOutOfRangeException">A value that cannot be: not finite, or of the wrong sign.</exception>
     /// <exception cref="InvalidOperationException">A flow did not settle.</exception>
+    /// <exception cref="PressFaultsException">The return spring is stronger than the pump.</exception>
     public static PowerReport Of(
         RigCylinder cylinder, RigPump pump, IReadOnlyList<RigLine> lines, RigOil oil, PressStroke stroke, Working? w = null)
     {
@@ -45,6 +46,8 @@ public static class PowerStudy
         double nu = OilViscosity.Of(oil, w), rho = oil.Grade.Density;
         var motion = new RamMotion(cylinder, areas, S, curve, lines, nu, rho);
 
+        MovesAtAll(areas, cylinder, S, curve);
+
         double trueForce = limits.Normal.Force, p_true = limits.Normal.Pressure;
         var speeds = new SpeedAtLoad[LoadSteps + 1];
         for (int i = 0; i <= LoadSteps; i++)
@@ -55,7 +58,7 @@ public static class PowerStudy
         double trapped = areas.Push * s + motion.SupplyVolume;
         StrokeTimes times = Times(cylinder, stroke, pressingForce, speeds[0].Speed, pressing.Speed, back, motion, w)
             with
-        { PressureRise = curve.TimeToCompress(trapped, BulkModulus.MineralOil, 0.9 * p_true) };
+        { PressureRise = curve.TimeToCompress(trapped, oil.BulkModulus, 0.9 * p_true) };
 
         var report = new PowerReport
         {
@@ -75,16 +78,30 @@ public static class PowerStudy
             Motor = pump is RigElectricPack pack
                 ? MotorLoads.Of(pack, pack.Relief ?? pack.RatedPressure ?? cylinder.RatedPressure, w)
                 : [],
-            Hand = pump is RigHandPump hand ? Hand(hand, areas, times, speeds[0], pressing, p_true, s, w) : null,
+            Hand = pump is RigHandPump hand ? Hand(hand, times, speeds[0], pressing, p_true, s, w) : null,
             Air = pump is RigAirPump air
                 ? AirSupply.Of(air, (AirPumpCurve)curve, areas, mu, S, stroke.Wanted ?? trueForce, pressing.PumpPressure, w)
                 : null,
-            OilEnergy = StoredEnergy.InOil(p_true, trapped, w: w),
-            Decompression = BulkModulus.Compression(trapped, p_true, w: w),
-            Assumptions = PowerAssumptions.Of(pump, lines, stroke, limits, curve),
+            LettingOff = LettingOff.Of(
+                BulkModulus.Compression(trapped, p_true, oil.BulkModulus, w), areas.Push, StoredEnergy.InOil(p_true, trapped, oil.BulkModulus, w), lines, w),
+            Heat = pump is RigElectricPack warm ? HeatBalance.Of(warm, oil, p_true, times, speeds[0], pressing, back, w) : [],
+            Assumptions = PowerAssumptions.Of(pump, limits, curve),
             Cautions = [],
         };
         return report with { Cautions = PowerCautions.Of(cylinder, pump, report) };
+    }
+
+    /// <summary>A spring may be too strong for its pump; only here are both known.</summary>
+    private static void MovesAtAll(CylinderAreas areas, RigCylinder cylinder, double S, PumpCurve curve)
+    {
+        double needs = RamForce.PressureFor(0, areas.Force, cylinder.SealFriction, S);
+        if (needs < curve.Ends * (1 - 1e-9))
+            return;
+        throw new PressFaultsException([new Fault(
+            cylinder.SpringRate * cylinder.Stroke > cylinder.SpringPreload ? "cylinder.spring-rate" : "cylinder.spring-preload",
+            $"the return spring takes {Readout.Text(S, Dimension.Force)} with the ram out, {Readout.Text(needs, Dimension.Pressure)} of oil, "
+                + $"and the pump gives no more than {Readout.Text(curve.Ends, Dimension.Pressure)}: the ram does not come out",
+            "a weaker spring, a larger bore, or a pump with more pressure")]);
     }
 
     private static StrokeTimes Times(
@@ -95,9 +112,6 @@ public static class PowerStudy
         Check.NotNegative(part, nameof(PressStroke.PressingPart));
         if (part > s)
             Check.Refuse(nameof(PressStroke.PressingPart), part, "no longer than the stroke");
-        if (!(approach > 0))
-            throw new ArgumentOutOfRangeException(
-                nameof(cylinder), cylinder.SpringPreload, "The return spring is stronger than the pump: the ram does not move.");
         double before = RamSpeed.Time(s - part, approach, w);
         double? under = pressing > 0 ? RamSpeed.Time(part, pressing, w) : part == 0 ? 0 : null;
         double? home = back is { Speed: > 0 } ? RamSpeed.Time(s, back.Speed, w) : back is null ? motion.ReturnBySpring(w) : null;
@@ -111,12 +125,12 @@ public static class PowerStudy
     {
         var checks = new LineCheck[lines.Count];
         // On the way back a return line carries the full bore's oil, which is more than the pump's.
-        double returning = back is null ? 0 : Math.Max(approach.Flow * areas.Pull / areas.Push, back.Flow * areas.Push / areas.Pull);
+        double returning = back is null ? 0 : Math.Max(approach.Speed * areas.Pull, back.Flow * areas.Push / areas.Pull);
         for (int i = 0; i < checks.Length; i++)
         {
             (double Q, double sees) = lines[i].Duty switch
             {
-                LineDuty.Pressure => (approach.Flow, p),
+                LineDuty.Pressure => (approach.Speed * areas.Push, p),
                 LineDuty.Return => (returning, cylinder.PullsByOil ? p : 0),
                 _ => (curve.FreeFlow, 0.0),
             };
@@ -127,11 +141,12 @@ public static class PowerStudy
     }
 
     private static HandWork Hand(
-        RigHandPump pump, CylinderAreas areas, StrokeTimes times, SpeedAtLoad approach, SpeedAtLoad pressing, double p, double s, Working? w)
+        RigHandPump pump, StrokeTimes times, SpeedAtLoad approach, SpeedAtLoad pressing, double p, double s, Working? w)
     {
         double? push = pump.HandleForce is double rated ? HandPumpCurve.HandleForce(rated, p, pump.RatedPressure, w) : null;
-        int before = RamSpeed.HandStrokes(areas.Push * (s - times.PressingPart), approach.Flow / pump.Cadence);
-        int? under = pressing.Flow > 0 ? RamSpeed.HandStrokes(areas.Push * times.PressingPart, pressing.Flow / pump.Cadence) : null;
+        // Flow over speed is the area the pump has to fill: in a regenerative circuit the rod's alone.
+        int before = RamSpeed.HandStrokes((s - times.PressingPart) * approach.Flow / approach.Speed, approach.Flow / pump.Cadence);
+        int? under = pressing.Flow > 0 ? RamSpeed.HandStrokes(times.PressingPart * pressing.Flow / pressing.Speed, pressing.Flow / pump.Cadence) : null;
         return new HandWork(push, before, under);
     }
 }

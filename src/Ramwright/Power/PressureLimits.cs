@@ -74,8 +74,8 @@ public sealed record PressureLimits(IReadOnlyList<PressureLimit> All, PressureLi
         {
             Check.Positive(p, kind.ToString());
             w?.Take("p", $"pressure at which {words} is met", p, Dimension.Pressure, Stated);
-            double F = RamForce.Net(p, areas.Push, cylinder.SealFriction, S, w);
-            all.Add(new PressureLimit(kind, nature, words, p, F, p * areas.Push));
+            double F = RamForce.Net(p, areas.Force, cylinder.SealFriction, S, w);
+            all.Add(new PressureLimit(kind, nature, words, p, F, p * areas.Force));
         }
     }
 

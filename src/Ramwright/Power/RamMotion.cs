@@ -70,6 +70,8 @@ public sealed class RamMotion
     public SpeedAtLoad Push(double F, Working? w = null)
     {
         Check.NotNegative(F);
+        if (Regenerates(F))
+            return PushWithBoth(F, w);
         double A = _areas.Push, a = _cylinder.PullsByOil ? _areas.Pull : 0, mu = _cylinder.SealFriction;
         var meets = new PumpMeets(_curve, _supply, _back, (F + _spring) / (A * (1 - mu)), a / A, a / (A * (1 - mu)));
         double Q = meets.Settle();
@@ -88,6 +90,39 @@ public sealed class RamMotion
         }
 
         double v = RamSpeed.Of(Q, A, w);
+        return new SpeedAtLoad(F, p_c, p_p, Q, v, dp, p_b, _curve is ElectricPumpCurve pack && pack.Overloads(p_p));
+    }
+
+    private bool Regenerates(double F) => _cylinder is { PullsByOil: true, Regeneration: Regeneration.Always }
+        || (F == 0 && _cylinder is { PullsByOil: true, Regeneration: Regeneration.Approach });
+
+    /// <summary>
+    /// The push of a regenerative circuit. The ring's oil comes through the return lines to the valve, joins the pump's there, and both
+    /// go through the pressure lines into the bore.
+    /// </summary>
+    private SpeedAtLoad PushWithBoth(double F, Working? w)
+    {
+        double A = _areas.Push, a = _areas.Pull, A_r = _areas.Regenerative, mu = _cylinder.SealFriction;
+        double lever = a / (A_r * (1 - mu));
+        var meets = new PumpMeets(_curve, _supply, _back, (F + _spring) / (A_r * (1 - mu)), a / A_r, lever, A / A_r, lever);
+        double Q = meets.Settle();
+        double dp = _supply.Loss(Q * A / A_r), p_b = _back.Loss(Q * a / A_r);
+        double p_c = (F + _spring + (dp + p_b) * a) / (A_r * (1 - mu)), p_p = p_c + dp;
+        if (w is not null)
+        {
+            w.Take("Q", "flow at which the pump's curve meets load and lines", Q, Dimension.Flow, Balance);
+            w.Step("A_r", "area the pump has to fill, the ring's oil joining its own", "A − a", A_r, Dimension.Area, RamForce.Regeneration,
+                ("A", A, Dimension.Area), ("a", a, Dimension.Area));
+            w.Take("Δp", "pressure lost by both flows on the way to the bore", dp, Dimension.Pressure, LineFlow.ReynoldsSource);
+            w.Take("p_b", "pressure lost by the ring's oil on its way to the valve", p_b, Dimension.Pressure, LineFlow.ReynoldsSource);
+            w.Step("p_c", "pressure in the bore", "(F + S + (Δp + p_b) a)/(A_r (1 − μ))", p_c, Dimension.Pressure, RamForce.Regeneration,
+                ("F", F, Dimension.Force), ("S", _spring, Dimension.Force), ("Δp", dp, Dimension.Pressure), ("p_b", p_b, Dimension.Pressure),
+                ("a", a, Dimension.Area), ("A_r", A_r, Dimension.Area), ("μ", mu, Dimension.Ratio));
+            w.Step("p_p", "pressure at the pump", "p_c + Δp", p_p, Dimension.Pressure, Balance,
+                ("p_c", p_c, Dimension.Pressure), ("Δp", dp, Dimension.Pressure));
+        }
+
+        double v = RamSpeed.Of(Q, A_r, w);
         return new SpeedAtLoad(F, p_c, p_p, Q, v, dp, p_b, _curve is ElectricPumpCurve pack && pack.Overloads(p_p));
     }
 
@@ -175,9 +210,11 @@ public sealed class RamMotion
 
     /// <summary>What the pump delivers at the pressure a flow calls for, less that flow.</summary>
     private readonly struct PumpMeets(
-        PumpCurve curve, LineSet supply, LineSet back, double load, double backFlow, double backLever) : IFalling
+        PumpCurve curve, LineSet supply, LineSet back, double load, double backFlow, double backLever, double supplyFlow = 1, double supplyLever = 0)
+        : IFalling
     {
-        public double At(double Q) => curve.Flow(load + back.Loss(Q * backFlow) * backLever + supply.Loss(Q)) - Q;
+        public double At(double Q) =>
+            curve.Flow(load + back.Loss(Q * backFlow) * backLever + supply.Loss(Q * supplyFlow) * (1 + supplyLever)) - Q;
 
         public double Settle()
         {

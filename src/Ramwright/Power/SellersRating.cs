@@ -59,7 +59,7 @@ public sealed record SellersRating(
             return null;
         Check.Positive(F_s, "RatedForce");
         Check.Positive(cylinder.RatedPressure, "RatedPressure");
-        double F_r = RamForce.Thrust(cylinder.RatedPressure, areas.Push, w);
+        double F_r = RamForce.Thrust(cylinder.RatedPressure, areas.Push / cylinder.Count, w);
         double over = F_s / F_r - 1;
         w?.Step("e", "how far the label stands above it", "F_s/F_r − 1", over, Dimension.Ratio, RamForce.PressureOnArea,
             ("F_s", F_s, Dimension.Force), ("F_r", F_r, Dimension.Force));

@@ -4,7 +4,7 @@ namespace Ramwright.Power;
 /// <param name="Load">Force at the ram, N.</param>
 /// <param name="CylinderPressure">Pressure in the cylinder, Pa.</param>
 /// <param name="PumpPressure">Pressure at the pump: the cylinder's and what the lines lose, Pa.</param>
-/// <param name="Flow">Oil into the cylinder, m³/s.</param>
+/// <param name="Flow">Oil from the pump, m³/s: what goes into the cylinder, but for a regenerative push.</param>
 /// <param name="Speed">m/s; 0 where the load holds the ram.</param>
 /// <param name="LineLoss">Pressure lost on the way to the cylinder, Pa.</param>
 /// <param name="BackPressure">Pressure on the other side of the piston, from the oil on its way back, Pa.</param>

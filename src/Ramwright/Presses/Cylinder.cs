@@ -42,13 +42,49 @@ public abstract record Cylinder
     [Says("how the lower end of the ram is held sideways")]
     public RamGuide? Guide { get; init; }
 
+    /// <summary>Length of the guide in the gland, m.</summary>
+    [Says("length of the guide in the gland"), Measure(Dimension.Length, "30 mm", UpTo = 1)]
+    public double? GlandGuide { get; init; }
+
+    /// <summary>Length of the guide on the piston, m.</summary>
+    [Says("length of the guide on the piston"), Measure(Dimension.Length, "25 mm", UpTo = 1)]
+    public double? PistonGuide { get; init; }
+
+    /// <summary>Between the middles of both guides, ram fully out, m.</summary>
+    [Says("between the middles of both guides, ram fully out"), Measure(Dimension.Length, "120 mm", UpTo = 3)]
+    public double? GuideApart { get; init; }
+
+    /// <summary>What the guides are made of.</summary>
+    [Says("what the guides in gland and piston are made of")]
+    public GuideRing? GuideRing { get; init; }
+
+    /// <summary>How it is held in the frame.</summary>
+    [Says("how it is held in the frame")]
+    public Mounting? Mount { get; init; }
+
     /// <summary>Thread that carries the die or the pull.</summary>
     [Says("thread at the end of the rod that carries tools in return or pull"), StockName(StockKind.Thread, "M36x2")]
     public string? RodThread { get; init; }
 
+    /// <summary>How it presses on the frame.</summary>
+    [Says("the flange or plate by which it presses on the frame")]
+    public Foot? Foot { get; init; }
+
     /// <summary>Share of the hydraulic force lost to seals.</summary>
     [Says("share of the force lost to seal friction"), Measure(Dimension.Ratio, "3 %", From = 0, UpTo = 0.3)]
     public double? SealFriction { get; init; }
+
+    /// <summary>How many such cylinders push side by side.</summary>
+    [Says("how many such cylinders push side by side on one line"), Measure(Dimension.Count, "1", From = 1, UpTo = 16)]
+    public double? Count { get; init; }
+
+    /// <summary>Which way it pushes.</summary>
+    [Says("which way the ram pushes")]
+    public RamDirection? Pushes { get; init; }
+
+    /// <summary>Mass that hangs or stands on the oil, kg.</summary>
+    [Says("mass of what moves: ram, platen, die"), Measure(Dimension.Mass, "60 kg", From = 0, UpTo = 50e3)]
+    public double? MovingMass { get; init; }
 }
 
 /// <summary>Pushes by oil, comes back by a spring or its weight.</summary>
@@ -70,7 +106,12 @@ public sealed record SingleActing : Cylinder
 
 /// <summary>Pushes and pulls by oil.</summary>
 [Kind("double-acting"), Says("oil pushes and brings it back")]
-public sealed record DoubleActing : Cylinder;
+public sealed record DoubleActing : Cylinder
+{
+    /// <summary>Whether the ring's oil joins the pump's.</summary>
+    [Says("whether the oil from the rod side joins the pump's on the way out: faster, and only the rod's area pushes")]
+    public Regeneration? Regeneration { get; init; }
+}
 
 /// <summary>A ring-shaped plunger with a hole through the middle.</summary>
 [Kind("hollow-plunger"), Says("a plunger with a hole right through, for pulling")]
@@ -95,6 +136,34 @@ public sealed record HollowPlunger : Cylinder
     /// <summary>Spring rate, N/m.</summary>
     [Says("spring rate"), Measure(Dimension.Stiffness, "4 N/mm", From = 0, UpTo = 1e7)]
     public double? SpringRate { get; init; }
+}
+
+/// <summary>When the oil of the rod side joins the pump's.</summary>
+public enum Regeneration
+{
+    /// <summary>Never: it goes to the tank.</summary>
+    [Says("to the tank")]
+    Never,
+    /// <summary>Until the ram meets the work.</summary>
+    [Says("joins it until the ram meets the work, then to the tank")]
+    Approach,
+    /// <summary>Over the whole stroke.</summary>
+    [Says("joins it all the way")]
+    Always,
+}
+
+/// <summary>Which way the ram pushes.</summary>
+public enum RamDirection
+{
+    /// <summary>Down onto the work.</summary>
+    [Says("down")]
+    Down,
+    /// <summary>Up against the work.</summary>
+    [Says("up")]
+    Up,
+    /// <summary>Level.</summary>
+    [Says("level, sideways")]
+    Sideways,
 }
 
 /// <summary>How the ram's lower end is held sideways.</summary>

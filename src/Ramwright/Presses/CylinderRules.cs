@@ -1,3 +1,5 @@
+using Ramwright.Stock;
+
 namespace Ramwright.Presses;
 
 /// <summary>What cannot be true together in a cylinder.</summary>
@@ -26,8 +28,14 @@ internal static class CylinderRules
                 Against: "cylinder.bore"));
         }
 
-        if (said.RodThread is { } name && ThreadName.Diameter(name) is { } thread && thread > said.Rod)
+        if (said.RodThread is { } name && ThreadText.TryRead(name, out ThreadCall thread) && thread.D > said.Rod)
             faults.Add(new Fault("cylinder.rod-thread", "the thread is thicker than the rod it is cut on", "a thread no thicker than the rod", Against: "cylinder.rod"));
+
+        if (said.Foot is { Diameter: not null } foot && (foot.Length ?? foot.Width) is not null)
+        {
+            faults.Add(new Fault("cylinder.foot.diameter", "a foot is round or rectangular, not both", "a diameter, or a length and a width",
+                Against: foot.Length is not null ? "cylinder.foot.length" : "cylinder.foot.width"));
+        }
 
         if (said is HollowPlunger hollow)
             Hollow(hollow, faults);

@@ -69,4 +69,6 @@ public enum StockKind
     Oil,
     /// <summary>A hose type.</summary>
     Hose,
+    /// <summary>A thread of a line or port.</summary>
+    Port,
 }

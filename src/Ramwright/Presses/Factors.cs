@@ -17,4 +17,12 @@ public sealed record Factors
     /// <summary>On the yield of the barrel.</summary>
     [Says("on the yield of the barrel"), Measure(Dimension.Number, "2", From = 1, UpTo = 10)]
     public double? Barrel { get; init; }
+
+    /// <summary>On the fatigue strength, γ_Mf.</summary>
+    [Says("on the fatigue strength; 1.15 if you look for cracks by a plan"), Measure(Dimension.Number, "1.35", From = 1, UpTo = 10)]
+    public double? Fatigue { get; init; }
+
+    /// <summary>On the stress range of a squeeze, γ_Ff.</summary>
+    [Says("on the stress of each squeeze, for fatigue"), Measure(Dimension.Number, "1", From = 1, UpTo = 10)]
+    public double? FatigueLoad { get; init; }
 }

@@ -47,6 +47,15 @@ public sealed record SlottedJoint : Joint
     public double? Play { get; init; }
 }
 
+/// <summary>Cut from one plate, or bent from one bar: no joint at all.</summary>
+[Kind("one-piece"), Says("cut from one plate, or bent from one bar")]
+public sealed record OnePieceJoint : Joint
+{
+    /// <summary>Radius of the inner corner, m.</summary>
+    [Says("radius of the inner corner"), Measure(Dimension.Length, "40 mm", From = 0, UpTo = 2)]
+    public double? CornerRadius { get; init; }
+}
+
 /// <summary>Bolted.</summary>
 [Kind("bolt"), Says("bolted")]
 public sealed record BoltedJoint : Joint
@@ -78,6 +87,10 @@ public sealed record BoltedJoint : Joint
     /// <summary>Least thickness that the bolts bear on in one direction, m.</summary>
     [Says("least thickness the bolts bear on in one direction, all plates added"), Measure(Dimension.Length, "12 mm", UpTo = 0.5)]
     public double? Plate { get; init; }
+
+    /// <summary>Length of thread in mesh where the bolts go into tapped holes or thin nuts, m.</summary>
+    [Says("length of thread in mesh, where the bolts go into tapped holes or thin nuts"), Measure(Dimension.Length, "24 mm", UpTo = 0.5)]
+    public double? Engagement { get; init; }
 
     /// <summary>How many planes of each bolt are sheared.</summary>
     [Says("how many planes of each bolt are sheared"), Measure(Dimension.Count, "1", From = 1, UpTo = 2)]

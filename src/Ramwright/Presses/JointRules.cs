@@ -9,6 +9,10 @@ internal static class JointRules
     private static readonly double ThroatOverLeg = Math.Sqrt(0.5);
     private const double Rounding = 0.1;
 
+    /// <summary>A thinner fillet must not carry load: EN 1993-1-8:2005, 4.5.2(2), m.</summary>
+    internal const double LeastThroat = 3e-3;
+    private const double ReadingError = 1e-9;
+
     public static void Check(Joint? said, string path, Shelf? shelf, List<Fault> faults)
     {
         switch (said)
@@ -25,7 +29,7 @@ internal static class JointRules
         }
     }
 
-    private static void Weld(Weld? said, string path, List<Fault> faults)
+    internal static void Weld(Weld? said, string path, List<Fault> faults)
     {
         if (said is null)
             return;
@@ -45,12 +49,19 @@ internal static class JointRules
             faults.Add(new Fault(path + ".throat", "leg and throat do not belong to one fillet: the throat is 0.7 of the leg",
                 "one of the two: the leg is the side you see, the throat is measured through the middle", Against: path + ".leg"));
         }
+        else if (said.Throat < LeastThroat * (1 - ReadingError))
+            faults.Add(new Fault(path + ".throat", TooThin, "throat: 3 mm or more"));
+        else if (said.Throat is null && said.Leg * ThroatOverLeg < LeastThroat * (1 - ReadingError))
+            faults.Add(new Fault(path + ".leg", TooThin, "leg: 4.5 mm or more; the throat is 0.7 of it"));
     }
+
+    private const string TooThin = "a fillet with a throat under 3 mm must not carry load (EN 1993-1-8, 4.5.2)";
 
     private static void Bolts(BoltedJoint said, string path, Shelf? shelf, List<Fault> faults)
     {
-        if (said.Thread is not { } thread || ThreadName.Diameter(thread) is not { } d)
+        if (said.Thread is not { } thread || !ThreadText.TryRead(thread, out ThreadCall call))
             return;
+        double d = call.D;
         string against = path + ".thread";
         if (said.Pitch <= d)
             faults.Add(new Fault(path + ".pitch", "the bolts would stand inside each other", "at least two and a half bolt diameters", Against: against));
@@ -64,13 +75,13 @@ internal static class JointRules
 
         if (shelf is not null && said.Class is { } name && !shelf.TryClass(name, d, out _))
         {
-            string sizes = Sizes(name, shelf);
+            string sizes = Sizes(name, shelf, call.Form);
             if (sizes.Length > 0)
                 faults.Add(new Fault(path + ".class", $"class {name} is not made in this size", $"class {name} {sizes}, or another class", Against: against));
         }
     }
 
-    private static string Sizes(string name, Shelf shelf)
+    private static string Sizes(string name, Shelf shelf, ThreadForm form)
     {
         double above = double.PositiveInfinity, upTo = 0;
         foreach (PropertyClass row in shelf.Classes)
@@ -81,6 +92,7 @@ internal static class JointRules
             upTo = Math.Max(upTo, row.UpTo);
         }
 
-        return upTo <= 0 ? "" : above > 0 ? $"above M{above * 1000:0.#} and up to M{upTo * 1000:0.#}" : $"up to M{upTo * 1000:0.#}";
+        string Size(double m) => form == ThreadForm.Metric ? $"M{m * 1000:0.#}" : $"{m / 0.0254:0.###} in";
+        return upTo <= 0 ? "" : above > 0 ? $"above {Size(above)} and up to {Size(upTo)}" : $"up to {Size(upTo)}";
     }
 }

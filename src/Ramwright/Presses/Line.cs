@@ -25,6 +25,22 @@ public sealed record Line
     /// <summary>The hose's type, from stock.</summary>
     [Says("type of hose, where the rating is not printed on it"), StockName(StockKind.Hose, "EN 853 2SN")]
     public string? Type { get; init; }
+
+    /// <summary>What the oil meets in it.</summary>
+    [Says("elbows, tees, valves and couplers on it, besides its two ends")]
+    public Fittings? Fittings { get; init; }
+
+    /// <summary>Tightest bend it is laid in, m.</summary>
+    [Says("radius of its tightest bend as laid, at the inside"), Measure(Dimension.Length, "180 mm", UpTo = 10)]
+    public double? BendRadius { get; init; }
+
+    /// <summary>How the end where the oil comes in is screwed on.</summary>
+    [Says("how the end where the oil comes in is screwed on")]
+    public LineEnd? Inlet { get; init; }
+
+    /// <summary>How the end where the oil goes out is screwed on.</summary>
+    [Says("how the end where the oil goes out is screwed on")]
+    public LineEnd? Outlet { get; init; }
 }
 
 /// <summary>What a line does.</summary>

@@ -32,9 +32,25 @@ public sealed record Press
     [Says("the oil")]
     public Oil? Oil { get; init; }
 
+    /// <summary>The valves.</summary>
+    [Says("the valves")]
+    public Valves? Valves { get; init; }
+
+    /// <summary>The gauge.</summary>
+    [Says("the pressure gauge")]
+    public Gauge? Gauge { get; init; }
+
     /// <summary>The frame.</summary>
     [Needed, Says("the frame that holds the force")]
     public PressFrame? Frame { get; init; }
+
+    /// <summary>What hangs on the ram.</summary>
+    [Says("what hangs on the ram: die holder, anti-twist arm, saddle")]
+    public RamEnd? Ram { get; init; }
+
+    /// <summary>What carries a pull from the ram to the work.</summary>
+    [Says("what carries a pull from the ram to the work: rod, nut, washer, chair")]
+    public PullGear? Pull { get; init; }
 
     /// <summary>How the press is loaded.</summary>
     [Says("how far off centre and how squarely the work is pressed")]

@@ -22,6 +22,14 @@ public abstract record PressFrame
     [Says("width of the dies; the load is spread over it"), Measure(Dimension.Length, "80 mm", UpTo = 5)]
     public double? DieWidth { get; init; }
 
+    /// <summary>Depth of the dies from front to back, m.</summary>
+    [Says("depth of the dies from front to back"), Measure(Dimension.Length, "80 mm", UpTo = 5)]
+    public double? DieDepth { get; init; }
+
+    /// <summary>The plate between the lower die and the frame.</summary>
+    [Says("the plate between the lower die and the frame")]
+    public Bolster? Bolster { get; init; }
+
     /// <summary>How much of the ram and cylinder stands between crown and daylight, m.</summary>
     [Says("from the crown's face down to the ram's face, ram fully up"), Measure(Dimension.Length, "150 mm", From = 0, UpTo = 10)]
     public double? RamDrop { get; init; }
@@ -104,6 +112,10 @@ public sealed record Member
     /// <summary>Its steel.</summary>
     [Says("its steel"), StockName(StockKind.Steel, "S275")]
     public string? Steel { get; init; }
+
+    /// <summary>Plates welded in where the ram force acts.</summary>
+    [Says("plates welded in between its flanges where the ram force acts")]
+    public Stiffening? Stiffened { get; init; }
 
     /// <summary>Holes and slots cut in it.</summary>
     [Says("holes and slots cut in it, where the bending is greatest")]

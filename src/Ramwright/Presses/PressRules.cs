@@ -21,6 +21,7 @@ public static class PressRules
         var faults = new List<Fault>();
         if (press.Cylinder is { } cylinder)
             CylinderRules.Check(cylinder, faults);
+        FittingRules.Check(press, faults);
         if (press.Pump is { } pump)
             PumpRules.Check(pump, faults);
         if (press.Frame is { } frame)

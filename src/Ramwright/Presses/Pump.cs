@@ -108,6 +108,14 @@ public sealed record ElectricPack : Pump
     /// <summary>Pressure the pump itself may run at, Pa.</summary>
     [Says("the pressure the pump itself may run at"), Measure(Dimension.Pressure, "250 bar", UpTo = 300e6)]
     public double? RatedPressure { get; init; }
+
+    /// <summary>All the oil in the tank, m³.</summary>
+    [Says("all the oil in the tank"), Measure(Dimension.Volume, "20 L", UpTo = 20)]
+    public double? TankOil { get; init; }
+
+    /// <summary>Walls of the tank that air reaches, m².</summary>
+    [Says("walls of the tank that oil wets inside and air reaches outside"), Measure(Dimension.Area, "0.4 m2", UpTo = 100)]
+    public double? TankWalls { get; init; }
 }
 
 /// <summary>One stage of an electric pump: by displacement, or by its flow.</summary>

@@ -37,7 +37,15 @@ internal static class ResolveCylinder
         string barrelSteel = said.BarrelOutside is null
             ? said.BarrelSteel ?? "S355"
             : assume.Or(said.BarrelSteel, "cylinder.barrel-steel", "S355", "the usual honed tube");
-        (double preload, double rate) = Spring(said, area, stroke, assume);
+        (RamReturn? back, double preload, double rate) = Spring(said, area, stroke, assume);
+        (double gland, double piston, double apart, GuideRing ring) = Guides(said, guide, bore, rod, assume);
+
+        int count = (int)(said.Count ?? 1);
+        if (count > 1)
+        {
+            assume.Caution($"{count} cylinders on one line push alike but do not keep in step: where the work resists more the ram stays behind and the platen "
+                + "tips. Guide it, or tie them with a flow divider or a rack.");
+        }
 
         return new RigCylinder
         {
@@ -50,18 +58,42 @@ internal static class ResolveCylinder
             RatedPressure = rated,
             RatedForce = said.RatedForce,
             BarrelOutside = said.BarrelOutside,
-            BarrelSteel = Resolver.SteelNamed(barrelSteel, shelf, "cylinder.barrel-steel"),
-            RodSteel = Resolver.SteelNamed(rodSteel, shelf, "cylinder.rod-steel"),
+            BarrelSteel = Resolver.SteelNamed(barrelSteel, shelf, "cylinder.barrel-steel", assume),
+            RodSteel = Resolver.SteelNamed(rodSteel, shelf, "cylinder.rod-steel", assume),
             Guide = guide,
             BucklingLengthFactor = guide switch { RamGuide.Guided => 0.5, RamGuide.Pinned => 0.7, _ => 2.0 },
+            GlandGuide = gland,
+            PistonGuide = piston,
+            GuideApart = apart,
+            GuideRing = ring,
+            Mount = ResolveMount.Of(said.Mount, bore, said.BarrelOutside, shelf, assume),
             RodThread = said.RodThread is null ? null : ResolveJoint.ThreadNamed(said.RodThread, shelf, "cylinder.rod-thread"),
+            Foot = ResolveBearing.Foot(said.Foot, bore, said.BarrelOutside, shelf, assume),
             SealFriction = assume.Or(said.SealFriction, "cylinder.seal-friction", 0.03, Dimension.Ratio, "common practice"),
-            SpringPreload = preload,
-            SpringRate = rate,
+            Count = count,
+            Regeneration = (said as DoubleActing)?.Regeneration ?? Regeneration.Never,
+            Return = back,
+            Pushes = said.Pushes,
+            MovingMass = said.MovingMass,
+            SpringPreload = count * preload,
+            SpringRate = count * rate,
         };
     }
 
-    private static (double Preload, double Rate) Spring(Cylinder said, double area, double stroke, Assumptions assume)
+    // slides take what tilts the ram, and its own guides then only steer
+    private static (double Gland, double Piston, double Apart, GuideRing Ring) Guides(
+        Cylinder said, RamGuide guide, double bore, double rod, Assumptions assume)
+    {
+        if (guide == RamGuide.Guided)
+            return (0, 0, 0, default);
+        return (
+            assume.Or(said.GlandGuide, "cylinder.gland-guide", 0.5 * rod, Dimension.Length, "half the rod's diameter; common practice"),
+            assume.Or(said.PistonGuide, "cylinder.piston-guide", 0.3 * bore, Dimension.Length, "three tenths of the bore; common practice"),
+            assume.Or(said.GuideApart, "cylinder.guide-apart", bore, Dimension.Length, "once the bore; common practice"),
+            assume.Or(said.GuideRing, "cylinder.guide-ring", GuideRing.Phenolic, "the usual rings of a cylinder built for work"));
+    }
+
+    private static (RamReturn? Back, double Preload, double Rate) Spring(Cylinder said, double area, double stroke, Assumptions assume)
     {
         (RamReturn? back, double? preload, double? rate) = said switch
         {
@@ -70,10 +102,11 @@ internal static class ResolveCylinder
             _ => (RamReturn.Gravity, null, null),
         };
         if (said is DoubleActing)
-            return (0, 0);
+            return (null, 0, 0);
         if (assume.Or(back, "cylinder.return", RamReturn.Spring, "the usual return of a single-acting cylinder") != RamReturn.Spring)
-            return (0, 0);
+            return (RamReturn.Gravity, 0, 0);
         return (
+            RamReturn.Spring,
             assume.Or(preload, "cylinder.spring-preload", 3e5 * area, Dimension.Force, "a spring worth 3 bar with the ram in; common practice"),
             assume.Or(rate, "cylinder.spring-rate", 3e5 * area / stroke, Dimension.Stiffness, "a spring worth 6 bar with the ram out; common practice"));
     }

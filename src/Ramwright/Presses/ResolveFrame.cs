@@ -20,10 +20,13 @@ internal static class ResolveFrame
         RigMember upright = Member(said.Upright, "upright", "frame.upright", said, shelf, assume);
         RigJoint crownJoint = ResolveJoint.Of(said.CrownJoint, "frame.crown-joint", crown, upright, shelf, assume);
         RigJoint bedJoint = ResolveJoint.Of(said.BedJoint, "frame.bed-joint", bed, upright, shelf, assume);
+        double dieWidth = DieWidth(said, assume);
         return new RigClosedFrame
         {
             Daylight = Resolver.Needed(said.Daylight, "frame.daylight"),
-            DieWidth = DieWidth(said, assume),
+            DieWidth = dieWidth,
+            DieDepth = said.DieDepth ?? dieWidth,
+            Bolster = ResolveBearing.Bolster(said.Bolster, dieWidth, shelf, assume),
             RamDrop = RamDrop(said, assume),
             Width = Resolver.Needed(said.Width, "frame.width"),
             Crown = WithJointHoles(crown, crownJoint, beam: true, assume),
@@ -45,10 +48,14 @@ internal static class ResolveFrame
         if (joint is RigSlottedJoint slotted)
             column = Slot(column, Math.Max(upper.Shape.Properties.Width, lower.Shape.Properties.Width) + 2 * slotted.Play, assume);
 
+        double dieWidth = DieWidth(said, assume);
+        double dieDepth = said.DieDepth is null && dieWidth == 0 ? 0 : assume.Or(said.DieDepth, "frame.die-depth", dieWidth, Dimension.Length, "square dies");
         return new RigOpenFrontFrame
         {
             Daylight = Resolver.Needed(said.Daylight, "frame.daylight"),
-            DieWidth = DieWidth(said, assume),
+            DieWidth = dieWidth,
+            DieDepth = dieDepth,
+            Bolster = ResolveBearing.Bolster(said.Bolster, dieDepth, shelf, assume),
             RamDrop = RamDrop(said, assume),
             Throat = throat,
             ArmReach = said.ArmReach ?? throat + 0.05,
@@ -94,14 +101,23 @@ internal static class ResolveFrame
             throw new ArgumentException($"'{path}.section': {fault.Found}");
         if (shape is Pair && said?.Apart is null)
             assume.Note(path + ".apart", "touching", "nothing said of a gap: the weaker way sideways");
+        if (shape.BendsAskew)
+        {
+            assume.Fault(path + ".section", $"{shape.Name} alone bends askew and twists under a straight load, which is not reckoned here",
+                $"two of them back to back, 2 x {shape.Name}, or a section that is alike on both sides");
+        }
+        else if (shape is Pair { Half.BendsAskew: true } pair)
+        {
+            assume.Note(path + ".section", $"bolted or welded together at least every {Readout.Text(15 * pair.Half.Properties.LeastRadius, Dimension.Length)}",
+                "two angles bend straight only while each keeps the other straight; EN 1993-1-1, 6.4.4: 15 i_min");
+        }
+
         if (said?.Turned == true)
             shape = new Turned(shape) { Name = shape.Name + " turned", Source = shape.Source };
         string steel = said?.Steel ?? assume.Or(frame.Steel, "frame.steel", "unknown",
             "steel without papers is taken at the lowest structural grade");
-        Steel found = Resolver.SteelNamed(steel, shelf, path + ".steel");
-        if (Shelf.SameName(steel, "unknown"))
-            assume.Caution(found.Caution);
-        return new RigMember(part, shape, Cut(shape, said?.Openings, path, assume), found);
+        Steel found = Resolver.SteelNamed(steel, shelf, path + ".steel", assume);
+        return new RigMember(part, shape, Cut(shape, said?.Openings, path, assume), found) { Stiffened = said?.Stiffened?.Thickness };
     }
 
     private static Shape? Cut(Shape shape, IReadOnlyList<Opening>? openings, string path, Assumptions assume)

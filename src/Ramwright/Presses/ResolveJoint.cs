@@ -27,20 +27,24 @@ internal static class ResolveJoint
             WeldedJoint w => new RigWeldedJoint(fit, Weld(w.Weld, path, beam, onto, assume)),
             SlottedJoint s => new RigSlottedJoint(fit, Weld(s.Weld, path, beam, onto, assume),
                 assume.Or(s.Play, path + ".play", 1e-3, Dimension.Length, "a torch-cut slot")),
+            OnePieceJoint o => OnePiece(o, path, beam, onto, assume),
             BoltedJoint b => Bolted(b, fit, path, beam, onto, shelf, assume),
             PinnedJoint p => Pinned(p, fit, path, beam, onto, shelf, assume),
             _ => throw new ArgumentException($"no such joint: {said.GetType().Name}"),
         };
     }
 
-    internal static MetricThread ThreadNamed(string name, Shelf shelf, string path) =>
-        shelf.TryThread(name, out MetricThread? thread)
+    internal static ScrewThread ThreadNamed(string name, Shelf shelf, string path) =>
+        shelf.TryThread(name, out ScrewThread? thread)
             ? thread
-            : throw new ArgumentException($"'{path}' is not a metric thread: {name}");
+            : throw new ArgumentException($"'{path}' is not a thread in stock: {name}");
 
-    private static RigWeld Weld(Weld? said, string path, RigMember beam, RigMember onto, Assumptions assume)
+    private static RigWeld Weld(Weld? said, string path, RigMember beam, RigMember onto, Assumptions assume) =>
+        Weld(said, path, Math.Min(Thinnest(beam.Shape), Thinnest(onto.Shape)), assume);
+
+    /// <summary>Settles a weld by the thinner of the parts it joins, m.</summary>
+    internal static RigWeld Weld(Weld? said, string path, double thinner, Assumptions assume)
     {
-        double thinner = Math.Min(Thinnest(beam.Shape), Thinnest(onto.Shape));
         if (said?.Kind == WeldKind.Butt)
             return new RigWeld(WeldKind.Butt, thinner);
         if (said?.Throat is { } a)
@@ -52,20 +56,26 @@ internal static class ResolveJoint
         return new RigWeld(WeldKind.Fillet, leg / Math.Sqrt(2));
     }
 
+    private static RigOnePieceJoint OnePiece(OnePieceJoint said, string path, RigMember beam, RigMember onto, Assumptions assume)
+    {
+        foreach (RigMember part in (RigMember[])[beam, onto])
+        {
+            if (part.Shape.Strands[0].Shape is not (Flat or Round or ISection))
+            {
+                assume.Fault(path, $"{part.Shape.Name} cannot be turned round a corner in one piece",
+                    "flats for a frame cut from plate, a round bar or an I for one that is bent; or kind: weld");
+            }
+        }
+
+        return new RigOnePieceJoint(BeamFit.Between, assume.Or(said.CornerRadius, path + ".corner-radius", 0, Dimension.Length, "nothing said: a sharp corner, the worst case"));
+    }
+
     private static RigBoltedJoint Bolted(
         BoltedJoint said, BeamFit fit, string path, RigMember beam, RigMember onto, Shelf shelf, Assumptions assume)
     {
-        MetricThread thread = ThreadNamed(said.Thread ?? throw new ArgumentException($"'{path}.thread' is missing"), shelf, path + ".thread");
-        string grade = assume.Or(said.Class, path + ".class", "4.6", "bolts without a marked head are taken as the weakest class");
-        if (!shelf.TryClass(grade, thread.D, out PropertyClass? found))
-        {
-            found = shelf.Classes[0];
-            assume.Fault(path + ".class", $"class {grade} is not made in {thread.Name}", "a class that the thread is made in, such as 8.8");
-        }
-
-        if (grade == "12.9")
-            assume.Caution("Bolts of class 12.9 are brittle and outside EN 1993-1-8: they are counted as 10.9. Take 8.8 or 10.9.");
-        double d0 = MetricThread.UsualHole(thread.D);
+        ScrewThread thread = ThreadNamed(said.Thread ?? throw new ArgumentException($"'{path}.thread' is missing"), shelf, path + ".thread");
+        PropertyClass found = ResolveScrews.Class(said.Class, thread, path, shelf, assume);
+        double d0 = ScrewThread.UsualHole(thread.D);
         bool clasped = fit == BeamFit.Lapped && beam.Shape is Pair;
         int planes = (int)assume.Or(said.ShearPlanes, path + ".shear-planes", clasped ? 2 : 1, Dimension.Count,
             clasped ? "a pair clasps the upright" : "the safer reading");
@@ -80,6 +90,7 @@ internal static class ResolveJoint
             Plate = assume.Or(said.Plate, path + ".plate", planes * Math.Min(Thinnest(beam.Shape), Thinnest(onto.Shape)), Dimension.Length,
                 planes == 2 ? "two of the thinner walls bear the same way" : "the thinner wall of the two sections"),
             ShearPlanes = planes,
+            Engagement = said.Engagement,
         };
     }
 
@@ -90,7 +101,7 @@ internal static class ResolveJoint
         return new RigPinnedJoint(fit)
         {
             Diameter = Resolver.Needed(said.Diameter, path + ".diameter"),
-            Steel = Resolver.SteelNamed(steel, shelf, path + ".steel"),
+            Steel = Resolver.SteelNamed(steel, shelf, path + ".steel", assume),
             Middle = assume.Or(said.Middle, path + ".middle", 2 * Thinnest(onto.Shape), Dimension.Length, "the two walls of the upright"),
             Outer = assume.Or(said.Outer, path + ".outer", Thinnest(beam.Shape), Dimension.Length, "the web of the beam"),
             Gap = assume.Or(said.Gap, path + ".gap", 2e-3, Dimension.Length, "a little play"),

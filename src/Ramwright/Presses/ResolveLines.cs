@@ -26,7 +26,12 @@ internal static class ResolveLines
         string grade = assume.Or(said?.Grade, "oil.grade", "VG 46", "the usual hydraulic oil");
         if (!shelf.TryOil(grade, out OilGrade? found))
             throw new ArgumentException($"'oil.grade' is not in stock: {grade}");
-        return new RigOil(found, assume.Or(said?.Temperature, "oil.temperature", 20, Dimension.Temperature, "a cold workshop: the slower case"));
+        return new RigOil(found, assume.Or(said?.Temperature, "oil.temperature", 20, Dimension.Temperature, "a cold workshop: the slower case"))
+        {
+            BulkModulus = assume.Or(said?.BulkModulus, "oil.bulk-modulus", 1.5e9, Dimension.Stress,
+                "a middle value for mineral oil free of air; the walls are taken as rigid"),
+            Surroundings = said?.Surroundings ?? 20,
+        };
     }
 
     private static string Bores(string type, Shelf shelf) =>
@@ -38,22 +43,35 @@ internal static class ResolveLines
         string path = $"lines.{i}";
         double bore = Resolver.Needed(said.Bore, path + ".bore");
         LineDuty duty = said.Duty ?? LineDuty.Pressure;
-        double? rating = said.Rating;
-        if (rating is null && said.Type is { } type)
+        double? rating = said.Rating, leastBend = null;
+        if (said.Type is { } type)
         {
             if (shelf.TryHose(type, bore, out HoseGrade? grade))
-                rating = grade.WorkingPressure;
-            else
+            {
+                rating ??= grade.WorkingPressure;
+                leastBend = grade.BendRadius;
+            }
+            else if (rating is null)
                 assume.Fault(path + ".bore", $"{type} is not in stock with a bore of {Readout.Text(bore, Dimension.Length)}", Bores(type, shelf));
         }
 
         string what = duty switch { LineDuty.Return => "return hose", LineDuty.Suction => "suction hose", _ => "hose" };
         if (rating is null && duty == LineDuty.Pressure)
             assume.Caution($"The rating of {what} {i + 1} is not stated, so it is not checked: read it off the hose.");
+        string name = count == 1 ? what : $"{what} {i + 1}";
+        if (said.Fittings is null)
+            assume.Note(path + ".fittings", "none but its two ends", "couplers, valves and elbows are not told and lose more");
         return new RigLine(
             duty, bore,
             assume.Or(said.Length, path + ".length", 3, Dimension.Length, "a common hose"),
             rating,
-            count == 1 ? what : $"{what} {i + 1}");
+            name)
+        {
+            Fittings = said.Fittings,
+            BendRadius = said.BendRadius,
+            LeastBend = leastBend,
+            Inlet = ResolveLineEnd.Of(said.Inlet, path + ".inlet", "inlet of " + name, shelf, assume),
+            Outlet = ResolveLineEnd.Of(said.Outlet, path + ".outlet", "outlet of " + name, shelf, assume),
+        };
     }
 }

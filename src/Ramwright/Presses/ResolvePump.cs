@@ -40,7 +40,7 @@ internal static class ResolvePump
         double full = assume.Or(said.FullFlow, "pump.full-flow", 0.15 * free, Dimension.Flow,
             "about a sixth of the free flow; common practice, the sheet is better");
         Compressor behind = said.Compressor ?? new Compressor();
-        double cutOut = assume.Or(behind.CutOut, "pump.compressor.cut-out", Math.Max(8e5, air + 1e5), Dimension.Pressure, "the usual workshop compressor");
+        double cutOut = assume.Or(behind.CutOut, "pump.compressor.cut-out", Math.Max(Math.Max(8e5, air + 1e5), (behind.CutIn ?? 0) + 1e5), Dimension.Pressure, "the usual workshop compressor");
         bool rated = behind.FreeAir is not null || behind.Motor is not null;
         return new RigAirPump
         {
@@ -56,7 +56,7 @@ internal static class ResolvePump
             AirUse = said.AirUse,
             Compressor = new RigCompressor(
                 assume.Or(behind.Receiver, "pump.compressor.receiver", 0.05, Dimension.Volume, "the smallest receiver sold for workshops"),
-                assume.Or(behind.CutIn, "pump.compressor.cut-in", cutOut - 2e5, Dimension.Pressure, "2 bar below cut-out"),
+                assume.Or(behind.CutIn, "pump.compressor.cut-in", cutOut > 4e5 ? cutOut - 2e5 : 0.5 * cutOut, Dimension.Pressure, "2 bar below cut-out, or half of it"),
                 cutOut,
                 behind.FreeAir,
                 rated ? behind.Motor : assume.Or(null, "pump.compressor.motor", 1500, Dimension.Power, "2 hp, the usual small compressor")),
@@ -76,10 +76,15 @@ internal static class ResolvePump
         RigStage? low = said.LowStage is null
             ? null
             : Stage(said.LowStage, "pump.low-stage", motor, speed, said.UnloadAt ?? 50e5, assume);
+        double usable = assume.Or(said.UsableOil, "pump.usable-oil", 10e-3, Dimension.Volume, "half of a 20 L tank");
+        double tank = assume.Or(said.TankOil, "pump.tank-oil", 2 * usable, Dimension.Volume, "twice what can be drawn from it");
         return new RigElectricPack
         {
             Relief = relief,
-            UsableOil = assume.Or(said.UsableOil, "pump.usable-oil", 10e-3, Dimension.Volume, "half of a 20 L tank"),
+            UsableOil = usable,
+            TankOil = tank,
+            TankWalls = assume.Or(said.TankWalls, "pump.tank-walls", 5 * Math.Pow(tank, 2.0 / 3), Dimension.Area,
+                "bottom and sides of a cube that the oil fills"),
             Motor = motor,
             Speed = speed,
             HighStage = high,

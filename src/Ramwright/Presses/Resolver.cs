@@ -1,5 +1,6 @@
 using Ramwright.Quantities;
 using Ramwright.Stock;
+using Ramwright.Workings;
 
 namespace Ramwright.Presses;
 
@@ -33,13 +34,40 @@ public static class Resolver
             assume.Or(said.SideLoad, "loading.side-load", 0.03, Dimension.Ratio,
                 "common practice: some side push comes with every squeeze"),
             assume.Or(said.AllowedOpening, "loading.allowed-opening", 2e-3, Dimension.Slope,
-                "common practice: 0.2 mm across a 100 mm die"));
+                "common practice: 0.2 mm across a 100 mm die"),
+            assume.Or(said.Squeezes, "loading.squeezes", 20_000, Dimension.Count,
+                "ten a day, 200 days a year, for ten years: a guess at a one-person workshop"),
+            said.SqueezesADay)
+        {
+            AcrossSaid = said.OffCentreAcross is not null,
+            DeepSaid = said.OffCentreDeep is not null,
+            PressingPart = assume.Or(said.PressingPart, "loading.pressing-part", 0.2 * cylinder.Stroke, Dimension.Length,
+                "the last 20 % of the stroke: nothing was said of the work"),
+            PressingForce = assume.Or(said.PressingForce, "loading.pressing-force", 0.5 * wanted, Dimension.Force,
+                "half of what is wanted: nothing was said of the work"),
+        };
+        if (loading.PressingPart > cylinder.Stroke)
+        {
+            assume.Fault("loading.pressing-part", "the ram would work over more than its stroke of " + Readout.Text(cylinder.Stroke, Dimension.Length),
+                "a part no longer than the stroke, or the stroke as cylinder.stroke");
+        }
+        if (!loading.AcrossSaid && !loading.DeepSaid && cylinder.Guide != RamGuide.Guided)
+        {
+            assume.Caution("Work off centre bends the ram's rod and crushes its guides. The file does not say how far off centre, so rod and gland are "
+                + "checked for the side load only: say off-centre-across under loading.");
+        }
+
+        RigRamEnd? ram = ResolveRamEnd.Of(press.Ram, cylinder, loading, shelf, assume);
+        RigPullGear? pull = ResolvePullGear.Of(press.Pull, cylinder, shelf, assume);
 
         Factors f = press.Factors ?? new Factors();
         var factors = new RigFactors(
             assume.Or(f.Load, "factors.load", 1.5, Dimension.Number, "EN 1990 table A1.2(B): variable load"),
             assume.Or(f.RodBuckling, "factors.rod-buckling", 3.5, Dimension.Number, "older hydraulic handbooks, from memory"),
-            assume.Or(f.Barrel, "factors.barrel", 2.0, Dimension.Number, "ASME B30.1-2015, 1-2.1.2(c): half of yield"));
+            assume.Or(f.Barrel, "factors.barrel", 2.0, Dimension.Number, "ASME B30.1-2015, 1-2.1.2(c): half of yield"),
+            assume.Or(f.Fatigue, "factors.fatigue", 1.35, Dimension.Number,
+                "EN 1993-1-9 table 3.1, from memory: nobody looks for cracks, and breaking hurts"),
+            assume.Or(f.FatigueLoad, "factors.fatigue-load", 1.0, Dimension.Number, "EN 1993-2 9.3, from memory: the load of a squeeze is known"));
 
         IReadOnlyList<RigLine> lines = ResolveLines.Of(press.Lines, shelf, assume);
         RigOil oil = ResolveLines.Oil(press.Oil, shelf, assume);
@@ -53,8 +81,14 @@ public static class Resolver
             Pump = pump,
             Lines = lines,
             Oil = oil,
+            Valves = press.Valves ?? new Valves(),
+            Gauge = press.Gauge is not { } gauge ? null : new RigGauge(
+                Needed(gauge.Range, "gauge.range"),
+                assume.Or(gauge.Class, "gauge.class", 2.5, Dimension.Number, "the coarse class of cheap shop gauges")),
             Frame = frame,
             Loading = loading,
+            Ram = ram,
+            Pull = pull,
             Factors = factors,
             Assumed = assume.Made,
             Cautions = assume.Cautions,
@@ -68,8 +102,15 @@ public static class Resolver
     internal static double Needed(double? value, string path) =>
         value ?? throw new ArgumentException($"'{path}' is missing; read the press with its faults first");
 
-    internal static Steel SteelNamed(string name, Shelf shelf, string path) =>
-        shelf.TrySteel(name, out Steel? steel)
-            ? steel
-            : throw new ArgumentException($"'{path}' names a steel that is not in stock: {name}");
+    /// <summary>A steel from stock; what may not carry load is a fault, and what is counted for want of papers brings its caution.</summary>
+    internal static Steel SteelNamed(string name, Shelf shelf, string path, Assumptions assume)
+    {
+        if (!shelf.TrySteel(name, out Steel? steel))
+            throw new ArgumentException($"'{path}' names a steel that is not in stock: {name}");
+        if (steel.Refused.Length > 0)
+            assume.Fault(path, steel.Refused, "rolled or forged steel, such as S275; unknown if it has no papers");
+        else if (steel.Source.Standing == Standing.Practice)
+            assume.Caution(steel.Caution);
+        return steel;
+    }
 }

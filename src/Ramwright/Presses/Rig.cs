@@ -15,10 +15,18 @@ public sealed record Rig
     public required IReadOnlyList<RigLine> Lines { get; init; }
     /// <summary>The oil.</summary>
     public required RigOil Oil { get; init; }
+    /// <summary>The valves; what is null in it was not said and is not assumed.</summary>
+    public Valves Valves { get; init; } = new();
+    /// <summary>The gauge; null where none is stated.</summary>
+    public RigGauge? Gauge { get; init; }
     /// <summary>The frame.</summary>
     public required RigFrame Frame { get; init; }
     /// <summary>How squarely the work is pressed.</summary>
     public required RigLoading Loading { get; init; }
+    /// <summary>What hangs on the ram; null where nothing is said of it.</summary>
+    public RigRamEnd? Ram { get; init; }
+    /// <summary>What carries a pull; null where nothing is said of it.</summary>
+    public RigPullGear? Pull { get; init; }
     /// <summary>Factors between giving and safe.</summary>
     public required RigFactors Factors { get; init; }
     /// <summary>What was assumed.</summary>
@@ -27,15 +35,35 @@ public sealed record Rig
     public required IReadOnlyList<string> Cautions { get; init; }
 }
 
+/// <summary>A pressure gauge.</summary>
+/// <param name="Range">Greatest pressure on its dial, Pa.</param>
+/// <param name="Class">Accuracy class: greatest error in per cent of the range.</param>
+public sealed record RigGauge(double Range, double Class);
+
 /// <summary>How squarely the work is pressed. SI.</summary>
 /// <param name="Across">Off centre to left or right, m.</param>
 /// <param name="Deep">Off centre to front or back, m.</param>
 /// <param name="SideLoad">Side load as a share of the ram force.</param>
 /// <param name="AllowedOpening">How far the dies may open out of parallel, metre per metre.</param>
-public sealed record RigLoading(double Across, double Deep, double SideLoad, double AllowedOpening);
+/// <param name="Squeezes">How many squeezes at the wanted force it is to stand.</param>
+/// <param name="SqueezesADay">Squeezes on a working day, where said.</param>
+public sealed record RigLoading(
+    double Across, double Deep, double SideLoad, double AllowedOpening, double Squeezes, double? SqueezesADay = null)
+{
+    /// <summary>Whether the file says how far off centre to left or right.</summary>
+    public bool AcrossSaid { get; init; }
+    /// <summary>Whether the file says how far off centre to front or back.</summary>
+    public bool DeepSaid { get; init; }
+    /// <summary>Last part of the stroke, under load, m.</summary>
+    public required double PressingPart { get; init; }
+    /// <summary>Force over that part, N.</summary>
+    public required double PressingForce { get; init; }
+}
 
 /// <summary>Factors between giving and safe.</summary>
 /// <param name="Load">On the load, for the frame.</param>
 /// <param name="RodBuckling">On the buckling load of the rod.</param>
 /// <param name="Barrel">On the yield of the barrel.</param>
-public sealed record RigFactors(double Load, double RodBuckling, double Barrel);
+/// <param name="Fatigue">On the fatigue strength.</param>
+/// <param name="FatigueLoad">On the stress range of a squeeze.</param>
+public sealed record RigFactors(double Load, double RodBuckling, double Barrel, double Fatigue, double FatigueLoad);

@@ -9,6 +9,10 @@ public abstract record RigFrame
     public required double Daylight { get; init; }
     /// <summary>Width the load is spread over, m; 0 takes it as a point.</summary>
     public required double DieWidth { get; init; }
+    /// <summary>Depth of the dies from front to back, m; 0 takes them as a line.</summary>
+    public double DieDepth { get; init; }
+    /// <summary>The plate between the lower die and the frame, where there is one.</summary>
+    public RigBolster? Bolster { get; init; }
     /// <summary>From the crown's (or upper arm's) face down to the ram's face, ram fully up, m.</summary>
     public required double RamDrop { get; init; }
 }
@@ -54,6 +58,9 @@ public sealed record RigOpenFrontFrame : RigFrame
 /// <param name="Steel">Its steel.</param>
 public sealed record RigMember(string Part, Shape Shape, Shape? Net, Steel Steel)
 {
+    /// <summary>Thickness of the plates welded in between its flanges under the ram force, m; null where there are none.</summary>
+    public double? Stiffened { get; init; }
+
     /// <summary>Its section through the holes of the joint's bolts or pin; null where there are none, or they could not be placed.</summary>
     public Shape? JointNet { get; init; }
 

@@ -17,11 +17,16 @@ public sealed record RigWeldedJoint(BeamFit Fit, RigWeld Weld) : RigJoint(Fit);
 /// <param name="Play">Play of the bar in its slot before welding, m.</param>
 public sealed record RigSlottedJoint(BeamFit Fit, RigWeld Weld, double Play) : RigJoint(Fit);
 
+/// <summary>Cut from one plate, or bent from one bar.</summary>
+/// <param name="Fit">How a beam's end meets an upright.</param>
+/// <param name="Radius">Radius of the inner corner, m; 0 is sharp.</param>
+public sealed record RigOnePieceJoint(BeamFit Fit, double Radius) : RigJoint(Fit);
+
 /// <summary>Bolted.</summary>
 public sealed record RigBoltedJoint(BeamFit Fit) : RigJoint(Fit)
 {
     /// <summary>Thread.</summary>
-    public required MetricThread Thread { get; init; }
+    public required ScrewThread Thread { get; init; }
     /// <summary>Class.</summary>
     public required PropertyClass Class { get; init; }
     /// <summary>Bolts at each end of a beam.</summary>
@@ -34,6 +39,8 @@ public sealed record RigBoltedJoint(BeamFit Fit) : RigJoint(Fit)
     public required double Edge { get; init; }
     /// <summary>Thinnest plate the bolts bear on, m.</summary>
     public required double Plate { get; init; }
+    /// <summary>Length of thread in mesh, m; null where full nuts hold the bolts.</summary>
+    public double? Engagement { get; init; }
     /// <summary>Sheared planes of each bolt.</summary>
     public required int ShearPlanes { get; init; }
 
@@ -41,7 +48,7 @@ public sealed record RigBoltedJoint(BeamFit Fit) : RigJoint(Fit)
     public (int Along, int Up) Columns => Count >= 4 && Count % 2 == 0 ? (2, Count / 2) : (1, Count);
 
     /// <summary>Hole of the usual clearance, m.</summary>
-    public double Hole => MetricThread.UsualHole(Thread.D);
+    public double Hole => ScrewThread.UsualHole(Thread.D);
 }
 
 /// <summary>One pin at each end.</summary>

@@ -55,6 +55,10 @@ public sealed record RigElectricPack : RigPump
     public double UnloadAt { get; init; }
     /// <summary>Pressure the pump itself may run at, Pa, where stated.</summary>
     public double? RatedPressure { get; init; }
+    /// <summary>All the oil in the tank, m³.</summary>
+    public required double TankOil { get; init; }
+    /// <summary>Walls of the tank that oil wets and air reaches, m².</summary>
+    public required double TankWalls { get; init; }
 }
 
 /// <summary>One stage of an electric pump.</summary>

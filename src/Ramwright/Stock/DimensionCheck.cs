@@ -31,6 +31,14 @@ internal static class DimensionCheck
         return value;
     }
 
+    /// <summary>The value, which may be as small as one bound and as great as another.</summary>
+    public static double UpTo(double bound, double value, double most, [CallerArgumentExpression(nameof(value))] string name = "")
+    {
+        if (!(value >= bound && value <= most))
+            Refuse(name, value, $"{Mm(bound)} or more and no more than {Mm(most)}");
+        return value;
+    }
+
     [DoesNotReturn]
     private static void Refuse(string name, double value, string wanted) =>
         throw new ArgumentOutOfRangeException(name, value, $"{name} is {Mm(value)}; it must be {wanted}.");

@@ -81,6 +81,9 @@ public sealed record Drilled : Shape
         if (shape is Turned t)
             return WhyNot(t.Of, place, width, count, offset);
 
+        if (place == HolePlace.BothFlanges && shape.BottomFlange.Count > 0 && !shape.HasTopFlange)
+            return $"{shape.Name} has one flange only";
+
         return place == HolePlace.Web ? WhyNotInWeb(shape, width, count, offset) : WhyNotInFlange(shape, width, count);
     }
 

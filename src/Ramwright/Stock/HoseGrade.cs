@@ -7,4 +7,8 @@ namespace Ramwright.Stock;
 /// <param name="Bore">Inside diameter, m.</param>
 /// <param name="WorkingPressure">Rated working pressure, Pa.</param>
 /// <param name="Source">Where the rating comes from.</param>
-public sealed record HoseGrade(string Type, double Bore, double WorkingPressure, Citation Source);
+public sealed record HoseGrade(string Type, double Bore, double WorkingPressure, Citation Source)
+{
+    /// <summary>Least radius it may be bent to, at the inside of the bend, m, where the table has it.</summary>
+    public double? BendRadius { get; init; }
+}

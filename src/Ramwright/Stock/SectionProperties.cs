@@ -1,3 +1,5 @@
+using Ramwright.Geometry;
+
 namespace Ramwright.Stock;
 
 /// <summary>
@@ -13,6 +15,8 @@ public sealed record SectionProperties
     public required double Iy { get; init; }
     /// <summary>Second moment about z-z, m⁴.</summary>
     public required double Iz { get; init; }
+    /// <summary>∫ y z dA, m⁴; zero unless the section is an angle or the like, whose principal axes are slanted.</summary>
+    public double Iyz { get; init; }
     /// <summary>Elastic modulus about y-y, the smaller of the two edges, m³.</summary>
     public required double Wely { get; init; }
     /// <summary>Elastic modulus about z-z, the smaller of the two edges, m³.</summary>
@@ -56,4 +60,8 @@ public sealed record SectionProperties
     public double RadiusY => Math.Sqrt(Iy / A);
     /// <summary>Radius of gyration about z-z, m.</summary>
     public double RadiusZ => Math.Sqrt(Iz / A);
+    /// <summary>Second moments about the principal axes: those of y-y and z-z unless these are slanted.</summary>
+    public PrincipalMoments Principal => PrincipalMoments.Of(Iy, Iz, Iyz);
+    /// <summary>Least radius of gyration, m: about v-v.</summary>
+    public double LeastRadius => Math.Sqrt(Principal.Iv / A);
 }

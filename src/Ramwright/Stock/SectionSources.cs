@@ -32,6 +32,10 @@ public static class SectionSources
     public static readonly Citation ChannelTorsion =
         new("El Darwish and Johnston, Torsion of structural shapes, J. Struct. Div. ASCE 91 (1965)", "channels", Standing.FromMemory);
 
+    /// <summary>Torsion of angles and T-sections, with the junction of their two walls.</summary>
+    public static readonly Citation AngleAndTeeTorsion =
+        new("El Darwish and Johnston, Torsion of structural shapes, J. Struct. Div. ASCE 91 (1965)", "angles and tees", Standing.FromMemory);
+
     /// <summary>Torsion of a rectangle: Saint-Venant's series.</summary>
     public static readonly Citation RectangleTorsion = new("Timoshenko and Goodier, Theory of Elasticity, 3rd ed.", "art. 109", Standing.FromMemory);
 

@@ -16,11 +16,15 @@ namespace Ramwright.Stock;
 /// <item><term><c>square 50</c></term><description>side</description></item>
 /// <item><term><c>round 60</c></term><description>diameter</description></item>
 /// <item><term><c>box 200x150x12</c>, <c>box 200x150x12x10</c></term><description>welded: height, width, webs, flanges</description></item>
+/// <item><term><c>L 80x80x8</c>, <c>L 80x8</c>, <c>angle 100x65x8</c></term><description>standing leg, lying leg, thickness; rolled where it is in stock, else with square roots</description></item>
+/// <item><term><c>T 100</c>, <c>T 90x80x10</c>, <c>half IPE 200</c></term><description>rolled; welded from two flats of one thickness; an I cut along its web</description></item>
 /// <item><term><c>SHS 100x100x6</c>, <c>SHS 100x6</c>, <c>RHS 120x80x6</c>, <c>CHS 88.9x5</c></term><description>hot finished; <c>cold</c> after it for cold formed</description></item>
 /// <item><term><c>2 x UPN 200</c></term><description>back to back; <c>toes together</c> after it for the other way</description></item>
 /// <item><term><c>HEB 160 turned</c></term><description>its weak axis carries the bending</description></item>
 /// </list>
-/// A dimension without a unit takes the unit of the next one that has one: <c>flat 8x1-1/2 in</c> is inches throughout.
+/// A dimension without a unit takes the unit of the next one that has one: <c>flat 8x1-1/2 in</c> is inches throughout. The
+/// word may stand behind the sizes: <c>2" round bar</c>, <c>200x40 flat</c>. A name may be cut short where one section only
+/// begins so: <c>PFC 150x75</c>.
 /// </remarks>
 public static partial class SectionText
 {
@@ -108,17 +112,33 @@ public static partial class SectionText
         string written = OtherWays(name);
         if (shelf.TrySection(written, out shape))
             return true;
+        Match half = HalfWord().Match(name);
+        if (half.Success)
+            return TryHalf(name, half.Length, at, shelf, out shape, out fault);
 
         Match m = ByDimensions().Match(name);
         if (!m.Success)
+            m = SizesFirst().Match(name);
+        if (!m.Success)
         {
-            fault = Unknown(name, written, at, shelf);
+            IReadOnlyList<Shape> begun = Begun(written, shelf);
+            shape = begun.Count == 1 ? begun[0] : null;
+            fault = shape is null ? Unknown(name, written, at, shelf, begun) : null;
+            return shape is not null;
+        }
+
+        string word = Word(m.Groups["word"].Value);
+        if (m.Groups["sizes"].Value.AsSpan().Trim().IsEmpty)
+        {
+            fault = new ReadingFault($"\"{name.Trim()}\" has no size", Wanted(word), at, Math.Max(1, name.Length));
             return false;
         }
 
-        string word = WhiteSpace().Replace(m.Groups["word"].Value.ToLowerInvariant(), " ");
         if (!TryDimensions(m.Groups["sizes"], at, out double[]? sizes, out fault))
             return false;
+
+        if (word == "channel")
+            return TryChannel(name, sizes, at, shelf, out shape, out fault);
 
         try
         {
@@ -143,16 +163,28 @@ public static partial class SectionText
         string mm = string.Join('x', s.Select(Mm));
         switch (word, s)
         {
-            case ("flat" or "flat bar" or "bar" or "plate", [var h, var t]) when !cold:
+            case ("flat", [var h, var t]) when !cold:
                 return new Flat(h, t) { Name = $"flat {mm}", Source = AsGiven };
-            case ("square" or "square bar", [var a]) when !cold:
+            case ("square", [var a]) when !cold:
                 return new Flat(a, a) { Name = $"square {mm}", Source = AsGiven };
-            case ("round" or "round bar", [var d]) when !cold:
+            case ("round", [var d]) when !cold:
                 return new Round(d) { Name = $"round {mm}", Source = AsGiven };
             case ("box", [var h, var b, var t]) when !cold:
                 return new Box(h, b, t, t) { Name = $"box {mm}", Source = AsGiven };
             case ("box", [var h, var b, var tw, var tf]) when !cold:
                 return new Box(h, b, tw, tf) { Name = $"box {mm}", Source = AsGiven };
+            case ("angle", [var a, var t]) when !cold:
+                return Make(word, [a, a, t], cold, shelf);
+            case ("angle", [var h, var b, var t]) when !cold:
+                return RolledAngle(h, b, t, shelf)
+                    ?? new Angle(h, b, t, 0, t / 2) { Name = $"L {mm}", Source = AsGiven };      // no root counted, toes rounded
+            case ("tee", [var h, var b, var t]) when !cold:
+                return Rolled<Tee>(shelf, r => Same(r.H, h) && Same(r.B, b) && Same(r.Tw, t) && Same(r.Tf, t))
+                    ?? new Tee(h, b, t, t, 0) { Name = $"T {mm}", Source = AsGiven };
+            case ("tee", [var h, var b, var tw, var tf]) when !cold:
+                return new Tee(h, b, tw, tf, 0) { Name = $"T {mm}", Source = AsGiven };
+            case ("hollow", [var h, var b, var t]):
+                return Make(h == b ? "shs" : "rhs", s, cold, shelf);
             case ("shs", [var a, var t]):
                 return Make(word, [a, a, t], cold, shelf);
             case ("shs" or "rhs", [var h, var b, var t]) when word == "rhs" || h == b:
@@ -167,6 +199,44 @@ public static partial class SectionText
             default:
                 return null;
         }
+    }
+
+    /// <summary>The channel in stock with this depth and width, where there is but one.</summary>
+    private static bool TryChannel(
+        string name, double[] s, int at, Shelf shelf, [NotNullWhen(true)] out Shape? shape, [NotNullWhen(false)] out ReadingFault? fault)
+    {
+        List<Channel> fits = s is [var h, var b, ..] ? [.. shelf.Sections.OfType<Channel>().Where(c => Same(c.H, h) && Same(c.B, b))] : [];
+        shape = fits.Count == 1 ? fits[0] : null;
+        fault = shape is not null ? null
+            : fits.Count == 0 ? new ReadingFault($"no channel of this depth and width is in stock: \"{name.Trim()}\"", Wanted("channel"), at, Math.Max(1, name.Length))
+            : new ReadingFault($"\"{name.Trim()}\" may be any of {fits.Count} channels", $"nearest: {string.Join(", ", fits.Select(f => f.Name))}", at, Math.Max(1, name.Length));
+        return shape is not null;
+    }
+
+    /// <summary>The angle in stock with these legs, whichever of them stands.</summary>
+    private static Angle? RolledAngle(double h, double b, double t, Shelf shelf)
+    {
+        Angle? rolled = Rolled<Angle>(shelf, r => Same(r.T, t) && (Same(r.H, h) && Same(r.B, b) || Same(r.H, b) && Same(r.B, h)));
+        return rolled is null || Same(rolled.H, h)
+            ? rolled
+            : new Angle(h, b, t, rolled.R1, rolled.R2) { Name = $"L {Mm(h)}x{Mm(b)}x{Mm(t)}", Source = rolled.Source };
+    }
+
+    private static T? Rolled<T>(Shelf shelf, Func<T, bool> fits)
+        where T : Shape => shelf.Sections.OfType<T>().FirstOrDefault(fits);
+
+    private static bool Same(double a, double b) => Math.Abs(a - b) < 1e-6;
+
+    /// <summary>An I cut along its web.</summary>
+    private static bool TryHalf(
+        string name, int from, int at, Shelf shelf, [NotNullWhen(true)] out Shape? shape, [NotNullWhen(false)] out ReadingFault? fault)
+    {
+        shape = null;
+        if (!TryReadOne(name[from..], at + from, shelf, out Shape? whole, out fault))
+            return false;
+        shape = whole is ISection i ? Tee.HalfOf(i) : null;
+        fault = shape is null ? new ReadingFault($"half of {whole.Name} is no T", "half of an I or H section: half IPE 200", at, name.Length) : null;
+        return shape is not null;
     }
 
     private static bool TryDimensions(Group group, int at, [NotNullWhen(true)] out double[]? sizes, [NotNullWhen(false)] out ReadingFault? fault)
@@ -221,12 +291,35 @@ public static partial class SectionText
         return read;
     }
 
-    private static ReadingFault Unknown(string name, string written, int at, Shelf shelf)
+    private static ReadingFault Unknown(string name, string written, int at, Shelf shelf, IReadOnlyList<Shape> begun)
     {
-        IReadOnlyList<string> nearest = shelf.NearestSections(written);
+        IReadOnlyList<string> nearest = begun.Count > 0 ? [.. begun.Take(3).Select(s => s.Name)] : shelf.NearestSections(written);
         string wanted = nearest.Count > 0 ? $"nearest: {string.Join(", ", nearest)}" : Examples;
-        return new ReadingFault($"no section is called \"{name.Trim()}\"", wanted, at, Math.Max(1, name.Length));
+        string found = begun.Count > 0 ? $"\"{name.Trim()}\" comes in {begun.Count} sizes" : $"no section is called \"{name.Trim()}\"";
+        return new ReadingFault(found, wanted, at, Math.Max(1, name.Length));
     }
+
+    /// <summary>The sections whose names begin with what was written and go on with another size.</summary>
+    private static IReadOnlyList<Shape> Begun(string written, Shelf shelf)
+    {
+        string key = Shelf.Key(written);
+        return key.Length == 0 ? [] : [.. shelf.Sections.Where(s => Shelf.Key(s.Name) is var full && full.Length > key.Length
+            && full.StartsWith(key, StringComparison.Ordinal) && !(char.IsAsciiDigit(key[^1]) && full[key.Length] is '.' or (>= '0' and <= '9')))];
+    }
+
+    /// <summary>The one word for what the trade calls by many.</summary>
+    private static string Word(string written) => WhiteSpace().Replace(written.ToLowerInvariant(), " ").TrimEnd('.') switch
+    {
+        "flat bar" or "flat iron" or "fb" or "bar" or "plate" or "pl" => "flat",
+        "square bar" or "sq" or "sq bar" => "square",
+        "round bar" or "rd" or "rnd" or "dia" or "diameter" or "ø" or "⌀" => "round",
+        "l" or "angle iron" or "equal angle" or "unequal angle" => "angle",
+        "t" => "tee",
+        "round tube" or "tube" or "pipe" => "chs",
+        "square tube" => "shs",
+        "box section" or "hollow section" => "hollow",
+        string word => word,
+    };
 
     /// <summary>HE 160 B is HEB 160; UNP is UPN.</summary>
     private static string OtherWays(string name)
@@ -248,11 +341,15 @@ public static partial class SectionText
 
     private static string Wanted(string word) => word switch
     {
-        "square" or "square bar" => "one size: square 50",
-        "round" or "round bar" => "one size: round 60",
+        "square" => "one size: square 50",
+        "round" => "one size: round 60",
         "box" => "height, width and plate: box 200x150x12, or with webs and flanges: box 200x150x12x10",
         "shs" => "side and wall: SHS 100x100x6, with cold after it where it is cold formed",
         "rhs" => "height, width and wall: RHS 120x80x6, with cold after it where it is cold formed",
+        "angle" => "both legs and the thickness: L 80x80x8",
+        "tee" => "a rolled T: T 100; or depth, width and thickness: T 90x80x10",
+        "channel" => "a channel in stock by its depth and width, or by name: PFC 200x90x30, UPN 200",
+        "hollow" => "height, width and wall: box section 120x80x6",
         "chs" => "diameter and wall: CHS 88.9x5, with cold after it where it is cold formed",
         _ => "height and thickness: flat 200x40",
     };
@@ -268,7 +365,7 @@ public static partial class SectionText
         return (bracket < 0 ? e.Message : e.Message[..bracket]).TrimEnd('.');
     }
 
-    [GeneratedRegex(@"^\s*2(?>\s*(x|no\.?|off)?\s*)(?=[A-Za-z])", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@"^\s*2(?>\s*(x|no\.?|off)?\s*)(?=[A-Za-z½])(?!(in|inch|inches|mm|cm)\b)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     private static partial Regex PairWord();
 
     [GeneratedRegex(@"[\s,]+turned\s*$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
@@ -280,10 +377,20 @@ public static partial class SectionText
     [GeneratedRegex(@"[\s,]+back[\s-]+to[\s-]+back\s*$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     private static partial Regex BacksWord();
 
-    [GeneratedRegex(
-        @"^\s*(?<word>flat(\s+bar)?|bar|plate|square(\s+bar)?|round(\s+bar)?|box|shs|rhs|chs)(?![a-z])\s*(?<sizes>.*?)(?<cold>\s+cold(\s+formed)?)?\s*$",
-        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
+    private const string Words =
+        @"(?<word>flat(\s+(bar|iron))?|fb|bar|plate|pl|square\s+tube|sq(uare)?\.?(\s+bar)?|round\s+tube|round(\s+bar)?|rnd|rd|dia(meter|\.)?|[øØ⌀]"
+        + @"|box\s+section|hollow\s+section|box|shs|rhs|chs|tube|pipe|((un)?equal\s+)?angle(\s+iron)?|l|tee|t|channel)";
+
+    private const string ColdWord = @"(?<cold>\s+cold(\s+formed)?)?\s*$";
+
+    [GeneratedRegex(@"^\s*" + Words + @"(?![a-z])\s*(?<sizes>.*?)" + ColdWord, RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     private static partial Regex ByDimensions();
+
+    [GeneratedRegex(@"^\s*(?<sizes>[0-9].*?)(?<![a-z])" + Words + ColdWord, RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
+    private static partial Regex SizesFirst();
+
+    [GeneratedRegex(@"^\s*(half\s+|1/2\s+|½\s*)(of\s+)?(an?\s+)?(?=[A-Za-z])(?!(x|in|inch|inches|mm|cm)\b)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
+    private static partial Regex HalfWord();
 
     [GeneratedRegex(@"^(?<number>[0-9][0-9.,/\s-]*?)\s*(?<unit>[a-z]+|['""″′”]+)?$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     private static partial Regex Size();

@@ -26,6 +26,7 @@ public abstract record Shape
         ArgumentNullException.ThrowIfNull(original);
         Name = original.Name;
         Source = original.Source;
+        PrintedMass = original.PrintedMass;
     }
 
     /// <summary>As it is called at the stockholder's: <c>HEB 160</c>, <c>2 x UPN 200</c>.</summary>
@@ -33,6 +34,19 @@ public abstract record Shape
 
     /// <summary>Where the dimensions come from.</summary>
     public required Citation Source { get; init; }
+
+    /// <summary>Mass per length as a table prints it or as it was weighed, kg/m; null where it is not known.</summary>
+    /// <remarks>A check on the dimensions, which decide: nothing is computed from it.</remarks>
+    public double? PrintedMass { get; init; }
+
+    /// <summary>Mass per length that the dimensions give at 7850 kg/m³, kg/m.</summary>
+    public double Mass => Steel.Density * Outline.Area();
+
+    /// <summary>
+    /// Whether the single shape bends askew: a load along its web moves it sideways as well, because its principal axes are
+    /// slanted. An angle does, unless a second one held to it back to back keeps it straight.
+    /// </summary>
+    public bool BendsAskew => Math.Abs(Properties.Iyz) > 1e-3 * Math.Max(Properties.Iy, Properties.Iz);
 
     /// <summary>The properties, computed from the dimensions at first use.</summary>
     public SectionProperties Properties => _properties ??= Compute();
@@ -75,8 +89,11 @@ public abstract record Shape
     /// <summary>The webs that a hole at mid-depth may go through.</summary>
     internal virtual IReadOnlyList<WebStrip> Webs => [];
 
-    /// <summary>The parts of the bottom flange that a hole may go through; the top flange is its mirror image.</summary>
+    /// <summary>The parts of the bottom flange that a hole may go through; the top flange, if any, is its mirror image.</summary>
     internal virtual IReadOnlyList<FlangeStrip> BottomFlange => [];
+
+    /// <summary>Whether there is a top flange like the bottom one.</summary>
+    internal virtual bool HasTopFlange => true;
 
     /// <summary>Whether the two are the same kind with the same dimensions, name and source.</summary>
     public virtual bool Equals(Shape? other) =>

@@ -32,6 +32,7 @@ internal readonly record struct ShearAndTorsion
             A = m.A,
             Iy = m.Iy,
             Iz = m.Iz,
+            Iyz = Math.Abs(m.Iyz) > 1e-9 * (m.Iy + m.Iz) ? m.Iyz : 0,       // what rounding leaves is none
             Wely = m.Iy / Math.Max(top, bottom),
             Welz = m.Iz / Math.Max(left, right),
             Wply = outline.PlasticModulus(),

@@ -1,6 +1,7 @@
 using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
 using System.Text;
+using Ramwright.Quantities;
 
 namespace Ramwright.Stock;
 
@@ -27,12 +28,14 @@ public sealed record Shelf
     }
     /// <summary>Bolt and rod classes, a row per range of diameters.</summary>
     public required IReadOnlyList<PropertyClass> Classes { get; init; }
-    /// <summary>Coarse metric threads.</summary>
-    public required IReadOnlyList<MetricThread> Threads { get; init; }
+    /// <summary>Threads that go by name: coarse metric ones, UNC, UNF and UN.</summary>
+    public required IReadOnlyList<ScrewThread> Threads { get; init; }
     /// <summary>Hoses.</summary>
     public required IReadOnlyList<HoseGrade> Hoses { get; init; }
     /// <summary>Oils.</summary>
     public required IReadOnlyList<OilGrade> Oils { get; init; }
+    /// <summary>Threads of lines and ports.</summary>
+    public IReadOnlyList<PortThread> Ports { get; init; } = [];
 
     /// <summary>A shelf with nothing on it.</summary>
     public static Shelf Empty { get; } = new()
@@ -60,26 +63,32 @@ public sealed record Shelf
     public bool TryClass(string name, double d, [NotNullWhen(true)] out PropertyClass? found) =>
         (found = Classes.FirstOrDefault(c => SameName(c.Name, name) && d > c.Above && d <= c.UpTo)) is not null;
 
-    /// <summary>Finds a thread: a coarse one by its size, <c>M24</c>, or any by size and pitch, <c>M36x2</c>.</summary>
+    /// <summary>Finds a thread as <see cref="ThreadText"/> reads it: by its name, or any by size and pitch, <c>M36x2</c>, <c>3/4-12 UN</c>.</summary>
     /// <remarks>A pitch given is taken as given, be it a standard one or not; it must be less than a quarter of the diameter.</remarks>
-    public bool TryThread(string name, [NotNullWhen(true)] out MetricThread? thread)
+    public bool TryThread(string name, [NotNullWhen(true)] out ScrewThread? thread)
     {
         ArgumentNullException.ThrowIfNull(name);
         string key = Key(name);
         thread = Threads.FirstOrDefault(t => Key(t.Name) == key);
         if (thread is not null)
             return true;
-
-        int at = key.IndexOf('X', StringComparison.Ordinal);
-        if (key is not ['M', ..] || at < 0 || !TryMillimetres(key[1..at], out double d) || !TryMillimetres(key[(at + 1)..], out double p))
-            return false;
-        if (!(d is >= 1e-3 and <= 0.5 && p is >= 0.2e-3 && p < d / 4 + 1e-9))
+        if (!ThreadText.TryRead(name, out ThreadCall call))
             return false;
 
-        thread = Threads.FirstOrDefault(t => Math.Abs(t.D - d) < 1e-9 && Math.Abs(t.P - p) < 1e-9)
-            ?? new MetricThread(d, p) { Name = string.Create(CultureInfo.InvariantCulture, $"M{d * 1000:0.###}x{p * 1000:0.###}") };
-        return true;
+        thread = Threads.FirstOrDefault(t => t.Form == call.Form && Math.Abs(t.D - call.D) < 1e-9
+            && (call.P is { } p ? Math.Abs(t.P - p) < 1e-9 : call.Series.Length > 0) && t.Name.EndsWith(call.Series, StringComparison.OrdinalIgnoreCase));
+        if (thread is null && call is { P: { } own, Series: "" or "UN" } && call.D is >= 1e-3 and <= 0.5 && own >= 0.2e-3 && own < call.D / 4 + 1e-9)
+            thread = Made(call, own);
+        return thread is not null;
     }
+
+    private static ScrewThread Made(ThreadCall call, double p) => new(call.D, p)
+    {
+        Form = call.Form,
+        Name = call.Form == ThreadForm.Unified
+            ? string.Create(CultureInfo.InvariantCulture, $"{call.Size}-{0.0254 / p:0.###} UN")
+            : string.Create(CultureInfo.InvariantCulture, $"M{call.D * 1000:0.###}x{p * 1000:0.###}"),
+    };
 
     /// <summary>Finds a hose of a type by its bore, m, within half a millimetre: makers round 9.5 mm and 3/8 in alike.</summary>
     public bool TryHose(string type, double bore, [NotNullWhen(true)] out HoseGrade? hose)
@@ -89,6 +98,10 @@ public sealed record Shelf
             .MinBy(h => Math.Abs(h.Bore - bore));
         return hose is not null;
     }
+
+    /// <summary>Finds a thread of a line or port: <c>G 3/8</c>, <c>JIC 6</c>, <c>cone 12L</c>.</summary>
+    public bool TryPort(string name, [NotNullWhen(true)] out PortThread? port) =>
+        (port = Ports.FirstOrDefault(p => SameName(p.Name, name))) is not null;
 
     /// <summary>Finds an oil by its grade: <c>VG 46</c>, <c>ISO VG 46</c>.</summary>
     public bool TryOil(string name, [NotNullWhen(true)] out OilGrade? oil)
@@ -102,27 +115,27 @@ public sealed record Shelf
 
     /// <summary>The steels whose names are nearest to what was written.</summary>
     public IReadOnlyList<string> NearestSteels(string written, int count = 3) =>
-        NearestNames.To(written, Steels.Select(s => s.Name), count);
+        NearestWord.Ranked(written, Steels.Select(s => s.Name), count);
 
     /// <summary>The sections whose names are nearest to what was written.</summary>
     public IReadOnlyList<string> NearestSections(string written, int count = 3) =>
-        NearestNames.To(written, Sections.Select(s => s.Name), count);
+        NearestWord.Ranked(written, Sections.Select(s => s.Name), count);
 
     /// <summary>The classes whose names are nearest to what was written.</summary>
     public IReadOnlyList<string> NearestClasses(string written, int count = 3) =>
-        NearestNames.To(written, Classes.Select(c => c.Name), count);
+        NearestWord.Ranked(written, Classes.Select(c => c.Name), count);
 
-    /// <summary>The coarse threads whose names are nearest to what was written.</summary>
+    /// <summary>The threads whose names are nearest to what was written.</summary>
     public IReadOnlyList<string> NearestThreads(string written, int count = 3) =>
-        NearestNames.To(written, Threads.Select(t => t.Name), count);
+        NearestWord.Ranked(written, Threads.Select(t => t.Name), count);
 
     /// <summary>The hose types whose names are nearest to what was written.</summary>
     public IReadOnlyList<string> NearestHoses(string written, int count = 3) =>
-        NearestNames.To(written, Hoses.Select(h => h.Type), count);
+        NearestWord.Ranked(written, Hoses.Select(h => h.Type), count);
 
     /// <summary>The oils whose names are nearest to what was written.</summary>
     public IReadOnlyList<string> NearestOils(string written, int count = 3) =>
-        NearestNames.To(written, Oils.Select(o => o.Name), count);
+        NearestWord.Ranked(written, Oils.Select(o => o.Name), count);
 
     /// <summary>Whether two stock names are the same but for case, spaces, and × for x.</summary>
     public static bool SameName(string a, string b) => Key(a) == Key(b);
@@ -153,12 +166,5 @@ public sealed record Shelf
         foreach (Shape s in sections)
             index.TryAdd(Key(s.Name), s);
         return index;
-    }
-
-    private static bool TryMillimetres(string text, out double m)
-    {
-        bool read = double.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out double mm);
-        m = Math.Round(mm, 6) / 1000;
-        return read;
     }
 }

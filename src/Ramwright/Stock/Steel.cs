@@ -11,6 +11,9 @@ public readonly record struct StrengthBand(double UpTo, double Fy, double Fu);
 /// <summary>A steel as it is bought or found.</summary>
 public sealed record Steel
 {
+    /// <summary>Mass of a cubic metre, kg: the figure by which tables of sections give their mass; EN 10365:2017, 3.</summary>
+    public const double Density = 7850;
+
     /// <summary>As it is ordered: <c>S275JR</c>; or <c>unknown</c>.</summary>
     public required string Name { get; init; }
     /// <summary>Strengths by thickness, thinnest first, at least one.</summary>
@@ -19,6 +22,8 @@ public sealed record Steel
     public double? BetaW { get; init; }
     /// <summary>What a user of this steel must be told, or empty.</summary>
     public string Caution { get; init; } = "";
+    /// <summary>Why it may not carry load in a press at all, or empty.</summary>
+    public string Refused { get; init; } = "";
     /// <summary>Where the strengths come from.</summary>
     public required Citation Source { get; init; }
 

@@ -43,6 +43,7 @@ public sealed record Turned(Shape Of) : Shape
         {
             Iy = p.Iz,
             Iz = p.Iy,
+            Iyz = -p.Iyz,
             Wely = p.Welz,
             Welz = p.Wely,
             Wply = p.Wplz,

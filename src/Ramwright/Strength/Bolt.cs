@@ -6,30 +6,35 @@ namespace Ramwright.Strength;
 
 /// <summary>One bolt in a hole of the usual clearance; resistances with γ_M2 = 1.</summary>
 /// <param name="Thread">Its thread.</param>
-/// <param name="Class">Its class: <c>8.8</c>.</param>
+/// <param name="Class">Its class.</param>
 /// <param name="ThreadSheared">Whether the shear plane crosses the thread; true unless made sure of.</param>
-public sealed record Bolt(MetricThread Thread, string Class, bool ThreadSheared = true)
+/// <remarks>
+/// A class that EN 1993-1-8 does not have, 12.9 or an inch grade, is counted by its own tensile strength, no more than that
+/// of 10.9, and with the lesser of the code's two shear factors.
+/// </remarks>
+public sealed record Bolt(ScrewThread Thread, PropertyClass Class, bool ThreadSheared = true)
 {
+    private const double MostFub = 1000e6, LesserAlphaV = 0.5, ShankAlphaV = 0.6;
+
     /// <summary>Shear, tension, bearing, punching.</summary>
     public static readonly Citation Source = new("EN 1993-1-8:2005", "table 3.4");
     /// <summary>Preload.</summary>
     public static readonly Citation PreloadSource = new("EN 1993-1-8:2005", "3.9.1(2), eq. 3.7");
 
-    /// <summary>Tensile strength, Pa.</summary>
-    public double Fub { get; } = BoltStrength.Of(Class).Fub;
+    /// <summary>Tensile strength it is counted with, Pa.</summary>
+    public double Fub { get; } = Math.Min(Check.Positive(Class.Fub), MostFub);
 
     /// <summary>Nominal diameter, m.</summary>
     public double D => Thread.D;
 
     /// <summary>Usual hole, m: 1 mm over up to M14, 2 mm up to M24, 3 mm above.</summary>
     /// <remarks>EN 1090-2, table 11.</remarks>
-    public double UsualHole => MetricThread.UsualHole(D);
+    public double UsualHole => ScrewThread.UsualHole(D);
 
     /// <summary>Shear resistance of one plane, N.</summary>
     public double Shear(Working? w = null)
     {
-        bool hard = ThreadSheared && (Class is "4.8" or "5.8" or "6.8" or "10.9");
-        double alphaV = hard ? 0.5 : 0.6, A = ThreadSheared ? Thread.As : Math.PI / 4 * D * D, F = alphaV * Fub * A;
+        double alphaV = ThreadSheared ? Class.AlphaV ?? LesserAlphaV : ShankAlphaV, A = ThreadSheared ? Thread.As : Math.PI / 4 * D * D, F = alphaV * Fub * A;
         w?.Step("F_vR", "shear resistance of one plane", "α_v f_ub A", F, Dimension.Force, Source,
             ("α_v", alphaV, Dimension.Number), ("f_ub", Fub, Dimension.Stress), ("A", A, Dimension.Area));
         return F;
@@ -106,9 +111,9 @@ public sealed record Bolt(MetricThread Thread, string Class, bool ThreadSheared 
 
     /// <summary>Preload of a slip-resistant joint F_p,C = 0.7 f_ub A_s, N; classes 8.8 and 10.9 only.</summary>
     /// <exception cref="InvalidOperationException">A class that the code does not preload.</exception>
-    public double CodePreload() => Class is "8.8" or "10.9"
+    public double CodePreload() => Class.Name is "8.8" or "10.9"
         ? 0.7 * Fub * Thread.As
-        : throw new InvalidOperationException($"class {Class} may not be preloaded to the code; 8.8 or 10.9");
+        : throw new InvalidOperationException($"class {Class.Name} may not be preloaded to the code; 8.8 or 10.9");
 }
 
 /// <summary>A plate that bolts bear on.</summary>

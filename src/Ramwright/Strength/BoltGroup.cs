@@ -83,6 +83,16 @@ public sealed class BoltGroup
     public IReadOnlyList<(double Shear, double Pull)> Forces(Actions a) =>
         [.. Places.Select(p => { var f = At(p, Share(a)); return (Math.Sqrt(f.Fy * f.Fy + f.Fz * f.Fz), f.Fx); })];
 
+    /// <summary>Pull on the worst bolt, N, tension positive.</summary>
+    /// <param name="a">Actions at the origin.</param>
+    /// <param name="w">Where to write it down.</param>
+    public double MostPulled(Actions a, Working? w = null)
+    {
+        (BoltPlace p, double Ft) = Worst(a, f => f.Fx);
+        ShowPull(a, p, Ft, w);
+        return Ft;
+    }
+
     /// <summary>Ram force at which the worst bolt shears.</summary>
     /// <param name="a">Actions per newton at the ram, at the origin of the places.</param>
     /// <param name="factors">Factors; γ_M2 and γ_F are used.</param>
@@ -168,6 +178,26 @@ public sealed class BoltGroup
         }
 
         return Limit.FromUse(u, factors.M2, factors.Load, w);
+    }
+
+    /// <summary>Shear on the worst bolt, all its planes together, N.</summary>
+    /// <param name="a">Actions at the origin of the places.</param>
+    /// <param name="w">Where to write it down.</param>
+    /// <exception cref="ArgumentException">The bolts cannot hold a moment.</exception>
+    public double WorstShear(Actions a, Working? w = null)
+    {
+        (BoltPlace p, double Fv) = Worst(a, f => Math.Sqrt(f.Fy * f.Fy + f.Fz * f.Fz));
+        ShowShear(a, p, Fv, w);
+        return Fv;
+    }
+
+    /// <summary>Pull on the worst bolt, N; below zero where none is pulled.</summary>
+    /// <inheritdoc cref="WorstShear"/>
+    public double WorstPull(Actions a, Working? w = null)
+    {
+        (BoltPlace p, double Ft) = Worst(a, f => f.Fx);
+        ShowPull(a, p, Ft, w);
+        return Ft;
     }
 
     private Limit? Pulled(

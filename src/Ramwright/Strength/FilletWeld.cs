@@ -23,6 +23,10 @@ public static class FilletWeld
 
     private static readonly Citation Statics = Citation.Mechanics("force and moment on a group of lines");
 
+    /// <summary>Least length of a run that may carry load, m: 30 mm or 6 throats; EN 1993-1-8:2005, 4.5.1(2).</summary>
+    /// <param name="a">Throat, m.</param>
+    public static double LeastLength(double a) => Math.Max(30e-3, 6 * Check.Positive(a));
+
     /// <summary>Share of the directional resistance used by stresses on the throat, γ_M2 = 1.</summary>
     /// <param name="sigmaT">σ⊥, square to the throat, Pa.</param>
     /// <param name="tauT">τ⊥, in the throat, square to the weld, Pa.</param>

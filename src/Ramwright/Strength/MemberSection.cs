@@ -49,27 +49,12 @@ public static class MemberSection
         }
 
         double tau = MeanShear(a, s);
-        double sigma = 0, y = 0, z = 0;
-        foreach (double zi in (ReadOnlySpan<double>)[s.Top, -s.Bottom])
-        {
-            foreach (double yi in (ReadOnlySpan<double>)[s.Right, -s.Left])
-            {
-                double at = Direct(a, s, yi, zi);
-                if (!(Math.Abs(at) > Math.Abs(sigma)))
-                    continue;
-                (sigma, y, z) = (at, yi, zi);
-            }
-        }
-
+        (double sigma, double y, double z) = WorstEdge(a, s);
         double sigmaV = Math.Sqrt(sigma * sigma + 3 * tau * tau);
         double u = sigmaV / fy;
         if (w is not null && u > 1 / Limit.Farthest)
         {
-            w.Step("σ", "direct stress at the worst edge, per newton", "N / A + M_y z / I_y - M_z y / I_z", sigma,
-                Dimension.Stress, Statics,
-                ("N", a.N, Dimension.Force), ("A", s.A, Dimension.Area),
-                ("M_y", a.My, Dimension.Moment), ("z", z, Dimension.Length), ("I_y", s.Iy, Dimension.SecondMoment),
-                ("M_z", a.Mz, Dimension.Moment), ("y", y, Dimension.Length), ("I_z", s.Iz, Dimension.SecondMoment));
+            EdgeStep(a, s, sigma, y, z, w);
             ShearStep(a, s, tau, w);
             w.Step("σ_v", "von Mises stress, per newton", "√(σ² + 3 τ²)", sigmaV, Dimension.Stress, YieldSource,
                 ("σ", sigma, Dimension.Stress), ("τ", tau, Dimension.Stress));
@@ -140,11 +125,35 @@ public static class MemberSection
     private static double Direct(Actions a, SectionProperties s, double y, double z) =>
         a.N / Check.Positive(s.A) + a.My * z / Check.Positive(s.Iy) - a.Mz * y / Check.Positive(s.Iz);
 
-    private static double MeanShear(Actions a, SectionProperties s) =>
+    /// <summary>The corner of the box around the section with the greatest direct stress.</summary>
+    internal static (double Sigma, double Y, double Z) WorstEdge(Actions a, SectionProperties s)
+    {
+        (double Sigma, double Y, double Z) worst = default;
+        foreach (double z in (ReadOnlySpan<double>)[s.Top, -s.Bottom])
+        {
+            foreach (double y in (ReadOnlySpan<double>)[s.Right, -s.Left])
+            {
+                double at = Direct(a, s, y, z);
+                if (Math.Abs(at) > Math.Abs(worst.Sigma))
+                    worst = (at, y, z);
+            }
+        }
+
+        return worst;
+    }
+
+    internal static void EdgeStep(Actions a, SectionProperties s, double sigma, double y, double z, Working w, string symbol = "σ") =>
+        w.Step(symbol, "direct stress at the worst edge, per newton", "N / A + M_y z / I_y - M_z y / I_z", sigma,
+            Dimension.Stress, Statics,
+            ("N", a.N, Dimension.Force), ("A", s.A, Dimension.Area),
+            ("M_y", a.My, Dimension.Moment), ("z", z, Dimension.Length), ("I_y", s.Iy, Dimension.SecondMoment),
+            ("M_z", a.Mz, Dimension.Moment), ("y", y, Dimension.Length), ("I_z", s.Iz, Dimension.SecondMoment));
+
+    internal static double MeanShear(Actions a, SectionProperties s) =>
         Math.Abs(a.Vy) / Check.Positive(s.Avy) + Math.Abs(a.Vz) / Check.Positive(s.Avz) + Math.Abs(a.T) / Check.Positive(s.Wt);
 
-    private static void ShearStep(Actions a, SectionProperties s, double tau, Working w) =>
-        w.Step("τ", "mean shear stress and torsion together, per newton", "abs(V_y) / A_vy + abs(V_z) / A_vz + abs(T) / W_t", tau,
+    internal static void ShearStep(Actions a, SectionProperties s, double tau, Working w, string symbol = "τ") =>
+        w.Step(symbol, "mean shear stress and torsion together, per newton", "abs(V_y) / A_vy + abs(V_z) / A_vz + abs(T) / W_t", tau,
             Dimension.Stress, Statics,
             ("V_y", a.Vy, Dimension.Force), ("A_vy", s.Avy, Dimension.Area),
             ("V_z", a.Vz, Dimension.Force), ("A_vz", s.Avz, Dimension.Area),

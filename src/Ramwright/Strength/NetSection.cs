@@ -35,7 +35,11 @@ public static class NetSection
     /// <remarks>The peak stress beside a hole, some three times the mean, yields harmlessly once and matters for fatigue only.</remarks>
     public static Limit? Yield(
         Actions a, SectionProperties gross, SectionProperties net, double fy, PartialFactors factors,
-        SectionClass sectionClass = SectionClass.Three, Working? w = null)
+        SectionClass sectionClass = SectionClass.Three, Working? w = null) =>
+        MemberSection.Yield(AboutNet(a, gross, net, w), net, fy, factors, sectionClass, w);
+
+    /// <summary>The actions about the net centroid.</summary>
+    internal static Actions AboutNet(Actions a, SectionProperties gross, SectionProperties net, Working? w)
     {
         if (!(net.A <= gross.A * (1 + 1e-9)))
             throw new ArgumentException("the net section cannot be larger than the whole", nameof(net));
@@ -49,7 +53,7 @@ public static class NetSection
                 ("M_gz", a.Mz, Dimension.Moment), ("N", a.N, Dimension.Force), ("e_y", ey, Dimension.Length));
         }
 
-        return MemberSection.Yield(moved, net, fy, factors, sectionClass, w);
+        return moved;
     }
 
     /// <summary>Ram force at which a member in pure tension yields along its length or breaks through its holes.</summary>

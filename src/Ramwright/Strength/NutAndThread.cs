@@ -6,7 +6,7 @@ namespace Ramwright.Strength;
 /// <summary>Threads stripped off a rod, or out of a nut or tapped plate.</summary>
 /// <remarks>
 /// Shear strength is taken as 0.577 of the tensile strength. The load is taken as shared by all turns in mesh; beyond about one diameter
-/// of engagement extra turns help less than this says. The basic sizes overstate the thread by up to a fifth: use <see cref="ThreadFit.Loosest6H6g"/> for a press.
+/// of engagement extra turns help less than this says. The basic sizes overstate the thread by up to a fifth: use <see cref="ThreadFit.Loosest"/> for a press.
 /// </remarks>
 public static class NutAndThread
 {

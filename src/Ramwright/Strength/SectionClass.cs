@@ -12,7 +12,7 @@ public enum SectionClass
     Two = 2,
     /// <summary>Yields at the edge before it buckles.</summary>
     Three = 3,
-    /// <summary>Buckles locally before it yields: not rated here.</summary>
+    /// <summary>Buckles locally before it yields: see <see cref="SectionWalls.Counted"/>.</summary>
     Four = 4,
 }
 
@@ -21,7 +21,7 @@ public enum SectionClass
 public static class PlateClass
 {
     /// <summary>Limits of c/t.</summary>
-    public static readonly Citation Source = new("EN 1993-1-1:2005", "table 5.2", Standing.FromMemory);
+    public static readonly Citation Source = new("EN 1993-1-1:2005", "table 5.2");
 
     /// <summary>ε = √(235 MPa / f_y).</summary>
     /// <param name="fy">Yield strength, Pa, above zero.</param>
@@ -43,8 +43,27 @@ public static class PlateClass
         double slender = Check.Positive(c) / Check.Positive(t) / Epsilon(fy);
         double one = alpha > 0.5 ? 396 / (13 * alpha - 1) : alpha > 0 ? 36 / alpha : double.PositiveInfinity;
         double two = alpha > 0.5 ? 456 / (13 * alpha - 1) : alpha > 0 ? 41.5 / alpha : double.PositiveInfinity;
-        double three = psi > -1 ? 42 / (0.67 + 0.33 * psi) : 62 * (1 - psi) * Math.Sqrt(-psi);
-        return Of(slender, one, two, three);
+        return Of(slender, one, two, InternalLimit(psi));
+    }
+
+    /// <summary>Greatest c/(t ε) of class 3, held along both edges.</summary>
+    /// <param name="psi">Least over greatest elastic stress, compression positive, −3 to 1.</param>
+    public static double InternalLimit(double psi) =>
+        psi > -1 ? 42 / (0.67 + 0.33 * psi) : 62 * (1 - psi) * Math.Sqrt(-psi);
+
+    /// <summary>Greatest c/(t ε) of class 3, held along one edge: 21 √k_σ, and 14 in even compression.</summary>
+    /// <param name="root">Stress at the held edge, compression positive, any unit.</param>
+    /// <param name="tip">Stress at the free edge.</param>
+    /// <remarks>k_σ after EN 1993-1-5:2006, table 4.2; never below what even compression is allowed.</remarks>
+    public static double OutstandLimit(double root, double tip)
+    {
+        double most = Math.Max(root, tip);
+        if (!(most > 0))
+            return double.PositiveInfinity;
+        double psi = Math.Max(-3, Math.Min(root, tip) / most);
+        double k = tip >= root ? 0.57 - 0.21 * psi + 0.07 * psi * psi
+            : psi >= 0 ? 0.578 / (psi + 0.34) : 1.7 - 5 * Math.Max(-1, psi) + 17.1 * Math.Max(-1, psi) * Math.Max(-1, psi);
+        return Math.Max(14, 21 * Math.Sqrt(k));
     }
 
     /// <summary>A plate held along one edge, under uniform compression, such as half a flange.</summary>

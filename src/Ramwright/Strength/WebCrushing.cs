@@ -42,6 +42,9 @@ public static class WebCrushing
     /// <summary>Resistance to transverse forces.</summary>
     public static readonly Citation Source = new("EN 1993-1-5:2006", "6.2 to 6.5, eq. 6.1 to 6.12");
 
+    /// <summary>Transverse force and bending together.</summary>
+    public static readonly Citation BendingSource = new("EN 1993-1-5:2006", "7.2, eq. 7.2", Standing.FromMemory);
+
     /// <summary>A force on one flange, away from the ends of the beam, held by shear in the web (type a).</summary>
     /// <param name="beam">The beam.</param>
     /// <param name="ss">Length of the stiff bearing along the beam, m; at most the web's depth counts.</param>
@@ -123,6 +126,22 @@ public static class WebCrushing
         double f = Math.Abs(Check.Finite(share)), u = f / Check.Positive(resistance);
         w?.Step("u", "share of the resistance used by one newton", "f / F_R", u, Dimension.Number, Source,
             ("f", f, Dimension.Force), ("F_R", resistance, Dimension.Force));
+        return Limit.FromUse(u, factors.M1, factors.Load, w);
+    }
+
+    /// <summary>The same where the beam is bent at that place too.</summary>
+    /// <param name="share">Force on the flange per newton at the ram, either sign.</param>
+    /// <param name="resistance">From <see cref="Inside"/> or <see cref="AtEnd"/>, N.</param>
+    /// <param name="eta1">Share of the yield strength that bending and push use there per newton.</param>
+    /// <param name="factors">Factors; γ_M1 and γ_F are used.</param>
+    /// <param name="w">Where to write it down.</param>
+    public static Limit? Crushes(double share, double resistance, double eta1, PartialFactors factors, Working? w = null)
+    {
+        double f = Math.Abs(Check.Finite(share)), eta2 = f / Check.Positive(resistance), u = Math.Max(eta2, (eta2 + 0.8 * Check.NotNegative(eta1)) / 1.4);
+        w?.Step("η_2", "share of the web's resistance used by one newton", "f / F_R", eta2, Dimension.Number, Source,
+            ("f", f, Dimension.Force), ("F_R", resistance, Dimension.Force));
+        w?.Step("u", "the same with the bending there", "max(η_2, (η_2 + 0.8 η_1) / 1.4)", u, Dimension.Number, BendingSource,
+            ("η_2", eta2, Dimension.Number), ("η_1", eta1, Dimension.Number));
         return Limit.FromUse(u, factors.M1, factors.Load, w);
     }
 

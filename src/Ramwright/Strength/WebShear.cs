@@ -6,7 +6,7 @@ using Ramwright.Workings;
 namespace Ramwright.Strength;
 
 /// <summary>Shear of a section by itself, plastic.</summary>
-/// <remarks>Webs thicker than h_w/(72 ε) do not buckle in shear; thinner ones are not rated here.</remarks>
+/// <remarks>Webs thicker than h_w/(72 ε) do not buckle in shear; thinner ones are counted with less: <see cref="SectionWalls.InShear"/>.</remarks>
 public static class WebShear
 {
     /// <summary>V_pl = A_v f_y / √3.</summary>

@@ -84,7 +84,8 @@ public sealed record Answer(double Opening, double Sections, double Turn, IReadO
     /// <summary>The same by beams: the case of work one metre off to the front.</summary>
     public static double RollOfBeams(Study study)
     {
-        Rig rig = Rigs.With(study.Frame) with { Loading = new RigLoading(0, 1, 0, 2e-3) };
+        Rig rig = Rigs.With(study.Frame);
+        rig = rig with { Loading = rig.Loading with { Deep = 1 } };
         return FrameResponse.Of(FramePlan.Of(rig)).Opening(1);
     }
 

@@ -88,8 +88,8 @@ internal static class Rigs
         Lines = [],
         Oil = new RigOil(new OilGrade("VG 46", 46e-6, 6.8e-6, 870, MadeUp), 40),
         Frame = frame,
-        Loading = new RigLoading(0, 0, 0, 2e-3),
-        Factors = new RigFactors(1.5, 3.5, 2),
+        Loading = new RigLoading(0, 0, 0, 2e-3, 0) { PressingPart = 0.01, PressingForce = 1e5 },
+        Factors = new RigFactors(1.5, 3.5, 2, 1.35, 2),
         Assumed = [],
         Cautions = [],
     };

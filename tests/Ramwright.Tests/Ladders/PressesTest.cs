@@ -2,6 +2,7 @@ using CsCheck;
 using Ramwright.Files;
 using Ramwright.Ladders;
 using Ramwright.Presses;
+using Ramwright.Quantities;
 using Ramwright.Stock;
 
 namespace Ramwright.Tests.Ladders;
@@ -49,6 +50,57 @@ public class PressesTest
         """;
 
     private static double Safe(PressCheck check, string id) => check.Ladder.Rungs.Single(r => r.Id == id).SafeTo;
+
+    private static PressFaultsException Unbuildable(string yaml)
+    {
+        PressReading reading = PressFile.Read(yaml, "test.press.yaml", Shelf);
+        Assert.True(reading.Faults.Count == 0, FaultText.All(reading.Faults));
+        return Assert.Throws<PressFaultsException>(() => Resolver.Resolve(reading.Press!, Shelf));
+    }
+
+    [Fact]
+    public void OneAngleIsRefusedAndTwoAreTakenWithTheirTies()
+    {
+        Fault fault = Unbuildable(Closed(500, 600, "2 x UPN 200", "L 100x100x10")).Faults[0];
+        PressCheck two = Check(Closed(500, 600, "2 x UPN 200", "2 x L 100x100x10"));
+
+        Assert.Equal("frame.upright.section", fault.Path);
+        Assert.Contains("bends askew", fault.Found, StringComparison.Ordinal);
+        Assert.Contains("2 x L 100x100x10", fault.Wanted, StringComparison.Ordinal);
+        Assert.Contains(two.Assumed, a => a.What == "frame.upright.section" && a.Value(UnitSystem.Metric).Contains("every 29", StringComparison.Ordinal));
+        Assert.True(Check(Closed(500, 600, "2 x UPN 200", "2 x half IPE 300")).Ladder.SafeRating > 0);
+    }
+
+    [Fact]
+    public void CastIronIsRefusedWhereverItCarries()
+    {
+        string frame = Closed(500, 600, "HEB 160", "HEB 140").Replace("steel: S275", "steel: cast iron", StringComparison.Ordinal);
+        string rod = Closed(500, 600, "HEB 160", "HEB 140").Replace("bore: 100 mm", "bore: 100 mm, rod-steel: grey iron", StringComparison.Ordinal);
+
+        Assert.All(Unbuildable(frame).Faults, f => Assert.Contains("cast iron", f.Found, StringComparison.Ordinal));
+        Assert.Equal("cylinder.rod-steel", Assert.Single(Unbuildable(rod).Faults).Path);
+    }
+
+    [Fact]
+    public void FoundSteelBringsItsCaution()
+    {
+        string rail = Closed(500, 600, "HEB 160", "HEB 140").Replace("steel: S275", "steel: rail", StringComparison.Ordinal);
+
+        Assert.Contains(Check(rail).Cautions(), c => c.Contains("rail has 0.6 to 0.8 % carbon", StringComparison.Ordinal));
+        Assert.DoesNotContain(Check(Closed(500, 600, "HEB 160", "HEB 140")).Cautions(), c => c.Contains("carbon", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void InchBoltsHoldAsTheirStrengthTells()
+    {
+        const string joint = "  crown-joint: {{ kind: bolt, fit: lapped, thread: {0}, class: {1}, count: 4, pitch: 80 mm, gauge: 90 mm, edge: 45 mm }}";
+        PressCheck Bolted(string thread, string grade) => Check(Closed(500, 600, "2 x UPN 200", "2 x UPN 160")
+            + "\n" + string.Format(System.Globalization.CultureInfo.InvariantCulture, joint, thread, grade));
+        PressCheck five = Bolted("3/4 UNC", "grade 5"), eight = Bolted("3/4 UNC", "grade 8");
+
+        Near.Relative(1000e6 / (120 * 6894757.293), Safe(eight, "crown-joint-bolt-shear") / Safe(five, "crown-joint-bolt-shear"), 1e-6);
+        Assert.Contains(five.Cautions(), c => c.Contains("outside EN 1993-1-8", StringComparison.Ordinal));
+    }
 
     [Fact]
     public void SixFactsGiveAFirstAnswerWithItsAssumptions()

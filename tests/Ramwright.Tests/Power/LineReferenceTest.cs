@@ -142,7 +142,7 @@ public class LineReferenceTest
         table.Near("entry", 0.5, Fitting.Entry, 1e-12);
 
         var row = new Reference("LN-21", "K ρ v²/2", Trust.FoundAndRecomputed);
-        double K = 4 * Fitting.Elbow90 + Fitting.Tee + Fitting.Entry + Fitting.Exit;
+        double K = Fitting.Sum(new Fittings { Elbows = 4, Tees = 1 });
         row.Near("sum of K", 6.9, K, 1e-12);
         row.Near("at 4 m/s, bar", 0.480, Fitting.Loss(K, 870, 4) / Bar, 0.005);
         row.Near("one elbow, bar", 0.0626, Fitting.Loss(Fitting.Elbow90, 870, 4) / Bar, 0.005);

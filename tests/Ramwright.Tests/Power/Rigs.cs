@@ -71,6 +71,8 @@ internal static class Rigs
         Relief = 210 * Bar,
         RatedPressure = 250 * Bar,
         UsableOil = 8e-3,
+        TankOil = 16e-3,
+        TankWalls = 0.3,
     };
 
     public static readonly RigHandPump Hand = new()

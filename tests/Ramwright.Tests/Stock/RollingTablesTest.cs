@@ -77,8 +77,9 @@ public class RollingTablesTest
     }
 
     [Theory]
-    [InlineData("i-sections-from-memory", "A,Iy", 83)]
+    [InlineData("i-sections-from-memory", "A,Iy", 164)]
     [InlineData("channels-from-memory", "A,Iy,Iz", 48)]
+    [InlineData("angles-from-memory", "A", 91)]
     public void Dimensions_from_memory_agree_with_properties_from_memory(string table, string columns, int rows)
     {
         var wrong = new List<string>();
@@ -105,6 +106,29 @@ public class RollingTablesTest
         }
 
         Assert.Equal(rows, read);
+        Assert.True(wrong.Count == 0, string.Join('\n', wrong));
+    }
+
+    /// <summary>The mass that a table prints is a check on the dimensions that none of them was made from.</summary>
+    [Fact]
+    public void Every_row_weighs_what_its_table_says()
+    {
+        const double tolerance = 0.015;
+        var wrong = new List<string>();
+        int read = 0;
+        foreach (Shape section in Sections.Shelf.Sections)
+        {
+            if (section.PrintedMass is not { } printed)
+                continue;
+            // W sections carry their mass in lb/ft, rounded to whole pounds, in their names
+            double rounding = section.Name.StartsWith('W') ? 0.5 * 0.45359237 / 0.3048 : printed < 10 ? 0.005 : printed < 100 ? 0.05 : 0.5;
+            if (read++ % EachNth == 0)
+                new Reference($"mass, {section.Name}", $"{section.Source.Work}: mass as tables print it", Trust.FromMemory).Within("G, kg/m", printed, section.Mass, tolerance * printed + rounding);
+            if (Math.Abs(section.Mass - printed) > tolerance * printed + rounding)
+                wrong.Add($"{section.Name}: printed {printed:G5}, computed {section.Mass:G5}, off {section.Mass / printed - 1:P2}");
+        }
+
+        Assert.True(read > 550, $"only {read} rows have a mass");
         Assert.True(wrong.Count == 0, string.Join('\n', wrong));
     }
 }

@@ -35,6 +35,35 @@ public class SectionTextTest
     [InlineData("RHS 140x90x7", "RHS 140x90x7")]
     [InlineData("CHS 88.9x5", "CHS 88.9x5")]
     [InlineData("CHS 90x5.5 cold formed", "CHS 90x5.5 cold")]
+    [InlineData("L 80x80x8", "L 80x80x8")]
+    [InlineData("l80×8", "L 80x80x8")]
+    [InlineData("angle 100x65x8", "L 100x65x8")]
+    [InlineData("100x65x8 angle iron", "L 100x65x8")]
+    [InlineData("2 x L 80x80x8", "2 x L 80x80x8")]
+    [InlineData("2 L 80x8 back to back", "2 x L 80x80x8")]
+    [InlineData("L 81x61x7", "L 81x61x7")]
+    [InlineData("T 100", "T 100")]
+    [InlineData("tee 100x100x11", "T 100")]
+    [InlineData("T 90x80x10", "T 90x80x10")]
+    [InlineData("half IPE 200", "half IPE 200")]
+    [InlineData("1/2 HE 160 B", "half HEB 160")]
+    [InlineData("2 x half IPE 200", "2 x half IPE 200")]
+    [InlineData("½ of an IPE 200", "half IPE 200")]
+    [InlineData("PFC 200x90x30", "PFC 200x90x30")]
+    [InlineData("PFC 200x90", "PFC 200x90x30")]
+    [InlineData("200x90 channel", "PFC 200x90x30")]
+    [InlineData("CHS 114.3x6.3", "CHS 114.3x6.3")]
+    [InlineData("pipe 114.3x6.3", "CHS 114.3x6.3")]
+    [InlineData("100x100x5 box section", "SHS 100x100x5")]
+    [InlineData("2\" round bar", "round 50.8")]
+    [InlineData("2 in round", "round 50.8")]
+    [InlineData("Ø60", "round 60")]
+    [InlineData("60 dia.", "round 60")]
+    [InlineData("50 sq bar", "square 50")]
+    [InlineData("200x40 flat", "flat 200x40")]
+    [InlineData("4\" x 3/4\" flat", "flat 101.6x19.05")]
+    [InlineData("8 x 1-1/2 in flat bar", "flat 203.2x38.1")]
+    [InlineData("8\" x 1 1/2\" plate", "flat 203.2x38.1")]
     public void Sections_are_read_as_the_trade_calls_them(string written, string name) =>
         Assert.Equal(name, Sections.Read(written).Name);
 
@@ -86,6 +115,13 @@ public class SectionTextTest
     [InlineData("SHS 20x12", "these sizes do not make a section: T is 12 mm; it must be more than 0 mm and less than 10 mm", "SHS 100x100x6", 0, 9)]
     [InlineData("HEB 160 toes together", "one HEB 160 has no second to face", "a pair: 2 x HEB 160", 0, 21)]
     [InlineData("2 x IPE 200 toes together", "IPE 200 has no toes", "channels", 0, 25)]
+    [InlineData("round", "\"round\" has no size", "round 60", 0, 5)]
+    [InlineData("2 x flat", "\"flat\" has no size", "flat 200x40", 4, 4)]
+    [InlineData("UB 203x133", "\"UB 203x133\" comes in 2 sizes", "nearest: UB 203x133x25, UB 203x133x30", 0, 10)]
+    [InlineData("100x50 channel", "\"100x50 channel\" may be any of 2 channels", "nearest: UPN 100, PFC 100x50x10", 0, 14)]
+    [InlineData("101x51 channel", "no channel of this depth and width is in stock: \"101x51 channel\"", "PFC 200x90x30", 0, 14)]
+    [InlineData("half UPN 200", "half of UPN 200 is no T", "half IPE 200", 0, 12)]
+    [InlineData("L 80x80", "these sizes do not make a section: T is 80 mm; it must be more than 0 mm and less than 80 mm", "L 80x80x8", 0, 7)]
     [InlineData("2 x ", "no section is called \"2 x\"", "nearest", 0, 3)]
     [InlineData("", "nothing is named", "HEB 160", 0, 0)]
     public void Faults_say_what_is_wrong_and_where(string written, string found, string wanted, int offset, int length)
@@ -112,7 +148,7 @@ public class SectionTextTest
     [Fact]
     public void Any_text_is_read_or_refused_and_never_throws()
     {
-        string[] pieces = ["2", " x ", "x", "UPN", "HEB", " ", "flat", "box", "SHS", "200", "40", "1/0", "1-1/2\"", "in", "cold", " turned", "-", "\"", "9e9", "é", " toes together", "."];
+        string[] pieces = ["2", " x ", "x", "UPN", "HEB", " ", "flat", "box", "SHS", "200", "40", "1/0", "1-1/2\"", "L", "half ", " round", "T", "in", "cold", " turned", "-", "\"", "9e9", "é", " toes together", "."];
         Shelf few = StockTables.Built with { Sections = [.. StockTables.Built.Sections.Where((_, i) => i % 40 == 0)] };
         Gen.Int[0, pieces.Length - 1].Select(i => pieces[i]).Array[0, 8].Select(string.Concat).Sample(text =>
         {

@@ -15,7 +15,7 @@ public class ShapePropertiesTest
     private static Box B(double h, double b, double tw, double tf) => new(h, b, tw, tf) { Name = "B", Source = SectionText.AsGiven };
     private static Flat F(double h, double t) => new(h, t) { Name = "F", Source = SectionText.AsGiven };
 
-    private static readonly Gen<Shape> Any = Gen.Select(Gen.Int[0, 5], Unit, Unit, Unit, Unit).Select((kind, a, b, c, d) =>
+    private static readonly Gen<Shape> Any = Gen.Select(Gen.Int[0, 7], Unit, Unit, Unit, Unit).Select((kind, a, b, c, d) =>
     {
         double h = 0.08 + 0.4 * a, w = 0.06 + 0.2 * b, tw = 0.004 + 0.01 * c, tf = 0.006 + 0.01 * d;
         return (Shape)(kind switch
@@ -25,6 +25,8 @@ public class ShapePropertiesTest
             2 => R(h, w, tw),
             3 => B(h, w, tw, tf),
             4 => F(h, tf),
+            5 => new Angle(h, w, tw, 0.01, tw / 2) { Name = "L", Source = SectionText.AsGiven },
+            6 => new Tee(h, w, tw, tf, 0.01, 0.002, 0.0005, 0.3 * a * tw / h) { Name = "T", Source = SectionText.AsGiven },
             _ => new Round(w) { Name = "round", Source = SectionText.AsGiven },
         });
     });
@@ -72,7 +74,7 @@ public class ShapePropertiesTest
             Assert.True(two.Iz >= 2 * one.Iz * (1 - 1e-9));
             Near.Absolute(two.Left, two.Right, 1e-12);
             // Steiner: each half's centroid lies half the gap and its distance to the inner edge from the middle.
-            double arm = gap / 2 + (half is Channel && toes ? one.Right : one.Left);
+            double arm = gap / 2 + (toes ? one.Right : one.Left);
             Near.Relative(2 * (one.Iz + one.A * arm * arm), two.Iz, 1e-9);
             Near.Relative(2 * one.Iz, loose.Iz, 1e-12);
         }, iter: 500);
@@ -108,7 +110,8 @@ public class ShapePropertiesTest
             Assert.True(q.A < p.A);
             Assert.True(q.Iy < p.Iy);
             Assert.True(q.Iz < p.Iz);
-            Assert.True(q.Wely < p.Wely);
+            if (shape is not (Angle or Tee))            // a hole on the thick side draws the axis towards the thin one
+                Assert.True(q.Wely < p.Wely);
             Assert.True(q.Wply < p.Wply);
             Assert.True(q.Avz <= p.Avz && q.Avz > 0);
             Assert.True(q.Avy <= p.Avy && q.Avy > 0);

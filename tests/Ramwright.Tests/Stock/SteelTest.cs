@@ -123,4 +123,32 @@ public class SteelTest
         row.Exactly("fyb, MPa", fyb, found.Fyb / 1e6);
         row.Exactly("fub, MPa", fub, found.Fub / 1e6);
     }
+
+    [Theory]
+    [InlineData("spring steel", "weld")]
+    [InlineData("leaf spring", "weld")]
+    [InlineData("5160", "weld")]
+    [InlineData("rail", "preheat")]
+    [InlineData("fork tine", "weld")]
+    [InlineData("tool steel", "without warning")]
+    [InlineData("axle", "fumes")]
+    [InlineData("rebar", "weld")]
+    public void Found_steel_is_counted_no_stronger_than_unknown_steel_and_has_a_caution_of_its_own(string name, string says)
+    {
+        Steel found = Named(name), unknown = Named("unknown");
+
+        Assert.Equal(unknown.Bands, found.Bands);
+        Assert.Contains(says, found.Caution, StringComparison.Ordinal);
+        Assert.Null(found.BetaW);
+        Assert.Equal(Standing.Practice, found.Source.Standing);
+    }
+
+    [Fact]
+    public void Iron_is_weaker_than_unknown_steel_and_cast_iron_is_refused()
+    {
+        Assert.True(Named("wrought iron").Fy(0.02) < Named("unknown").Fy(0.02));
+        Assert.NotEmpty(Named("cast iron").Refused);
+        Assert.NotEmpty(Named("ductile iron").Refused);
+        Assert.All(Sections.Shelf.Steels.Where(s => !s.Name.Contains("iron", StringComparison.Ordinal)), s => Assert.Empty(s.Refused));
+    }
 }

@@ -122,10 +122,11 @@ public class StockTablesTest
     {
         string[] rows =
         [
-            "steels|A,40,275,430,also A,0.85,careful,me,", "classes|8.8,0,39,600,640,800,660,830,me,", "threads|M7,7,1,me,",
-            "hoses|my hose,9.5,330,me,", "oils|VG 15,15,3.3,860,me,", "i-sections|A,200,100,6,9,12,me,",
-            "channels|A,200,75,8,11,11,6,8,37,me,", "hollow-sections|A,200,100,6,cold,12,6,me,", "tubes|A,60,5,hot,me,",
-            "boxes|A,200,100,8,10,me,", "bars|A,200,40,me,",
+            "steels|A,40,275,430,also A,0.85,careful,,me,", "classes|8.8,0,39,600,640,800,660,830,0.6,also 8.8,me,", "threads|M7,7,1,,me,",
+            "hoses|my hose,9.5,330,130,me,", "port-threads|My 1/4,BSPP,13.157,1.337,,me,", "oils|VG 15,15,3.3,860,me,", "i-sections|A,200,100,6,9,12,,me,",
+            "channels|A,200,75,8,11,11,6,8,37,,me,", "hollow-sections|A,200,100,6,cold,12,6,,me,", "tubes|A,60,5,hot,,me,",
+            "angles|A,80,80,8,10,5,,me,", "tees|A,100,100,11,11,11,5,3,2,,me,",
+            "boxes|A,200,100,8,10,,me,", "bars|A,200,40,,me,",
         ];
         foreach ((string kind, string header) in StockTables.Kinds)
         {

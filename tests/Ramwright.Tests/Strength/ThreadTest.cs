@@ -8,11 +8,11 @@ namespace Ramwright.Tests.Strength;
 public class ThreadTest
 {
     private static readonly Citation Iso898 = new("ISO 898-1:2013", "table 3");
-    private static MetricThread M(double d, double p) => new(d / 1e3, p / 1e3) { Name = $"M{d}" };
-    private static readonly MetricThread M20 = M(20, 2.5);
-    private static readonly PropertyClass C46 = new("4.6", 0, 1, 225e6, 240e6, 400e6, Iso898);
-    private static readonly PropertyClass C88 = new("8.8", 0.016, 1, 600e6, 640e6, 800e6, Iso898) { Re = 660e6, Rm = 830e6 };
-    private static readonly PropertyClass C109 = new("10.9", 0, 1, 830e6, 900e6, 1000e6, Iso898) { Re = 940e6, Rm = 1040e6 };
+    private static ScrewThread M(double d, double p) => new(d / 1e3, p / 1e3) { Name = $"M{d}" };
+    private static readonly ScrewThread M20 = M(20, 2.5);
+    private static readonly PropertyClass C46 = new("4.6", 0, 1, 225e6, 240e6, 400e6, Iso898) { AlphaV = 0.6 };
+    private static readonly PropertyClass C88 = new("8.8", 0.016, 1, 600e6, 640e6, 800e6, Iso898) { AlphaV = 0.6, Re = 660e6, Rm = 830e6 };
+    private static readonly PropertyClass C109 = new("10.9", 0, 1, 830e6, 900e6, 1000e6, Iso898) { AlphaV = 0.5, Re = 940e6, Rm = 1040e6 };
     private static readonly PropertyClass C129 = new("12.9", 0, 1, 970e6, 1100e6, 1220e6, Iso898);
 
     [Theory]
@@ -24,7 +24,7 @@ public class ThreadTest
     {
         var r = new Reference(id, $"ISO 898-1:2013 tables 4 to 7, M{d} coarse", Trust.FoundAndRecomputed);
         const double tol = 0.008;
-        MetricThread t = M(d, p);
+        ScrewThread t = M(d, p);
         foreach ((PropertyClass c, double proof, double breaking) in (ReadOnlySpan<(PropertyClass, double, double)>)[(C46, p46, m46), (C88, p88, m88), (C109, p109, m109), (C129, p129, m129)])
         {
             r.Near($"{c.Name} proof, kN", proof, RodThread.ProofLoad(t, c) / 1e3, tol);

@@ -1,0 +1,49 @@
+using Ramwright.Files.Drawings;
+using Ramwright.Ladders;
+using Ramwright.Quantities;
+using Spectre.Console;
+using Spectre.Console.Cli;
+
+namespace Ramwright.Cli;
+
+/// <summary>Front and side of the press as a dimensioned drawing.</summary>
+internal sealed class DrawCommand(IAnsiConsole screen) : Command<DrawSettings>
+{
+    public override int Execute(CommandContext context, DrawSettings settings, CancellationToken cancellationToken)
+    {
+        double? at = null;
+        if (settings.At is { } said)
+        {
+            if (!QuantityText.TryRead(said, Dimension.Force, out Quantity force, out ReadingFault? fault))
+            {
+                screen.WriteLine($"--at {said}: {fault.Found}; {fault.Wanted}");
+                return ExitCode.WrongInput;
+            }
+
+            at = force.Si;
+        }
+
+        PressCheck? check = PressLoad.Check(settings, screen);
+        if (check is null)
+            return ExitCode.WrongInput;
+        string drawing = SvgSheet.Write(PressDrawing.Of(check, settings.System, at));
+        if (settings.Out is null)
+        {
+            JsonOut.Write(screen, drawing);
+            return ExitCode.Holds;
+        }
+
+        try
+        {
+            File.WriteAllText(settings.Out, drawing);
+        }
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
+        {
+            screen.WriteLine($"{settings.Out} could not be written: {fault.Message}");
+            return ExitCode.WrongInput;
+        }
+
+        screen.WriteLine($"{settings.Out} is drawn. Print it at full size on A4.");
+        return ExitCode.Holds;
+    }
+}

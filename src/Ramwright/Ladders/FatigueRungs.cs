@@ -1,0 +1,233 @@
+using Ramwright.Frame;
+using Ramwright.Presses;
+using Ramwright.Quantities;
+using Ramwright.Stock;
+using Ramwright.Strength;
+using Ramwright.Workings;
+
+namespace Ramwright.Ladders;
+
+/// <summary>Cracks: the ram force at which a weld, hole, thread or edge has used up the wanted squeezes.</summary>
+/// <remarks>Every squeeze is taken at its full force and in the load case that is worst for the detail, which is on the safe side for work that varies.</remarks>
+internal static class FatigueRungs
+{
+    public static void Add(List<Rung> rungs, Rig rig, FrameResponse response)
+    {
+        var add = new Adding(rungs, rig, response);
+        foreach (PlanPart part in response.Plan.Parts)
+            Member(add, part);
+        foreach (IGrouping<string, PlanJoint> alike in response.Plan.Joints.GroupBy(JointRungs.Name))
+        {
+            PlanJoint[] joints = [.. alike];
+            string name = alike.Key, id = Rung.IdOf(name.EndsWith(" joint", StringComparison.Ordinal) ? name[..^6] : name);
+            switch (joints[0].Joint)
+            {
+                case RigWeldedJoint welded:
+                    Weld(add, joints, id, name, welded.Weld);
+                    break;
+                case RigSlottedJoint slotted:
+                    Weld(add, joints, id, name, slotted.Weld);
+                    break;
+                case RigBoltedJoint bolted:
+                    Bolts(add, joints, id, name, bolted);
+                    break;
+                case RigPinnedJoint pinned:
+                    Pins(add, joints, id, name, pinned);
+                    break;
+            }
+        }
+    }
+
+    private static void Member(Adding add, PlanPart part)
+    {
+        RigMember member = part.Member;
+        Shape strand = member.Shape.Strands[0].Shape;
+        SectionProperties full = strand.Properties;
+        string id = Rung.IdOf(member.Part);
+
+        DetailCategory plain = strand switch
+        {
+            Box => DetailCategory.LongWeld,
+            Flat => DetailCategory.CutEdge,     // a bar, or a strip cut from plate: the file does not tell
+            _ => DetailCategory.Rolled,
+        };
+        add.Stations(id, member.Part, "at its edge", RungGroup.Frame, part.Stations, add.Strength(member.Fy, plain, DetailCategory.RolledShear),
+            (_, a, w) => MemberFatigue.Edge(a, full, w));
+
+        Holes(member.Net, PlanCut.Openings, "openings", "where it is cut", DetailCategory.Hole);
+        // a slot that is welded all round is judged as the part beside a weld, with its joint
+        if (!add.SlottedInto(member))
+            Holes(member.JointNet, PlanCut.Joint, "holes", "through the holes of its joint", DetailCategory.BoltHole);
+
+        void Holes(Shape? net, PlanCut cut, string suffix, string where, DetailCategory detail)
+        {
+            if (net is null)
+                return;
+            PlanStation[] there = [.. part.Stations.Where(s => s.Cut == cut || s.Cut == PlanCut.Both)];
+            SectionProperties rest = net.Strands[0].Shape.Properties;
+            add.Stations($"{id}-{suffix}", member.Part, where, RungGroup.Frame, there, add.Strength(member.Fy, detail), (_, a, w) => (MemberFatigue.Net(a, full, rest, w), 0));
+        }
+    }
+
+    private static void Weld(Adding add, PlanJoint[] joints, string id, string name, RigWeld weld)
+    {
+        double fy = Math.Min(joints[0].Beam.Fy, joints[0].Onto.Fy);
+        bool fillet = weld.Kind == WeldKind.Fillet;
+        if (fillet)
+        {
+            WeldGroup[] groups = [.. joints.Select(j => JointWeld.Of(j, weld))];
+            FatigueStrength root = add.Strength(fy, DetailCategory.Root, DetailCategory.FilletShear);
+            add.Joint(id + "-root", $"weld of the {name}", "from its root", joints, root,
+                (i, end, w) => WeldFatigue.Root(groups[i], end.Force, end.Moment, end.At, root, w));
+        }
+
+        Beside(add, joints, id, name, legs: fillet ? 2 * Math.Sqrt(2) * weld.Throat : 0);
+    }
+
+    /// <summary>Both parts beside their weld. The length of the other part is all of its depth: nothing is known of stiffeners that would shorten it.</summary>
+    private static void Beside(Adding add, PlanJoint[] joints, string id, string name, double legs)
+    {
+        PlanJoint joint = joints[0];
+        DetailCategory onBeam = joint.Joint.Fit == BeamFit.Lapped
+            ? DetailCategory.LapOver
+            : DetailCategory.Toe(joint.Onto.Shape.Properties.Height + legs, joint.Beam.Shape.Properties.Thickness);
+        DetailCategory onOnto = DetailCategory.Toe(joint.Beam.Shape.Properties.Height + legs, joint.Onto.Shape.Properties.Thickness);
+        add.Stations(id + "-toe", $"{joint.Beam.Part} beside the weld of the {name}", "", RungGroup.Joints, add.OfBeam(joints), add.Strength(joint.Beam.Fy, onBeam), Toe(joint.Beam));
+        add.Stations(id + "-face", $"{joint.Onto.Part} beside the weld of the {name}", "", RungGroup.Joints, add.OfOnto(joints), add.Strength(joint.Onto.Fy, onOnto), Toe(joint.Onto));
+
+        static Func<PlanStation, Actions, Working?, (double, double)> Toe(RigMember member) => (station, a, w) =>
+        {
+            SectionProperties full = member.Shape.Strands[0].Shape.Properties;
+            Shape? net = station.Cut switch
+            {
+                PlanCut.Both => member.JointNet ?? member.Net,
+                PlanCut.Joint => member.JointNet,
+                PlanCut.Openings => member.Net,
+                _ => null,
+            };
+            return (net is null ? MemberFatigue.Direct(a, full, w) : MemberFatigue.Net(a, full, net.Strands[0].Shape.Properties, w), 0);
+        };
+    }
+
+    private static void Bolts(Adding add, PlanJoint[] joints, string id, string name, RigBoltedJoint bolted)
+    {
+        BoltGroup group = JointBolts.Of(bolted);
+        double fyb = group.Bolt.Class.Fyb, As = bolted.Thread.As;
+        bool lapped = bolted.Fit == BeamFit.Lapped;
+        Actions Local(int i, JointEnd end) => lapped ? end.In(joints[i]) with { N = 0, My = 0, Mz = 0 } : end.In(joints[i]);
+
+        // the plane of shear may cross the thread, so its stress area stands for the shank's
+        add.Joint(id + "-bolt", $"bolts of the {name}", "in shear", joints, add.Strength(fyb, null, DetailCategory.BoltShear), (i, end, w) =>
+        {
+            double F = group.WorstShear(Local(i, end), w), tau = F / (group.ShearPlanes * As);
+            w?.Step("Δτ_1", "shear range of each plane for one newton", "F_v / (n_s A_s)", tau, Dimension.Stress, DetailCategory.BoltShear.Source,
+                ("F_v", F, Dimension.Force), ("n_s", group.ShearPlanes, Dimension.Count), ("A_s", As, Dimension.Area));
+            return (0, tau);
+        }, plural: true);
+        if (lapped)
+            return;
+        double ks = DetailCategory.ThreadSize(bolted.Thread.D);
+        add.Joint(id + "-thread", $"bolts of the {name}", "in their thread", joints, add.Strength(fyb, DetailCategory.Thread, null, ks), (i, end, w) =>
+        {
+            double F = Math.Max(0, group.WorstPull(Local(i, end), w)), sigma = F / As;
+            w?.Step("Δσ_1", "range in the thread for one newton", "max(F_t, 0) / A_s", sigma, Dimension.Stress, DetailCategory.Thread.Source,
+                ("F_t", F, Dimension.Force), ("A_s", As, Dimension.Area));
+            return (sigma, 0);
+        }, plural: true);
+    }
+
+    private static void Pins(Adding add, PlanJoint[] joints, string id, string name, RigPinnedJoint pinned)
+    {
+        double A = Math.PI / 4 * pinned.Diameter * pinned.Diameter;
+        add.Joint(id + "-pin", $"pin of the {name}", "in shear", joints, add.Strength(pinned.Steel.Fy(pinned.Diameter), null, DetailCategory.BoltShear), (_, end, w) =>
+        {
+            double F = end.Force.Length, tau = F / (2 * A);
+            w?.Step("Δτ_1", "shear range of each plane for one newton", "F / (2 A)", tau, Dimension.Stress, DetailCategory.BoltShear.Source,
+                ("F", F, Dimension.Force), ("A", A, Dimension.Area));
+            return (0, tau);
+        });
+    }
+
+    /// <summary>Collects the rungs, and for each of them how many squeezes the wanted force allows.</summary>
+    private sealed class Adding(List<Rung> rungs, Rig rig, FrameResponse response)
+    {
+        private readonly FatigueFactors _factors = new(rig.Factors.Fatigue, rig.Factors.FatigueLoad);
+
+        public FatigueStrength Strength(double fy, DetailCategory? direct, DetailCategory? shear = null, double ks = 1) =>
+            new(rig.Loading.Squeezes, fy, direct, shear, ks);
+
+        public bool SlottedInto(RigMember member) =>
+            response.Plan.Joints.Any(j => j.Joint is RigSlottedJoint && j.Onto.Part == member.Part);
+
+        /// <summary>Where the fixed ends of the joints stand.</summary>
+        public PlanStation[] OfBeam(PlanJoint[] joints) =>
+        [
+            .. StationsOf(joints[0].Beam).Where(s => joints.Any(j => j.Numbers.Contains(s.Beam) && Math.Abs(s.X - j.X) < 1e-9)),
+        ];
+
+        /// <summary>Where the other part is looked at nearest to each joint.</summary>
+        public PlanStation[] OfOnto(PlanJoint[] joints)
+        {
+            var near = new List<PlanStation>();
+            PlanStation[] all = [.. StationsOf(joints[0].Onto).Where(s => s.Cut is PlanCut.Joint or PlanCut.Both)];
+            foreach (PlanJoint joint in joints)
+            {
+                double[] off = [.. all.Select(s => (MemberAxes.Of(response.Plan.Model, s.Beam).At(s.X) - joint.Centre).Length)];
+                double least = off.Length == 0 ? 0 : off.Min();
+                for (int i = 0; i < all.Length; i++)
+                {
+                    // the strands of a pair are equally near
+                    if (off[i] <= least * (1 + 1e-6) + 1e-6 && !near.Contains(all[i]))
+                        near.Add(all[i]);
+                }
+            }
+
+            return [.. near];
+        }
+
+        private IEnumerable<PlanStation> StationsOf(RigMember member) =>
+            response.Plan.Parts.First(p => p.Member.Part == member.Part).Stations;
+
+        public void Stations(
+            string id, string part, string where, RungGroup group, IReadOnlyList<PlanStation> stations, FatigueStrength strength,
+            Func<PlanStation, Actions, Working?, (double Sigma, double Tau)> stress)
+        {
+            var most = new Most();
+            Worst? worst = Worst.Case(response, stations, (s, a, w) => Limit(strength, stress(s, a, w), most, w));
+            Put(worst, id, part, where, group, strength, most, plural: false);
+        }
+
+        public void Joint(
+            string id, string part, string where, PlanJoint[] joints, FatigueStrength strength,
+            Func<int, JointEnd, Working?, (double Sigma, double Tau)> stress, bool plural = false)
+        {
+            var most = new Most();
+            Worst? worst = Worst.Joint(response, joints, (i, end, w) => Limit(strength, stress(i, end, w), most, w));
+            Put(worst, id, part, where, RungGroup.Joints, strength, most, plural);
+        }
+
+        private Limit? Limit(FatigueStrength strength, (double Sigma, double Tau) stress, Most most, Working? w)
+        {
+            Limit? limit = strength.Force(stress.Sigma, stress.Tau, _factors, w);
+            if (w is null && limit is { } here && here.SafeTo < most.Safe)
+                (most.Safe, most.Sigma, most.Tau) = (here.SafeTo, stress.Sigma, stress.Tau);
+            return limit;
+        }
+
+        private void Put(Worst? worst, string id, string part, string where, RungGroup group, FatigueStrength strength, Most most, bool plural)
+        {
+            string from = where.Length == 0 ? "" : " " + where;
+            DetailCategory detail = strength.Detail;
+            worst?.Into(rungs, new Words(id + "-fatigue", part, $"{(plural ? "crack" : "cracks")} in time{from}", $"may crack{from} within {rig.Loading.Squeezes:#,0} squeezes", plural), group, FactorFrom, detail.Source,
+                new FatigueLife(id + "-fatigue", part, where, $"{detail.What}; {detail.Source}", strength.Squeezes(most.Sigma, most.Tau, rig.Wanted, _factors)));
+        }
+
+        private string FactorFrom =>
+            $"{_factors.Mf:0.##} on the fatigue strength ({FatigueFactors.StrengthSource}), {_factors.Ff:0.##} on the stress range ({FatigueFactors.LoadSource})";
+
+        private sealed class Most
+        {
+            public double Safe = double.PositiveInfinity, Sigma, Tau;
+        }
+    }
+}

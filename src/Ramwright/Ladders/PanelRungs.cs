@@ -1,0 +1,51 @@
+using Ramwright.Frame;
+using Ramwright.Presses;
+using Ramwright.Stock;
+using Ramwright.Strength;
+
+namespace Ramwright.Ladders;
+
+/// <summary>Uprights and columns of I section where a beam is welded to their face.</summary>
+internal static class PanelRungs
+{
+    public static void Add(List<Rung> rungs, Rig rig, FrameResponse response)
+    {
+        PartialFactors factors = Factoring.Of(rig);
+        foreach (IGrouping<string, PlanJoint> alike in response.Plan.Joints.GroupBy(JointRungs.Name))
+        {
+            PlanJoint joint = alike.First();
+            if (joint.Joint is not RigWeldedJoint { Fit: BeamFit.Between or BeamFit.Over } welded || Column(joint.Onto.Shape) is not { } column
+                || End(joint, welded) is not { } end)
+                continue;
+            double fy = joint.Onto.Fy;
+            bool stiffened = end.Flange is { } tf && joint.Onto.Stiffened >= tf * (1 - 1e-9);
+            PlanJoint[] joints = [.. alike];
+            Worst.Joint(response, joints, (i, at, w) =>
+            {
+                if (end.Flange is null)
+                    w?.Note("Half of the bar pushes on the web, half pulls: each is taken as spread evenly over its half.");
+                Actions a = at.In(joints[i]);
+                return UprightPanel.Gives(a.N, a.My, column, end, fy, stiffened, factors, w);
+            })?.Into(rungs, new Words(Rung.IdOf(alike.Key) + "-panel", joint.Onto.Part, $"gives in its web or flange at the {alike.Key}", $"gives in its web or flange at the {alike.Key}"),
+                RungGroup.Frame, Factoring.Load(rig), UprightPanel.Source);
+        }
+    }
+
+    private static JointColumn? Column(Shape shape) =>
+        shape is ISection i ? new JointColumn(i.H, i.Tw, i.Tf, i.R, i.Properties.Avz) : null;
+
+    private static BeamEnd? End(PlanJoint joint, RigWeldedJoint welded)
+    {
+        // a beam that lies over the upright's end has a free end beside it: the force spreads to one side only
+        double spread = welded.Fit == BeamFit.Over ? 2.5 : 5;
+        double welds = welded.Weld.Kind == WeldKind.Butt ? 0 : 2 * Math.Sqrt(2) * welded.Weld.Throat, fy = joint.Beam.Fy;
+        return joint.Beam.Shape switch
+        {
+            ISection i => new BeamEnd(i.H - i.Tf, i.Tf + welds, spread, i.Tf, i.B, fy),
+            Box b => new BeamEnd(b.H - b.Tf, b.Tf + welds, spread, b.Tf, b.B, fy),
+            RectangularHollow r => new BeamEnd(r.H - r.T, r.T + welds, spread, r.T, r.B, fy),
+            Flat f => new BeamEnd(2 * f.H / 3, f.H / 2 + welds / 2, 2.5, null, f.T, fy),
+            _ => null,
+        };
+    }
+}

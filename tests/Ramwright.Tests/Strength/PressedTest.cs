@@ -1,0 +1,119 @@
+using CsCheck;
+using Ramwright.Frame;
+using Ramwright.Stock;
+using Ramwright.Strength;
+using Ramwright.Workings;
+
+namespace Ramwright.Tests.Strength;
+
+public class PressedTest
+{
+    private static readonly PartialFactors One = new(1, 1, 1, 1);
+    private static readonly PressedBeam Hea = new(0.3, 0.3, 0.008, 0.012, 235e6, 235e6);
+
+    [Fact]
+    public void AStiffenedWebIsAColumn()
+    {
+        var r = new Reference("MB-20", "EN 1993-1-5 9.1 and 9.4: h 300, t_w 8, t_f 12, S235, plates 100 x 12 on both sides", Trust.OwnNumbers);
+        // A = 2·100·12 + (240 + 12)·8 = 4416 mm²; I = 2(12·100³/12 + 1200·54²) + 252·8³/12 = 9.009e6 mm⁴; λ̄ = 207/45.17/93.91 = 0.0488: χ = 1
+        r.Near("F_R, kN", 4416 * 0.235, StiffenedWeb.Resistance(Hea, 0.012, 0.1, true, 0) / 1e3, 1e-6);
+        // of a thin plate only t √(E / 5.3 f_y) = 4·12.98 = 51.9 mm count: A = 2·51.94·4 + 244·8 = 2367.5 mm²
+        r.Near("F_R with plates of 4 mm, kN", 2367.5 * 0.235, StiffenedWeb.Resistance(Hea, 0.004, 0.1, true, 0) / 1e3, 0.001);
+        Assert.Equal(9e6, StiffenedWeb.Resistance(Hea, 0.012, 0.1, true, 9e6));
+    }
+
+    [Fact]
+    public void AThickerStiffenerNeverCarriesLess() =>
+        Gen.Select(Gen.Double[0.003, 0.03], Gen.Double[1, 2], Gen.Double[0.02, 0.2], Gen.Bool).Sample((t, more, b, both) =>
+            Assert.True(StiffenedWeb.Resistance(Hea, t * more, b, both, 1e5) >= StiffenedWeb.Resistance(Hea, t, b, both, 1e5) * (1 - 1e-9)), iter: 200);
+
+    [Fact]
+    public void AHollowSectionPressedOnItsFace()
+    {
+        var r = new Reference("MB-21", "EN 1993-1-8 table 7.11, T joint: SHS 100x100x6, S235, foot 60 long", Trust.OwnNumbers);
+        RectangularHollow s = RectangularHollow.Hot("s", 0.1, 0.1, 0.006);
+        // β 0.5: k_n = 1.3 − 0.8 = 0.5; 0.5·235·36/0.5·(1.2 + 4·0.7071) = 34.08 kN
+        r.Near("foot 50 wide, kN", 34.08, HollowCrushing.Resistance(s, 0.06, 0.05, 235e6) / 1e3, 0.001);
+        // β 1: k_n 0.9; λ̄ = 3.46·14.667/93.91 = 0.5404, curve a χ 0.9106; 0.9·0.9106·235·6·(120 + 60) = 208.0 kN
+        r.Near("foot as wide as the face, kN", 208.0, HollowCrushing.Resistance(s, 0.06, 0.1, 235e6) / 1e3, 0.002);
+        Gen.Select(Gen.Double[0.02, 0.2], Gen.Double[0.01, 0.15], Gen.Double[1, 1.5]).Sample((l, w, more) =>
+            Assert.True(HollowCrushing.Resistance(s, l, w * more, 235e6) >= HollowCrushing.Resistance(s, l, w, 235e6) * (1 - 1e-9)), iter: 100);
+    }
+
+    [Fact]
+    public void APlateOverAGap()
+    {
+        var r = new Reference("MB-22", "B-06, load spread over a central length: M = F(2L − c)/8; F 100 kN, c 200, L 1000", Trust.FromMemoryAndRecomputed);
+        r.Near("M, kNm", 22.5, 100 * SpanningPlate.Moment(1, 0.2), 1e-9);
+        Near.Relative(SpanningPlate.Moment(0.2, 0.2), SpanningPlate.Moment(0.2, 0.2 + 1e-12), 1e-9);
+        double t = SpanningPlate.Thickness(100e3, 0.2, 0.1, 0.15, 235e6);
+        Near.Relative(100e3, SpanningPlate.Yields(0.2, 0.15, t, 0.1, 0.1, 235e6, One)!.Value.GivesAt, 1e-9);
+    }
+
+    [Fact]
+    public void WebAndBendingTogether()
+    {
+        // η₂ = 0.5/100, η₁ = 0.9/100: (0.5 + 0.72)/1.4 = 0.871 of a hundredth
+        Near.Relative(100 / 0.8714285714, WebCrushing.Crushes(0.5, 100, 0.009, One)!.Value.GivesAt, 1e-6);
+        Near.Relative(100 / 0.5, WebCrushing.Crushes(0.5, 100, 0, One)!.Value.GivesAt, 1e-9);
+    }
+
+    [Fact]
+    public void CornersOfPlateFrames()
+    {
+        var plate = new Flat(0.2, 0.04) { Name = "p", Source = Citation.Practice("test") };
+        var r = new Reference("B-16", "40 x 200 plate, 100 kN at 350 mm from the centroid, inner corner", Trust.OwnNumbers);
+        foreach ((double ri, double inside) in ((double, double)[])[(0.1, 212.5), (0.05, 265.0), (0.025, 352.6)])
+            r.Near($"r {ri * 1e3} mm, MPa", inside, CurvedBeam.Stress(InnerCorner.Curved(plate, ri)!, 100e3, 35e3).Inside / 1e6, 0.002);
+        Assert.Null(InnerCorner.Curved(plate, 0.005));
+        Assert.NotNull(InnerCorner.Curved(new Round(0.05) { Name = "r", Source = Citation.Practice("test") }, 0.05));
+        Assert.Null(InnerCorner.Curved(RectangularHollow.Hot("s", 0.1, 0.1, 0.006), 0.1));
+    }
+
+    [Fact]
+    public void ASharpCornerIsANotch()
+    {
+        // t/r 20: C = 4.779, −5.042, 4.237, −2.957, by hand from the same formulas
+        new Reference("MB-23", "Peterson, shoulder fillets in bending, H/d 2, t/r 20", Trust.OwnNumbers).Near("K_t", 2.948, InnerCorner.Notch(0.2, 0.005), 0.003);
+        Assert.Equal(InnerCorner.Notch(0.2, 0.005), InnerCorner.Notch(0.2, 0));
+        Gen.Select(Gen.Double[0.005, 0.9], Gen.Double[1, 1.1]).Sample((r, more) =>
+            Assert.True(InnerCorner.Notch(0.2, r * more) <= InnerCorner.Notch(0.2, r) * 1.01), iter: 100);
+    }
+
+    [Fact]
+    public void AnUprightWhereABeamIsWelded()
+    {
+        var r = new Reference("MB-24", "EN 1993-1-8 6.2.6: IPE 240 (a 5) on HEB 160, both S275, M 30 kNm", Trust.OwnNumbers);
+        // z 230.2; b_eff = 9.8 + 14.14 + 5·28 = 163.9; A_vc 1759: ω = 1/√(1 + 1.3·0.7456²) = 0.7620; λ_p = 0.932√(163.9·104·275/(210000·64)) = 0.5505
+        var c = new JointColumn(0.16, 0.008, 0.013, 0.015, 1759e-6);
+        var end = new BeamEnd(0.2302, 0.0098 + 2 * Math.Sqrt(2) * 0.005, 5, 0.0098, 0.12, 275e6);
+        r.Near("V_wp, kN", 251.4, UprightPanel.Shear(c, 275e6) / 1e3, 0.001);
+        r.Near("web, kN", 0.7620 * 163.9 * 8 * 0.275, UprightPanel.Web(c, end, 275e6) / 1e3, 0.002);
+        // 8 + 30 + 7·13 = 129 > 120 wide
+        r.Near("flange, kN", 120 * 9.8 * 0.275, UprightPanel.Flange(c, end, 275e6) / 1e3, 1e-6);
+        r.Near("ram force for 30 kNm at 100 kN, kN", 100 / (30 / 0.2302 / 251.4), UprightPanel.Gives(0, 0.3, c, end, 275e6, false, One)!.Value.GivesAt / 1e3, 0.002);
+        var slender = new JointColumn(0.6, 0.005, 0.010, 0.005, 3000e-6);
+        Assert.True(UprightPanel.Web(slender, end, 275e6) < UprightPanel.Web(slender with { Web = 0.006 }, end, 275e6));
+        var w = new Working();
+        UprightPanel.Gives(0.1, 0.3, c, end, 275e6, false, PartialFactors.Recommended, w);
+        UprightPanel.Gives(0.1, 0.3, slender, end with { Flange = null }, 275e6, false, PartialFactors.Recommended, w);
+        UprightPanel.Gives(0.1, 0.3, c, end, 275e6, true, PartialFactors.Recommended, w);
+        WorkingCheck.Holds(w);
+    }
+
+    [Fact]
+    public void WorkingHolds()
+    {
+        var w = new Working();
+        StiffenedWeb.Resistance(Hea, 0.004, 0.1, true, 0, w);
+        StiffenedWeb.Resistance(Hea, 0.012, 0.1, false, 0, w);
+        HollowCrushing.Resistance(RectangularHollow.Hot("s", 0.1, 0.1, 0.006), 0.06, 0.095, 235e6, w);
+        HollowCrushing.Resistance(RectangularHollow.Hot("s", 0.2, 0.1, 0.004), 0.06, 0.05, 355e6, w);
+        SpanningPlate.Yields(0.2, 0.15, 0.04, 0.1, 0.1, 235e6, PartialFactors.Recommended, w);
+        SpanningPlate.Yields(0.2, 0.15, 0.04, 0.3, 0.1, 235e6, PartialFactors.Recommended, w);
+        WebCrushing.Crushes(0.5, 1e5, 1e-6, PartialFactors.Recommended, w);
+        InnerCorner.Notch(0.2, 0.01, w);
+        InnerCorner.Notch(0.2, 0.08, w);
+        WorkingCheck.Holds(w);
+    }
+}

@@ -1,0 +1,128 @@
+using CsCheck;
+using Ramwright.Files;
+using Ramwright.Frame;
+using Ramwright.Stock;
+using Ramwright.Strength;
+using Ramwright.Workings;
+
+namespace Ramwright.Tests.Strength;
+
+public class SectionWallsTest
+{
+    private static readonly Citation Made = Citation.Practice("made up");
+    private static readonly Actions Bent = new(0, 0, 0, 0, 1, 0), Pushed = new(-1, 0, 0, 0, 0, 0), Pulled = new(1, 0, 0, 0, 0, 0);
+
+    private static Shape Named(string text)
+    {
+        Assert.True(SectionText.TryRead(text, StockTables.Built, null, out Shape? shape, out _), text);
+        return shape;
+    }
+
+    private static ISection Welded(double h, double b, double tw, double tf) => new(h, b, tw, tf, 0) { Name = "I", Source = Made };
+
+    [Fact]
+    public void AWorkedExampleOfARolledBeam()
+    {
+        var r = new Reference("MB-01", "Steel Buildings in Europe, part 4, worked example A.1: IPE 330, S235, bent", Trust.FoundAndRecomputed);
+        IReadOnlyList<Wall> walls = SectionWalls.Of(Named("IPE 330")).All;
+        Wall flange = walls.First(w => w.Hold == WallHold.OneEdge), web = walls.Single(w => w.Hold == WallHold.BothEdges);
+        r.Near("c of the flange, mm", 58.25, flange.C * 1e3, 1e-4);
+        r.Near("c/t of the flange", 5.07, flange.C / flange.T, 0.002);
+        r.Near("c of the web, mm", 271, web.C * 1e3, 1e-4);
+        r.Near("c/t of the web", 36.1, web.C / web.T, 0.002);
+        r.Exactly("class", SectionClass.One, SectionWalls.Of(Named("IPE 330")).Counted(Bent, 235e6).Class);
+    }
+
+    [Fact]
+    public void LimitsOfClassThree()
+    {
+        var r = new Reference("MB-02", "EN 1993-1-1 table 5.2", Trust.Found);
+        r.Near("web in bending", 124, PlateClass.InternalLimit(-1), 0.005);
+        r.Near("web in compression", 42, PlateClass.InternalLimit(1), 1e-9);
+        r.Near("flange in even compression", 14, PlateClass.OutstandLimit(1, 1), 1e-9);
+        r.Near("flange, root neutral, tip pushed: 21 √0.57", 15.85, PlateClass.OutstandLimit(0, 1), 0.001);
+        r.Near("flange, tip neutral, root pushed: 21 √1.70", 27.38, PlateClass.OutstandLimit(1, 0), 0.001);
+        r.Near("flange, tip pulled as much as the root is pushed: 21 √23.8", 102.4, PlateClass.OutstandLimit(1, -1), 0.001);
+    }
+
+    [Fact]
+    public void ASlenderFlangeCountsTheStressAtWhichItIsJustClassThree()
+    {
+        // c/t = (300 − 6)/2/6 = 24.5: 235 (14/24.5)² MPa
+        SectionWalls walls = SectionWalls.Of(Welded(0.3, 0.3, 0.006, 0.006));
+        (SectionClass its, double fy) = walls.Counted(Bent, 355e6);
+
+        Assert.Equal(SectionClass.Four, its);
+        Near.Relative(235e6 * Math.Pow(14 / 24.5, 2), fy, 1e-9);
+        Assert.Equal((SectionClass.One, 355e6), walls.Counted(Pulled, 355e6));
+    }
+
+    [Fact]
+    public void TurningAShapeTurnsItsWalls()
+    {
+        ISection upright = Welded(0.4, 0.1, 0.005, 0.02);
+        SectionWalls asIs = SectionWalls.Of(upright), turned = SectionWalls.Of(new Turned(upright) { Name = "T", Source = Made });
+
+        Assert.Equal(asIs.Counted(new Actions(-0.1, 0, 0, 0, 1, 0), 275e6), turned.Counted(new Actions(-0.1, 0, 0, 0, 0, 1), 275e6));
+        Assert.Equal(SectionClass.Four, asIs.Counted(Pushed, 275e6).Class);
+        Assert.Equal(SectionClass.One, asIs.Counted(new Actions(0, 0, 0, 0, 0, 1), 275e6).Class);
+    }
+
+    [Theory]
+    [InlineData("HEB 160", SectionClass.One)]
+    [InlineData("UPN 200", SectionClass.One)]
+    [InlineData("flat 200x30", SectionClass.One)]
+    [InlineData("round 60", SectionClass.One)]
+    public void StockInAPressIsStocky(string name, SectionClass expected) =>
+        Assert.Equal(expected, SectionWalls.Of(Named(name)).Counted(Bent, 275e6).Class);
+
+    [Fact]
+    public void ThinTubesCountLess()
+    {
+        var r = new Reference("MB-03", "AISC 360-16 E7-6: F_y (0.038 E/(F_y D/t) + 2/3), D/t 200, F_y 235", Trust.OwnNumbers);
+        var tube = new CircularHollow(0.4, 0.002) { Name = "t", Source = Made };
+        r.Near("MPa", 0.038 * 210e3 / 200 + 235 * 2.0 / 3, SectionWalls.Of(tube).Counted(Pushed, 235e6).Fy / 1e6, 1e-9);
+        Assert.NotNull(SectionWalls.Of(new CircularHollow(0.5, 0.001) { Name = "t", Source = Made }).WhyNot(235e6));
+        Assert.Null(SectionWalls.Of(tube).WhyNot(235e6));
+    }
+
+    [Fact]
+    public void AThickerWallNeverCountsLess() =>
+        Gen.Select(Gen.Double[0.003, 0.02], Gen.Double[0.003, 0.02], Gen.Double[-1, 1], Gen.Double[-0.1, 0.1], Gen.Double[-0.02, 0.02], Gen.Double[1, 1.5])
+            .Sample((tw, tf, n, my, mz, more) =>
+            {
+                var a = new Actions(n, 0, 0, 0, my + 1e-3, mz);
+                double thin = MemberSection.Yield(a, Welded(0.4, 0.3, tw, tf).Properties, SectionWalls.Of(Welded(0.4, 0.3, tw, tf)).Counted(a, 275e6).Fy, PartialFactors.Recommended)!.Value.SafeTo;
+                double thick = MemberSection.Yield(a, Welded(0.4, 0.3, tw, tf * more).Properties, SectionWalls.Of(Welded(0.4, 0.3, tw, tf * more)).Counted(a, 275e6).Fy, PartialFactors.Recommended)!.Value.SafeTo;
+                // a stronger flange moves stress between flange and web a little
+                Assert.True(thick >= thin * 0.98, $"{thin} {thick}");
+            }, iter: 300);
+
+    [Fact]
+    public void ThinWebsBuckleInShear()
+    {
+        // EN 1993-1-5 5.3: χ_w = 0.83/λ̄_w from 72 ε on, h_w/t 124.3: λ̄_w = 124.3/86.4
+        var r = new Reference("MB-04", "EN 1993-1-5 5.3, table 5.1: h_w/t_w, S235", Trust.OwnNumbers);
+        r.Near("h_w/t 124.3", 0.83 / (124.3 / 86.4), SectionWalls.Of(Welded(0.01 * 124.3 + 0.04, 0.3, 0.01, 0.02)).InShear(235e6), 0.001);
+        r.Near("h_w/t 71", 1, SectionWalls.Of(Welded(0.75, 0.3, 0.01, 0.02)).InShear(235e6), 1e-12);
+    }
+
+    [Fact]
+    public void WorkingHolds()
+    {
+        foreach (Actions a in (Actions[])[Bent, Pushed, new(-0.2, 0, 0, 0, 1, 0.1), new(0.9, 0, 0, 0, 0.2, -0.1), new(0, 0, 0, 0, 0, 1)])
+        {
+            foreach (Shape shape in (Shape[])[Welded(0.9, 0.3, 0.004, 0.02), Welded(0.3, 0.3, 0.012, 0.005), new CircularHollow(0.4, 0.002) { Name = "t", Source = Made },
+                RectangularHollow.Cold("r", 0.3, 0.2, 0.003)])
+            {
+                var w = new Working();
+                (_, double fy) = SectionWalls.Of(shape).Counted(a, 355e6, w);
+                if (fy < 355e6)
+                {
+                    WorkingCheck.Holds(w);
+                    Near.Relative(fy, w.Steps[^1].Si, 1e-12);
+                }
+            }
+        }
+    }
+}
