@@ -1,4 +1,18 @@
+using System.Globalization;
 using BenchmarkDotNet.Running;
+using Ramwright.Bench;
 
 // dotnet run -c Release --project bench/Ramwright.Bench -- --filter '*FrameSolve*' --job short
-BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);
+// dotnet run -c Release --project bench/Ramwright.Bench -- steady 1000000
+// dotnet run -c Release --project bench/Ramwright.Bench -- steps
+int Number(int at, int otherwise) => args.Length > at ? int.Parse(args[at], CultureInfo.InvariantCulture) : otherwise;
+switch (args)
+{
+    case ["steady", ..]:
+        return Steady.Run(Number(1, 1_000_000), Number(2, Environment.ProcessorCount));
+    case ["steps", ..]:
+        return Steady.Steps(Number(1, 5_000));
+    default:
+        BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);
+        return 0;
+}

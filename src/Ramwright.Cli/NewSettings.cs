@@ -11,7 +11,7 @@ internal sealed class NewSettings : CommandSettings
     public string? File { get; init; }
 
     [CommandOption("-f|--frame <KIND>")]
-    [Description("Kind of frame: closed or open-front.")]
+    [Description("Kind of frame: closed, open-front, tie-rod or free.")]
     [DefaultValue("closed")]
     public string Frame { get; init; } = "closed";
 }

@@ -10,7 +10,10 @@ namespace Ramwright.Cli;
 internal static class PressLoad
 {
     /// <summary>Reads and checks a press; prints every fault and gives null when there are any.</summary>
-    public static PressCheck? Check(PressSettings settings, IAnsiConsole screen)
+    public static PressCheck? Check(PressSettings settings, IAnsiConsole screen) => Open(settings, screen)?.Check;
+
+    /// <summary>The same, with the file and its stock beside it.</summary>
+    public static (PressOnDisk Press, PressCheck Check)? Open(PressSettings settings, IAnsiConsole screen)
     {
         PressOnDisk press = PressOnDisk.Open(settings.File);
         if (press.Rig is not { } rig)
@@ -21,7 +24,7 @@ internal static class PressLoad
 
         try
         {
-            return PressCheck.Of(rig);
+            return (press, PressCheck.Of(rig));
         }
         catch (PressFaultsException unbuildable)
         {

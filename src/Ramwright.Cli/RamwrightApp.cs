@@ -29,6 +29,12 @@ internal static class RamwrightApp
             config.AddCommand<DrawCommand>("draw")
                 .WithDescription("Front and side of the press as a dimensioned drawing (SVG).")
                 .WithExample("draw", "examples/wherry-yard.press.yaml", "--out", "wherry-yard.svg");
+            config.AddCommand<OffsetCommand>("offset")
+                .WithDescription("The allowed ram force against how far off centre the work stands.")
+                .WithExample("offset", "examples/wherry-yard.press.yaml");
+            config.AddCommand<LiftCommand>("lift")
+                .WithDescription("What to change so that the press carries what is wanted.")
+                .WithExample("lift", "examples/railing-shop.press.yaml");
             config.AddCommand<NewCommand>("new")
                 .WithDescription("Write a commented starter file to fill in.")
                 .WithExample("new", "my.press.yaml", "--frame", "closed");

@@ -51,6 +51,7 @@ public static class CheckJson
         json.WriteNumber("strokeSeconds", Round(check.Power.Times.FullStroke));
 
         json.List("rungs", check.Ladder.Rungs, Write);
+        OffCentreJson.Write(json, check.OffCentre());
         json.WriteNumber("daylightGrowthMm", Round(check.DaylightGrowth * 1e3));
         json.WriteNumber("openingMmPerM", Round(check.Opening * 1e3));
         json.WriteNumber("stiffnessKNPerMm", Round(check.Response.Stiffness / 1e6));

@@ -8,6 +8,7 @@ public class CheckCommandTest
     [InlineData("wherry-yard.press.yaml", "metric")]
     [InlineData("wherry-yard.press.yaml", "imperial")]
     [InlineData("railing-shop.press.yaml", "metric")]
+    [InlineData("drainage-mill-puller.press.yaml", "metric")]
     public void TheWholeAnswerIsAsApproved(string example, string units)
     {
         (int code, string text) = Run.Command("check", Run.Example(example), "--units", units);
@@ -19,12 +20,14 @@ public class CheckCommandTest
     [Theory]
     [InlineData("wherry-yard.press.yaml", 0)]
     [InlineData("railing-shop.press.yaml", 1)]
+    [InlineData("drainage-mill-puller.press.yaml", 0)]
     public void TheExitCodeSaysWhetherItHolds(string example, int expected) =>
         Assert.Equal(expected, Run.Command("check", Run.Example(example)).Code);
 
     [Theory]
     [InlineData("wherry-yard.press.yaml")]
     [InlineData("railing-shop.press.yaml")]
+    [InlineData("drainage-mill-puller.press.yaml")]
     public void NothingRunsPastEightyColumns(string example)
     {
         string text = Run.Command("check", Run.Example(example)).Text;

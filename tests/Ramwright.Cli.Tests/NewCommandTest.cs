@@ -9,6 +9,8 @@ public sealed class NewCommandTest : IDisposable
     [Theory]
     [InlineData("closed")]
     [InlineData("open-front")]
+    [InlineData("tie-rod")]
+    [InlineData("free")]
     public void AStarterIsAPressThatCanBeChecked(string kind)
     {
         string file = Path.Combine(_folder, "mine.press.yaml");

@@ -76,18 +76,19 @@ public sealed class StarterTest
     internal static List<string> Variants(string text)
     {
         List<StarterLine> lines = StarterLine.Of(text);
-        var blocks = new List<(StarterLine Head, List<StarterLine> Lines)>();
+        var blocks = new List<(StarterLine Head, StarterLine? Within, List<StarterLine> Lines)>();
         for (int i = 0; i < lines.Count; i++)
         {
             StarterLine head = lines[i];
             if (head.Value.Length == 0 && head.Shape?.Form == KeyForm.Record)
-                blocks.Add((head, [head, .. lines.Skip(i + 1).TakeWhile(l => l.Indent > head.Indent)]));
+                blocks.Add((head, lines.Take(i).LastOrDefault(l => l.Indent < head.Indent), [head, .. lines.Skip(i + 1).TakeWhile(l => l.Indent > head.Indent)]));
         }
 
         var pairs = new List<(List<StarterLine> First, List<StarterLine> Instead)>();
-        foreach (var (head, block) in blocks)
+        foreach (var (head, within, block) in blocks)
         {
-            var first = blocks.First(b => b.Head.Key == head.Key && b.Head.Record == head.Record);
+            // a block within another that is itself put in place of a third stands in nothing's place
+            var first = blocks.First(b => b.Head.Key == head.Key && b.Head.Record == head.Record && b.Within == within);
             if (first.Head != head && first.Head.Indent == head.Indent)
                 pairs.Add((first.Lines, block));
         }

@@ -89,6 +89,10 @@ internal sealed class Elevation
                 double half = view.Scale * closed.Width / 2;
                 lines.Across(-half, half, steel.Bottom, steel.Bottom, Figure(closed.Width));
                 break;
+            case RigTieRodFrame rods when view.Right == Vector.Across:
+                double spacing = view.Scale * rods.RodsAcross / 2;
+                lines.Across(-spacing, spacing, steel.Bottom, steel.Bottom, Figure(rods.RodsAcross));
+                break;
             case RigOpenFrontFrame arms when view.Right == Vector.Deep:
                 (double front, _) = view.On(Vector.Zero);
                 lines.Across(rx, front, steel.Bottom, steel.Bottom, Figure(arms.Throat));

@@ -12,6 +12,8 @@ internal static class ClosedFrameBody
         SectionProperties crown = frame.Crown.Shape.Properties, bed = frame.Bed.Shape.Properties, upright = frame.Upright.Shape.Properties;
         double half = HalfSpan(frame), height = Height(frame);
         double foot = frame.BedJoint.Fit == BeamFit.Over ? bed.Top : -bed.Bottom;
+        // rows of pin holes end in steel below the lowest
+        foot = Math.Min(foot, -frame.BedPins?.Edge ?? foot);
         double head = height + (frame.CrownJoint.Fit == BeamFit.Over ? -crown.Bottom : crown.Top);
 
         Piece[] pieces =

@@ -21,6 +21,8 @@ public sealed record FrameBody(IReadOnlyList<Piece> Pieces, Vector RamFace, Vect
         {
             RigClosedFrame closed => ClosedFrameBody.Of(closed),
             RigOpenFrontFrame open => OpenFrontBody.Of(open),
+            RigTieRodFrame rods => TieRodBody.Of(rods),
+            RigFreeFrame free => FreeBody.Of(free),
             _ => throw new NotSupportedException($"{rig.Frame.GetType().Name} has no body."),
         };
     }

@@ -17,7 +17,26 @@ public sealed record Support(int Node, bool Ux, bool Uy, bool Uz, bool Rx, bool 
 /// <param name="Members">Members.</param>
 /// <param name="Supports">Supports; enough that nothing can move freely.</param>
 public sealed record FrameModel(
-    IReadOnlyList<Node> Nodes, IReadOnlyList<FrameMember> Members, IReadOnlyList<Support> Supports);
+    IReadOnlyList<Node> Nodes, IReadOnlyList<FrameMember> Members, IReadOnlyList<Support> Supports)
+{
+    /// <summary>Whether nodes, members and supports are all the same: then one matrix serves both.</summary>
+    internal bool IsSameAs(FrameModel other) =>
+        ReferenceEquals(this, other)
+        || (Same(Nodes, other.Nodes) && Same(Members, other.Members) && Same(Supports, other.Supports));
+
+    private static bool Same<T>(IReadOnlyList<T> a, IReadOnlyList<T> b)
+    {
+        if (a.Count != b.Count)
+            return false;
+        for (int i = 0; i < a.Count; i++)
+        {
+            if (!Equals(a[i], b[i]))
+                return false;
+        }
+
+        return true;
+    }
+}
 
 /// <summary>A force and a moment on a node, global axes.</summary>
 /// <param name="Node">Its number.</param>

@@ -74,6 +74,24 @@ public sealed record PlanJoint(
     string Name, string Key, RigJoint Joint, RigMember Beam, RigMember Onto, IReadOnlyList<int> Numbers, double X,
     Vector Centre, Vector Normal, Vector U, Vector V);
 
+/// <summary>A tie rod and the beam that stands for it.</summary>
+/// <param name="Name">In words: <c>tie rod, left</c>.</param>
+/// <param name="Rod">What it is.</param>
+/// <param name="Beam">Number of its beam in the model, from bed to crown.</param>
+/// <param name="Length">Between its nuts' faces on the inner sides, m.</param>
+/// <param name="Stiffness">How it stretches, closed and open.</param>
+/// <param name="Closed">Whether its preload holds it closed up to the wanted force, as it is taken in the model.</param>
+public sealed record PlanRod(string Name, RigTieRod Rod, int Beam, double Length, RodStiffness Stiffness, bool Closed)
+{
+    /// <summary>What it carries at one of its ends, the worse of the two in bending.</summary>
+    public Actions Actions(FrameSolution solution)
+    {
+        ArgumentNullException.ThrowIfNull(solution);
+        Actions a = solution.At(Beam, 0), b = solution.At(Beam, Length);
+        return Math.Max(Math.Abs(a.My), Math.Abs(a.Mz)) >= Math.Max(Math.Abs(b.My), Math.Abs(b.Mz)) ? a : b;
+    }
+}
+
 /// <summary>The frame of a press as beams, with the load cases of one newton at the ram.</summary>
 /// <param name="Model">The beams.</param>
 /// <param name="Cases">Load cases, the centred one first.</param>
@@ -94,15 +112,24 @@ public sealed record FramePlan(
     /// <summary>How far the dies sink into the parts they stand on for one newton, both together, m/N.</summary>
     public double Pressing { get; init; }
 
+    /// <summary>Nodes with a foot under them where the press lies; null for those at the ram.</summary>
+    public (int Lower, int Upper)? Feet { get; init; }
+
+    /// <summary>Its tie rods; empty for any other frame.</summary>
+    public IReadOnlyList<PlanRod> Rods { get; init; } = [];
+
     /// <summary>Draws up the beams of a press.</summary>
     public static FramePlan Of(Rig rig)
     {
         ArgumentNullException.ThrowIfNull(rig);
-        return rig.Frame switch
+        FramePlan plan = rig.Frame switch
         {
             RigClosedFrame closed => ClosedFramePlan.Of(closed, rig),
             RigOpenFrontFrame open => OpenFrontPlan.Of(open, rig),
+            RigTieRodFrame rods => TieRodPlan.Of(rods, rig),
+            RigFreeFrame free => FreePlan.Of(free, rig),
             _ => throw new ArgumentException($"no beams are drawn up yet for {rig.Frame.GetType().Name}"),
         };
+        return OwnWeight.On(plan, rig);
     }
 }

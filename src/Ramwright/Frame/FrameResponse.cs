@@ -5,7 +5,13 @@ namespace Ramwright.Frame;
 /// <summary>What one newton at the ram does everywhere in the frame.</summary>
 public sealed class FrameResponse
 {
-    private FrameResponse(FramePlan plan, IReadOnlyList<FrameSolution> solutions) => (Plan, Solutions) = (plan, solutions);
+    private readonly FactoredFrame _factored;
+
+    private FrameResponse(FramePlan plan, FactoredFrame factored)
+    {
+        (Plan, _factored) = (plan, factored);
+        Solutions = factored.Solve(plan.Cases);
+    }
 
     /// <summary>The frame as beams.</summary>
     public FramePlan Plan { get; }
@@ -17,7 +23,17 @@ public sealed class FrameResponse
     public static FrameResponse Of(FramePlan plan)
     {
         ArgumentNullException.ThrowIfNull(plan);
-        return new FrameResponse(plan, FrameSolver.Solve(plan.Model, plan.Cases));
+        return new FrameResponse(plan, new FactoredFrame(plan.Model));
+    }
+
+    /// <summary>Solves a plan that may have the beams of another, loaded otherwise: then its matrix is not factored again.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="like">The answer of a frame that may be the same.</param>
+    public static FrameResponse Of(FramePlan plan, FrameResponse like)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        ArgumentNullException.ThrowIfNull(like);
+        return new FrameResponse(plan, plan.Model.IsSameAs(like.Plan.Model) ? like._factored : new FactoredFrame(plan.Model));
     }
 
     /// <summary>How much the daylight grows for one newton, load centred, m/N.</summary>

@@ -74,8 +74,11 @@ internal static class OpenFrontPlan
                     : "No rule is known for how much this joint gives: it is taken as rigid, so the dies will open more than shown, perhaps half as much again; "
                         + "a bar welded to the middle of a box's face bends the face, and opens many times as far.",
                 UnitLoads.InWords(rig.Loading),
-                "Weight is left out: it is small beside the ram force.",
+                .. frame.Horizontal ? (string[])[] : ["Weight is left out: it is small beside the ram force."],
             ])
-        { Pressing = DiePressing.Of(frame.UpperArm.Shape, frame.DieWidth) + DiePressing.Of(frame.LowerArm.Shape, frame.DieWidth) };
+        {
+            Feet = (atLower, atUpper),
+            Pressing = DiePressing.Of(frame.UpperArm.Shape, frame.DieWidth) + DiePressing.Of(frame.LowerArm.Shape, frame.DieWidth),
+        };
     }
 }

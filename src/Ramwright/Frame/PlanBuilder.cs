@@ -66,6 +66,22 @@ internal sealed class PlanBuilder
         return numbers;
     }
 
+    /// <summary>Adds a bar that is one strand and does not warp.</summary>
+    /// <param name="part">What it is.</param>
+    /// <param name="section">Its section; its area may stand for a stiffness.</param>
+    /// <param name="from">Node at its first end.</param>
+    /// <param name="to">Node at its second end.</param>
+    /// <param name="up">Where its section's z points.</param>
+    /// <param name="start">Rigid arm at its first end.</param>
+    /// <param name="end">Rigid arm at its second end.</param>
+    /// <returns>Its number.</returns>
+    public int Bar(string part, SectionProperties section, int from, int to, Vector up, Vector start, Vector end)
+    {
+        _beams.Add(new FrameMember { Part = part, From = from, To = to, Section = section, Up = up, ArmFrom = start, ArmTo = end });
+        _strands.Add((0, false));
+        return _beams.Count - 1;
+    }
+
     /// <summary>A place of a stretch that is looked at, in each of its strands.</summary>
     /// <param name="beams">The stretch.</param>
     /// <param name="x">Metres from its first node; a place within a rigid arm is taken at the arm's end.</param>

@@ -30,7 +30,11 @@ internal static class CautionList
         Say(BreaksThrough(check.SnapThrough, Math.Min(rig.Wanted, check.Ladder.SafeRating), units));
         foreach (string missing in PressedRungs.Missing(rig, units))
             Say(missing);
-        Say("Never put a hand under a ram held up by oil alone: prop it first.");
+        Say(rig.Frame.Horizontal
+            ? "Nothing but its own foot holds the work of a press that lies: prop or sling it before the ram takes it, and before it comes free."
+            : "Never put a hand under a ram held up by oil alone: prop it first.");
+        if (rig.Frame is RigTieRodFrame)
+            Say("Stay out of the line of a tie rod while you tighten it and while it is loaded: one that breaks flies like a bolt from a bow.");
         Say("This advises; it does not certify. Where people can be hurt follow your local code and ask a licensed engineer. "
             + "Prove the press with a gauge before use.");
         return all;

@@ -119,6 +119,13 @@ internal static class JointRungs
                 ?.Into(rungs, new Words($"{id}-bolt-thread", $"thread of the bolts of the {name}", "strips", "strips"), RungGroup.Joints, broken, NutAndThread.Source);
         }
 
+        if (bolted is { Fit: BeamFit.Lapped, Friction: { } mu })
+        {
+            Worst.Joint(response, joints, (i, end, w) => group.Slips(Local(i, end), mu, w))
+                ?.Into(rungs, new Words(id + "-slip", $"faces of the {name}", "slip", "slip", Plural: true), RungGroup.Stiffness,
+                    $"{BoltGroup.SlipFactor} on the friction (EN 1993-1-8:2005, 2.2, table 2.1), none on the load: the bolts then bear", BoltGroup.SlipSource);
+        }
+
         BoltedPlate plate = JointBolts.Plate(bolted, group, Math.Min(joints[0].Beam.Fu, joints[0].Onto.Fu));
         Add("bolt-bearing", "crush the edge of their holes", (a, w) => group.Bearing(a, plate, factors, w));
     }

@@ -42,6 +42,7 @@ internal static class MountRungs
     {
         RigClosedFrame closed => closed.Crown,
         RigOpenFrontFrame open => open.UpperArm,
+        RigTieRodFrame { CrownPlate: null } rods => rods.Crown,
         _ => null,
     };
 

@@ -56,13 +56,28 @@ public sealed class PressCheck
     /// <summary>Everything that was assumed because the file does not say it.</summary>
     public IReadOnlyList<Assumed> Assumed => [.. Rig.Assumed, .. Power.Assumptions];
 
+    /// <summary>The allowed force against how far off centre the work stands; worked out where it is asked for.</summary>
+    public OffCentre OffCentre() => Ladders.OffCentre.Of(this);
+
+    /// <summary>The same press with its work set otherwise; what the setting does not touch is not worked out again.</summary>
+    /// <param name="loading">How squarely the work is pressed.</param>
+    public PressCheck Loaded(RigLoading loading)
+    {
+        Rig rig = Rig with { Loading = loading };
+        return Of(rig, Power, FrameResponse.Of(FramePlan.Of(rig), Response));
+    }
+
     /// <summary>Checks a press.</summary>
     /// <exception cref="FrameMovesException">The frame could move freely.</exception>
     public static PressCheck Of(Rig rig)
     {
         ArgumentNullException.ThrowIfNull(rig);
         PowerReport power = PowerStudy.Of(rig.Cylinder, rig.Pump, rig.Lines, rig.Oil, new PressStroke(rig.Loading.PressingPart, rig.Loading.PressingForce, rig.Wanted));
-        FrameResponse response = FrameResponse.Of(FramePlan.Of(rig));
+        return Of(rig, power, FrameResponse.Of(FramePlan.Of(rig)));
+    }
+
+    private static PressCheck Of(Rig rig, PowerReport power, FrameResponse response)
+    {
         var rungs = new List<Rung>();
         PowerRungs.Add(rungs, rig, power);
         CylinderRungs.Add(rungs, rig, power);
@@ -74,8 +89,10 @@ public sealed class PressCheck
         CornerRungs.Add(rungs, rig, response);
         PanelRungs.Add(rungs, rig, response);
         JointRungs.Add(rungs, rig, response);
+        TieRodRungs.Add(rungs, rig, response);
         StiffnessRungs.Add(rungs, rig, response);
         FatigueRungs.Add(rungs, rig, response);
+        BedHeightRungs.Add(rungs, rig, response);
         return new PressCheck(rig, power, response, Ladder.Of(rungs));
     }
 }

@@ -138,6 +138,7 @@ internal static class PressedRungs
     private static IEnumerable<RigMember> Members(Rig rig) => rig.Frame switch
     {
         RigClosedFrame c => [c.Crown, c.Bed],
+        RigTieRodFrame { CrownPlate: null, BedPlate: null } t => [t.Crown, t.Bed],
         RigOpenFrontFrame o => [o.UpperArm, o.LowerArm],
         _ => [],
     };
@@ -149,6 +150,7 @@ internal static class PressedRungs
         (string? upper, string? lower, double die, double across, double end) = frame switch
         {
             RigClosedFrame c => (c.Crown.Part, c.Bed.Part, c.DieWidth, c.DieDepth, double.PositiveInfinity),
+            RigTieRodFrame { CrownPlate: null, BedPlate: null } t => (t.Crown.Part, t.Bed.Part, t.DieWidth, t.DieDepth, double.PositiveInfinity),
             RigOpenFrontFrame o => (o.UpperArm.Part, o.LowerArm.Part, o.DieDepth, o.DieWidth, o.ArmReach - o.Throat),
             _ => (null, null, 0.0, 0.0, 0.0),
         };
@@ -172,7 +174,7 @@ internal static class PressedRungs
             yield return ("foot-plate", "plate under the cylinder", "cylinder.foot.thickness", members[0], foot.Thickness, foot.Along, foot.Loaded, foot.Loaded, foot.Steel);
         if (!Gaps(members[1]))
             yield break;
-        (double along, double across) = rig.Frame is RigClosedFrame ? (rig.Frame.DieWidth, rig.Frame.DieDepth) : (rig.Frame.DieDepth, rig.Frame.DieWidth);
+        (double along, double across) = rig.Frame is not RigOpenFrontFrame ? (rig.Frame.DieWidth, rig.Frame.DieDepth) : (rig.Frame.DieDepth, rig.Frame.DieWidth);
         RigBolster? bolster = rig.Frame.Bolster;
         yield return ("bolster", "bolster", "frame.bolster.thickness", members[1], bolster?.Thickness, bolster?.Along ?? along, across, along, bolster?.Steel ?? foot.Steel);
     }

@@ -16,6 +16,12 @@ internal static class FrameRules
             case OpenFrontFrame open:
                 OpenFront(open, loading, shelf, faults);
                 break;
+            case FreeFrame free:
+                FreeFrameRules.Check(free, shelf, faults);
+                break;
+            case TieRodFrame rods:
+                TieRodRules.Check(rods, loading, shelf, faults);
+                break;
         }
     }
 
@@ -32,6 +38,21 @@ internal static class FrameRules
         Members(said, shelf, faults, (said.Crown, "crown"), (said.Bed, "bed"), (said.Upright, "upright"));
         JointRules.Check(said.CrownJoint, "frame.crown-joint", shelf, faults);
         JointRules.Check(said.BedJoint, "frame.bed-joint", shelf, faults);
+        if (said.BedPins is { } pins)
+            Pins(said, pins, faults);
+    }
+
+    private static void Pins(ClosedFrame said, BedPins pins, List<Fault> faults)
+    {
+        const string path = "frame.bed-pins";
+        if (said.BedJoint is not null)
+            faults.Add(new Fault(path, "the bed is said to be joined and to rest on pins", "one of the two", Against: "frame.bed-joint"));
+        if (pins.Pitch <= pins.Diameter)
+            faults.Add(new Fault(path + ".pitch", "the holes run into each other", "at least two pin diameters", Against: path + ".diameter"));
+        if (pins.Edge <= pins.Diameter / 2)
+            faults.Add(new Fault(path + ".edge", "the lowest hole would break out of the upright's end", "at least one and a half pin diameters", Against: path + ".diameter"));
+        if ((pins.Count - 1) * pins.Pitch >= said.Daylight)
+            faults.Add(new Fault(path + ".count", "at its highest the bed would stand in the ram", "rows that end below the ram", Against: "frame.daylight"));
     }
 
     private static void OpenFront(OpenFrontFrame said, Loading? loading, Shelf? shelf, List<Fault> faults)
@@ -52,7 +73,7 @@ internal static class FrameRules
         JointRules.Check(said.ArmJoint, "frame.arm-joint", shelf, faults);
     }
 
-    private static void Members(PressFrame said, Shelf? shelf, List<Fault> faults, params ReadOnlySpan<(Member? Member, string Key)> members)
+    internal static void Members(PressFrame said, Shelf? shelf, List<Fault> faults, params ReadOnlySpan<(Member? Member, string Key)> members)
     {
         if (shelf is not null)
         {

@@ -95,6 +95,10 @@ public sealed record BoltedJoint : Joint
     /// <summary>How many planes of each bolt are sheared.</summary>
     [Says("how many planes of each bolt are sheared"), Measure(Dimension.Count, "1", From = 1, UpTo = 2)]
     public double? ShearPlanes { get; init; }
+
+    /// <summary>Slip factor μ of the faces, where the bolts are tightened to the code's preload.</summary>
+    [Says("slip factor of the faces, where the bolts are tightened to 0.7 of their strength"), Measure(Dimension.Number, "0.3", From = 0.05, UpTo = 0.6)]
+    public double? Friction { get; init; }
 }
 
 /// <summary>Held by one pin at each end.</summary>

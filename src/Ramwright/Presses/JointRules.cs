@@ -73,6 +73,12 @@ internal static class JointRules
                 Against: against));
         }
 
+        if (said.Friction is not null && said.Class is not ("8.8" or "10.9"))
+        {
+            faults.Add(new Fault(path + ".friction", "only bolts of class 8.8 and 10.9 are tightened so hard that the faces hold by friction",
+                "class: 8.8 or class: 10.9, or no friction", Against: said.Class is null ? null : path + ".class"));
+        }
+
         if (shelf is not null && said.Class is { } name && !shelf.TryClass(name, d, out _))
         {
             string sizes = Sizes(name, shelf, call.Form);
@@ -81,7 +87,7 @@ internal static class JointRules
         }
     }
 
-    private static string Sizes(string name, Shelf shelf, ThreadForm form)
+    internal static string Sizes(string name, Shelf shelf, ThreadForm form)
     {
         double above = double.PositiveInfinity, upTo = 0;
         foreach (PropertyClass row in shelf.Classes)

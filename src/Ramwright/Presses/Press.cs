@@ -60,6 +60,10 @@ public sealed record Press
     [Says("the factors between the force at which a part gives and the force it is safe to")]
     public Factors? Factors { get; init; }
 
+    /// <summary>What a kilogram of steel costs, in the person's own money.</summary>
+    [Says("what a kilogram of steel costs, in your own money"), Measure(Dimension.Number, "1.6", UpTo = 1e6)]
+    public double? PricePerKg { get; init; }
+
     /// <summary>Further stock tables, as paths beside the press file.</summary>
     [Says("your own stock tables (CSV), as paths beside this file")]
     public IReadOnlyList<string>? Stock { get; init; }

@@ -33,6 +33,10 @@ public abstract record PressFrame
     /// <summary>How much of the ram and cylinder stands between crown and daylight, m.</summary>
     [Says("from the crown's face down to the ram's face, ram fully up"), Measure(Dimension.Length, "150 mm", From = 0, UpTo = 10)]
     public double? RamDrop { get; init; }
+
+    /// <summary>It lies on its back, and the ram pushes level.</summary>
+    [Says("the press lies on its back and the ram pushes level")]
+    public bool? Horizontal { get; init; }
 }
 
 /// <summary>Crown and bed between two uprights.</summary>
@@ -62,6 +66,10 @@ public sealed record ClosedFrame : PressFrame
     /// <summary>How bed and uprights are joined.</summary>
     [Says("how bed and uprights are joined")]
     public Joint? BedJoint { get; init; }
+
+    /// <summary>Pins that the bed rests on, in place of a joint.</summary>
+    [Says("pins the bed rests on at several heights, in place of bed-joint")]
+    public BedPins? BedPins { get; init; }
 }
 
 /// <summary>A column with two arms; open at front and sides.</summary>
@@ -91,6 +99,27 @@ public sealed record OpenFrontFrame : PressFrame
     /// <summary>How the arms are fixed to the column.</summary>
     [Says("how the arms are fixed to the column")]
     public Joint? ArmJoint { get; init; }
+}
+
+/// <summary>Any frame, given by its points and the bars between them.</summary>
+[Kind("free"), Says("any frame, by its points and the bars between them")]
+public sealed record FreeFrame : PressFrame
+{
+    /// <summary>The points where bars meet or the ram acts.</summary>
+    [Needed, Says("the points where bars meet or the ram acts")]
+    public IReadOnlyList<FramePoint>? Points { get; init; }
+
+    /// <summary>The bars.</summary>
+    [Needed, Says("the bars, each from one point to another")]
+    public IReadOnlyList<FrameBar>? Bars { get; init; }
+
+    /// <summary>Name of the point that the cylinder pushes up.</summary>
+    [Needed, Says("name of the point that the cylinder pushes up")]
+    public string? CylinderAt { get; init; }
+
+    /// <summary>Name of the point that the work pushes down, straight below it.</summary>
+    [Needed, Says("name of the point that the work pushes down, straight below")]
+    public string? WorkAt { get; init; }
 }
 
 /// <summary>One member of the frame.</summary>

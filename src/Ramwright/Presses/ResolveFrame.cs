@@ -10,16 +10,21 @@ internal static class ResolveFrame
     {
         ClosedFrame closed => Closed(closed, shelf, assume),
         OpenFrontFrame open => OpenFront(open, shelf, assume),
+        TieRodFrame rods => ResolveTieRods.Of(rods, shelf, assume),
+        FreeFrame free => ResolveFree.Of(free, shelf, assume),
         _ => throw new ArgumentException($"no such frame: {said.GetType().Name}"),
     };
 
     private static RigClosedFrame Closed(ClosedFrame said, Shelf shelf, Assumptions assume)
     {
-        RigMember crown = Member(said.Crown, "crown", "frame.crown", said, shelf, assume);
-        RigMember bed = Member(said.Bed, "bed", "frame.bed", said, shelf, assume);
+        RigMember crown = Member(said.Crown, FrameWords.Crown(said), "frame.crown", said, shelf, assume);
+        RigMember bed = Member(said.Bed, FrameWords.Bed(said), "frame.bed", said, shelf, assume);
         RigMember upright = Member(said.Upright, "upright", "frame.upright", said, shelf, assume);
         RigJoint crownJoint = ResolveJoint.Of(said.CrownJoint, "frame.crown-joint", crown, upright, shelf, assume);
-        RigJoint bedJoint = ResolveJoint.Of(said.BedJoint, "frame.bed-joint", bed, upright, shelf, assume);
+        RigJoint bedJoint = said.BedPins is { } pins
+            ? ResolveJoint.Of(Pin(pins), "frame.bed-pins", bed, upright, shelf, assume)
+            : ResolveJoint.Of(said.BedJoint, "frame.bed-joint", bed, upright, shelf, assume);
+        ResolveJoint.TellOfSlip(crownJoint, bedJoint, 2 * (Resolver.Needed(said.Width, "frame.width") / 2 + upright.Shape.Properties.Bottom), assume);
         double dieWidth = DieWidth(said, assume);
         return new RigClosedFrame
         {
@@ -28,15 +33,36 @@ internal static class ResolveFrame
             DieDepth = said.DieDepth ?? dieWidth,
             Bolster = ResolveBearing.Bolster(said.Bolster, dieWidth, shelf, assume),
             RamDrop = RamDrop(said, assume),
+            Horizontal = said.Horizontal == true,
             Width = Resolver.Needed(said.Width, "frame.width"),
             Crown = WithJointHoles(crown, crownJoint, beam: true, assume),
             Bed = WithJointHoles(bed, bedJoint, beam: true, assume),
-            // the holes at the crown are taken for both ends: joints at crown and bed are seldom different
-            Upright = WithJointHoles(upright, crownJoint, beam: false, assume),
+            // the holes at the crown are taken for both ends: joints at crown and bed are seldom different, but for a bed on pins
+            Upright = Weaker(WithJointHoles(upright, crownJoint, beam: false, assume), said.BedPins is null ? upright : WithJointHoles(upright, bedJoint, beam: false, assume)),
             CrownJoint = crownJoint,
             BedJoint = bedJoint,
+            BedPins = said.BedPins is { } rows
+                ? new RigBedPins(
+                    Resolver.Needed(rows.Pitch, "frame.bed-pins.pitch"),
+                    (int)Resolver.Needed(rows.Count, "frame.bed-pins.count"),
+                    assume.Or(rows.Edge, "frame.bed-pins.edge", 2 * (rows.Diameter ?? 0), Dimension.Length, "two pin diameters of steel below the lowest hole"))
+                : null,
         };
     }
+
+    private static PinnedJoint Pin(BedPins said) => new()
+    {
+        Fit = BeamFit.Lapped,
+        Diameter = said.Diameter,
+        Steel = said.Steel,
+        Middle = said.Middle,
+        Outer = said.Outer,
+        Gap = said.Gap,
+    };
+
+    /// <summary>The one whose holes leave less.</summary>
+    private static RigMember Weaker(RigMember a, RigMember b) =>
+        a.JointNet is null || (b.JointNet is { } net && net.Properties.A < a.JointNet.Properties.A) ? b : a;
 
     private static RigOpenFrontFrame OpenFront(OpenFrontFrame said, Shelf shelf, Assumptions assume)
     {
@@ -57,6 +83,7 @@ internal static class ResolveFrame
             DieDepth = dieDepth,
             Bolster = ResolveBearing.Bolster(said.Bolster, dieDepth, shelf, assume),
             RamDrop = RamDrop(said, assume),
+            Horizontal = said.Horizontal == true,
             Throat = throat,
             ArmReach = said.ArmReach ?? throat + 0.05,
             Column = column,
@@ -86,13 +113,13 @@ internal static class ResolveFrame
         return column with { JointNet = new Slotted(section, slot) { Name = column.Shape.Name + " at the slot", Source = column.Shape.Source } };
     }
 
-    private static double DieWidth(PressFrame said, Assumptions assume) =>
+    internal static double DieWidth(PressFrame said, Assumptions assume) =>
         assume.Or(said.DieWidth, "frame.die-width", 0, Dimension.Length, "nothing said: the load is taken as a point, the worst case");
 
-    private static double RamDrop(PressFrame said, Assumptions assume) =>
+    internal static double RamDrop(PressFrame said, Assumptions assume) =>
         assume.Or(said.RamDrop, "frame.ram-drop", 0.1, Dimension.Length, "a cylinder let into the crown");
 
-    private static RigMember Member(
+    internal static RigMember Member(
         Member? said, string part, string path, PressFrame frame, Shelf shelf, Assumptions assume)
     {
         string name = said?.Section ?? frame.Section
@@ -114,10 +141,14 @@ internal static class ResolveFrame
 
         if (said?.Turned == true)
             shape = new Turned(shape) { Name = shape.Name + " turned", Source = shape.Source };
-        string steel = said?.Steel ?? assume.Or(frame.Steel, "frame.steel", "unknown",
+        return new RigMember(part, shape, Cut(shape, said?.Openings, path, assume), SteelOf(said?.Steel, path + ".steel", frame, shelf, assume)) { Stiffened = said?.Stiffened?.Thickness };
+    }
+
+    internal static Steel SteelOf(string? said, string path, PressFrame frame, Shelf shelf, Assumptions assume)
+    {
+        string steel = said ?? assume.Or(frame.Steel, "frame.steel", "unknown",
             "steel without papers is taken at the lowest structural grade");
-        Steel found = Resolver.SteelNamed(steel, shelf, path + ".steel", assume);
-        return new RigMember(part, shape, Cut(shape, said?.Openings, path, assume), found) { Stiffened = said?.Stiffened?.Thickness };
+        return Resolver.SteelNamed(steel, shelf, path, assume);
     }
 
     private static Shape? Cut(Shape shape, IReadOnlyList<Opening>? openings, string path, Assumptions assume)
@@ -138,7 +169,7 @@ internal static class ResolveFrame
         return net;
     }
 
-    private static Shape? Drill(Shape shape, HolePlace place, double width, int count, string path, Assumptions assume)
+    internal static Shape? Drill(Shape shape, HolePlace place, double width, int count, string path, Assumptions assume)
     {
         if (Drilled.WhyNot(shape, place, width, count) is not { } reason)
             return Drilled.Through(shape, place, width, count);

@@ -91,8 +91,24 @@ internal static class ResolveJoint
                 planes == 2 ? "two of the thinner walls bear the same way" : "the thinner wall of the two sections"),
             ShearPlanes = planes,
             Engagement = said.Engagement,
+            Friction = said.Friction,
         };
     }
+
+    /// <summary>Ordinary bolts sit loose in their holes: the corners move once, under the first squeeze.</summary>
+    public static void TellOfSlip(RigJoint crown, RigJoint bed, double apart, Assumptions assume)
+    {
+        double up = Slip(crown), down = Slip(bed), most = Math.Max(up, down);
+        if (most <= 0)
+            return;
+        assume.Caution($"Bolts in clearance holes slip once, under the first squeeze, until they bear: the daylight may grow by up to {Readout.Text(up + down, Dimension.Length)}, "
+            + $"and the dies tilt by up to {Readout.Text(most / apart, Dimension.Slope)} if one side slips first. "
+            + "Seat them with one full squeeze, then measure and square up; or say friction: for bolts of 8.8 or 10.9 tightened to hold.");
+    }
+
+    // a hole in each part, the bolt on the wrong side of both to begin with: twice the clearance
+    private static double Slip(RigJoint joint) =>
+        joint is RigBoltedJoint { Fit: BeamFit.Lapped, Friction: null } bolts ? 2 * (bolts.Hole - bolts.Thread.D) : 0;
 
     private static RigPinnedJoint Pinned(
         PinnedJoint said, BeamFit fit, string path, RigMember beam, RigMember onto, Shelf shelf, Assumptions assume)

@@ -23,40 +23,7 @@ public static class Resolver
         RigCylinder cylinder = ResolveCylinder.Of(Needed(press.Cylinder, "cylinder"), shelf, assume);
         RigPump pump = ResolvePump.Of(Needed(press.Pump, "pump"), cylinder, assume);
         RigFrame frame = ResolveFrame.Of(Needed(press.Frame, "frame"), shelf, assume);
-        Loading said = press.Loading ?? new Loading();
-        double die = frame.DieWidth > 0 ? frame.DieWidth : 0.1;
-        string whyOff = frame.DieWidth > 0
-            ? "a quarter of the die's width: work is seldom set truer"
-            : "a quarter of a 100 mm die: work is seldom set truer";
-        var loading = new RigLoading(
-            assume.Or(said.OffCentreAcross, "loading.off-centre-across", die / 4, Dimension.Length, whyOff),
-            assume.Or(said.OffCentreDeep, "loading.off-centre-deep", die / 4, Dimension.Length, whyOff),
-            assume.Or(said.SideLoad, "loading.side-load", 0.03, Dimension.Ratio,
-                "common practice: some side push comes with every squeeze"),
-            assume.Or(said.AllowedOpening, "loading.allowed-opening", 2e-3, Dimension.Slope,
-                "common practice: 0.2 mm across a 100 mm die"),
-            assume.Or(said.Squeezes, "loading.squeezes", 20_000, Dimension.Count,
-                "ten a day, 200 days a year, for ten years: a guess at a one-person workshop"),
-            said.SqueezesADay)
-        {
-            AcrossSaid = said.OffCentreAcross is not null,
-            DeepSaid = said.OffCentreDeep is not null,
-            PressingPart = assume.Or(said.PressingPart, "loading.pressing-part", 0.2 * cylinder.Stroke, Dimension.Length,
-                "the last 20 % of the stroke: nothing was said of the work"),
-            PressingForce = assume.Or(said.PressingForce, "loading.pressing-force", 0.5 * wanted, Dimension.Force,
-                "half of what is wanted: nothing was said of the work"),
-        };
-        if (loading.PressingPart > cylinder.Stroke)
-        {
-            assume.Fault("loading.pressing-part", "the ram would work over more than its stroke of " + Readout.Text(cylinder.Stroke, Dimension.Length),
-                "a part no longer than the stroke, or the stroke as cylinder.stroke");
-        }
-        if (!loading.AcrossSaid && !loading.DeepSaid && cylinder.Guide != RamGuide.Guided)
-        {
-            assume.Caution("Work off centre bends the ram's rod and crushes its guides. The file does not say how far off centre, so rod and gland are "
-                + "checked for the side load only: say off-centre-across under loading.");
-        }
-
+        RigLoading loading = ResolveLoading.Of(press.Loading, wanted, cylinder, frame.DieWidth, assume);
         RigRamEnd? ram = ResolveRamEnd.Of(press.Ram, cylinder, loading, shelf, assume);
         RigPullGear? pull = ResolvePullGear.Of(press.Pull, cylinder, shelf, assume);
 

@@ -15,6 +15,8 @@ public abstract record RigFrame
     public RigBolster? Bolster { get; init; }
     /// <summary>From the crown's (or upper arm's) face down to the ram's face, ram fully up, m.</summary>
     public required double RamDrop { get; init; }
+    /// <summary>Whether it lies on its back; its weight then acts from front to back.</summary>
+    public bool Horizontal { get; init; }
 }
 
 /// <summary>Crown and bed between two uprights.</summary>
@@ -32,6 +34,15 @@ public sealed record RigClosedFrame : RigFrame
     public required RigJoint CrownJoint { get; init; }
     /// <summary>Bed to upright.</summary>
     public required RigJoint BedJoint { get; init; }
+    /// <summary>The rows of holes, where the bed rests on pins.</summary>
+    public RigBedPins? BedPins { get; init; }
+
+    /// <summary>How many heights the bed can be set at.</summary>
+    public int BedHeights => BedPins?.Count ?? 1;
+
+    /// <summary>The same frame with its bed raised; 0 is the lowest.</summary>
+    /// <param name="height">Which height, from 0.</param>
+    public RigClosedFrame WithBedAt(int height) => this with { Daylight = Daylight - height * (BedPins?.Pitch ?? 0) };
 }
 
 /// <summary>A column with two arms.</summary>

@@ -43,6 +43,8 @@ public sealed record RigBoltedJoint(BeamFit Fit) : RigJoint(Fit)
     public double? Engagement { get; init; }
     /// <summary>Sheared planes of each bolt.</summary>
     public required int ShearPlanes { get; init; }
+    /// <summary>Slip factor μ of faces held by the code's preload; null for ordinary bolts.</summary>
+    public double? Friction { get; init; }
 
     /// <summary>Bolts along the beam and along the upright: two columns where four or more are even in number, else one.</summary>
     public (int Along, int Up) Columns => Count >= 4 && Count % 2 == 0 ? (2, Count / 2) : (1, Count);

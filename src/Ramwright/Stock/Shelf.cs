@@ -1,6 +1,5 @@
 using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
-using System.Text;
 using Ramwright.Quantities;
 
 namespace Ramwright.Stock;
@@ -11,11 +10,23 @@ namespace Ramwright.Stock;
 /// </summary>
 public sealed record Shelf
 {
+    private readonly IReadOnlyList<Steel> _steels = [];
     private readonly IReadOnlyList<Shape> _sections = [];
+    private readonly IReadOnlyList<ScrewThread> _threads = [];
+    private Dictionary<string, Steel>? _steelsByName;
     private Dictionary<string, Shape>? _byName;
+    private Dictionary<string, ScrewThread>? _threadsByName;
 
     /// <summary>Steels.</summary>
-    public required IReadOnlyList<Steel> Steels { get; init; }
+    public required IReadOnlyList<Steel> Steels
+    {
+        get => _steels;
+        init
+        {
+            _steels = value;
+            _steelsByName = null;
+        }
+    }
     /// <summary>Rolled and hollow sections.</summary>
     public required IReadOnlyList<Shape> Sections
     {
@@ -29,7 +40,15 @@ public sealed record Shelf
     /// <summary>Bolt and rod classes, a row per range of diameters.</summary>
     public required IReadOnlyList<PropertyClass> Classes { get; init; }
     /// <summary>Threads that go by name: coarse metric ones, UNC, UNF and UN.</summary>
-    public required IReadOnlyList<ScrewThread> Threads { get; init; }
+    public required IReadOnlyList<ScrewThread> Threads
+    {
+        get => _threads;
+        init
+        {
+            _threads = value;
+            _threadsByName = null;
+        }
+    }
     /// <summary>Hoses.</summary>
     public required IReadOnlyList<HoseGrade> Hoses { get; init; }
     /// <summary>Oils.</summary>
@@ -50,12 +69,12 @@ public sealed record Shelf
 
     /// <summary>Finds a steel by its name.</summary>
     public bool TrySteel(string name, [NotNullWhen(true)] out Steel? steel) =>
-        (steel = Steels.FirstOrDefault(s => SameName(s.Name, name))) is not null;
+        (_steelsByName ??= Index(_steels, s => s.Name)).TryGetValue(Key(name), out steel);
 
     /// <summary>Finds a section that goes by name; pairs and bars by dimensions are read by <see cref="SectionText"/>.</summary>
     public bool TrySection(string name, [NotNullWhen(true)] out Shape? section)
     {
-        _byName ??= Index(_sections);
+        _byName ??= Index(_sections, s => s.Name);
         return _byName.TryGetValue(Key(name), out section);
     }
 
@@ -69,8 +88,7 @@ public sealed record Shelf
     {
         ArgumentNullException.ThrowIfNull(name);
         string key = Key(name);
-        thread = Threads.FirstOrDefault(t => Key(t.Name) == key);
-        if (thread is not null)
+        if ((_threadsByName ??= Index(_threads, t => t.Name)).TryGetValue(key, out thread))
             return true;
         if (!ThreadText.TryRead(name, out ThreadCall call))
             return false;
@@ -144,14 +162,15 @@ public sealed record Shelf
     public static string Key(string name)
     {
         ArgumentNullException.ThrowIfNull(name);
-        var key = new StringBuilder(name.Length);
+        Span<char> key = name.Length <= 256 ? stackalloc char[name.Length] : new char[name.Length];
+        int length = 0;
         foreach (char c in name)
         {
             if (!char.IsWhiteSpace(c))
-                key.Append(c is '×' or '*' ? 'X' : char.ToUpperInvariant(c));
+                key[length++] = c is '×' or '*' ? 'X' : char.ToUpperInvariant(c);
         }
 
-        return key.ToString();
+        return new string(key[..length]);
     }
 
     /// <inheritdoc/>
@@ -160,11 +179,12 @@ public sealed record Shelf
     /// <inheritdoc/>
     public override int GetHashCode() => System.Runtime.CompilerServices.RuntimeHelpers.GetHashCode(this);
 
-    private static Dictionary<string, Shape> Index(IReadOnlyList<Shape> sections)
+    // the first of a name counts: a person's own rows stand in front
+    private static Dictionary<string, T> Index<T>(IReadOnlyList<T> rows, Func<T, string> nameOf)
     {
-        var index = new Dictionary<string, Shape>(sections.Count);
-        foreach (Shape s in sections)
-            index.TryAdd(Key(s.Name), s);
+        var index = new Dictionary<string, T>(rows.Count);
+        foreach (T row in rows)
+            index.TryAdd(Key(nameOf(row)), row);
         return index;
     }
 }

@@ -21,6 +21,11 @@ public sealed class BoltGroup
     /// <summary>Elastic sharing.</summary>
     public static readonly Citation SharingSource = new("Shigley's Mechanical Engineering Design, 9th ed.", "8-12, eccentric loading");
 
+    /// <summary>Slip of faces that preloaded bolts hold together.</summary>
+    public static readonly Citation SlipSource = new("EN 1993-1-8:2005", "3.9.1, eq. 3.6");
+    /// <summary>γ_M3,ser.</summary>
+    public const double SlipFactor = 1.1;
+
     private readonly double _yc, _zc, _yy, _zz, _yz;
 
     /// <summary>Takes the bolts.</summary>
@@ -108,6 +113,27 @@ public sealed class BoltGroup
         w?.Step("u", "share of the shear resistance used by one newton", "F_v / (n_s F_vR)", u, Dimension.Number, Bolt.Source,
             ("F_v", Fv, Dimension.Force), ("n_s", ShearPlanes, Dimension.Count), ("F_vR", FvR, Dimension.Force));
         return Limit.FromUse(u, factors.M2, factors.Load, w);
+    }
+
+    /// <summary>Ram force at which the most loaded bolt's faces slip: F_s,Rk = n μ F_p,C; a service limit, without a factor on the load.</summary>
+    /// <param name="a">Actions per newton at the ram, in the group's plane.</param>
+    /// <param name="mu">Slip factor μ of the faces: 0.2 as rolled, 0.3 wire-brushed, 0.5 blasted (EN 1090-2, table 17).</param>
+    /// <param name="w">Where to write it down.</param>
+    /// <exception cref="InvalidOperationException">A class that the code does not preload.</exception>
+    /// <remarks>Holes of the usual clearance, k_s = 1; no pull on the bolts. Safe to: over γ_M3,ser = 1.1.</remarks>
+    public Limit? Slips(Actions a, double mu, Working? w = null)
+    {
+        double preload = Bolt.CodePreload();
+        (BoltPlace p, double Fv) = Worst(a, f => Math.Sqrt(f.Fy * f.Fy + f.Fz * f.Fz));
+        if (Fv < 1 / Limit.Farthest)
+            return null;
+        ShowShear(a, p, Fv, w);
+        w?.Step("F_pC", "preload of the code", "0.7 f_ub A_s", preload, Dimension.Force, Bolt.PreloadSource,
+            ("f_ub", Bolt.Fub, Dimension.Stress), ("A_s", Bolt.Thread.As, Dimension.Area));
+        double u = Fv / (ShearPlanes * Check.Positive(mu) * preload);
+        w?.Step("u", "share of the slip resistance used by one newton", "F_v / (n μ F_pC)", u, Dimension.Number, SlipSource,
+            ("F_v", Fv, Dimension.Force), ("n", ShearPlanes, Dimension.Count), ("μ", mu, Dimension.Number), ("F_pC", preload, Dimension.Force));
+        return Limit.FromUse(u, SlipFactor, 1, w);
     }
 
     /// <summary>Ram force at which the plate gives way at the worst bolt.</summary>

@@ -185,6 +185,8 @@ public sealed class SectionWalls
         RectangularHollow r => Tube(r.H, r.B, r.T, r.T, 1.5 * r.T, 1.5 * r.T),
         Box b => Tube(b.H, b.B, b.Tw, b.Tf, b.Tf, b.Tw),
         CircularHollow o => [new Wall("wall of the tube", WallHold.Round, o.D, o.T, 0, o.D / 2, 0, -o.D / 2)],
+        Angle l => OfAngle(l),
+        Tee t => OfTee(t),
         Flat or Round => [],
         Turned t => [.. Walls(t.Of).Select(w => w with { Y1 = -w.Z1, Z1 = w.Y1, Y2 = -w.Z2, Z2 = w.Y2 })],
         Drilled d => Walls(d.Of),
@@ -225,6 +227,36 @@ public sealed class SectionWalls
 
         if (half > 0)
             all.Add(new Wall("web", WallHold.BothEdges, 2 * half, c.Tw, c.Tw / 2 - back, -half, c.Tw / 2 - back, half));
+        return [.. all];
+    }
+
+    /// <summary>
+    /// Both legs, taken whole as sheet 3 of table 5.2 takes them. That sheet lets the mean leg be 11.5 ε thick over thin where sheet 2
+    /// lets an outstand be 14 ε: the width is raised by as much, so that evenly pushed both agree.
+    /// </summary>
+    private static Wall[] OfAngle(Angle l)
+    {
+        double mean = 14 / 11.5 * (l.H + l.B) / 2;
+        double y = l.T / 2 - l.Properties.Left, z = l.T / 2 - l.Properties.Bottom;
+        return
+        [
+            new Wall("standing leg", WallHold.OneEdge, Math.Max(l.H, mean), l.T, y, z, y, l.H - l.Properties.Bottom),
+            new Wall("lying leg", WallHold.OneEdge, Math.Max(l.B, mean), l.T, y, z, l.B - l.Properties.Left, z),
+        ];
+    }
+
+    private static Wall[] OfTee(Tee t)
+    {
+        double bottom = t.Properties.Bottom, root = t.Tw / 2 + t.R1, stem = t.Tf + t.R1, z = t.Tf / 2 - bottom;
+        var all = new List<Wall>();
+        if (t.B / 2 > root)
+        {
+            all.Add(new Wall("flange", WallHold.OneEdge, t.B / 2 - root, t.Tf, root, z, t.B / 2, z));
+            all.Add(new Wall("flange", WallHold.OneEdge, t.B / 2 - root, t.Tf, -root, z, -t.B / 2, z));
+        }
+
+        if (t.H > stem)
+            all.Add(new Wall("stem", WallHold.OneEdge, t.H - stem, t.Tw, 0, stem - bottom, 0, t.H - bottom));
         return [.. all];
     }
 

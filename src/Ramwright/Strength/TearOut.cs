@@ -54,6 +54,23 @@ public static class TearOut
     public static double Edge(double lc, double t, double d, double Fu) =>
         Math.Min(1.2 * Check.Positive(lc), 2.4 * Check.Positive(d)) * Check.Positive(t) * Check.Positive(Fu);
 
+    /// <summary>Ram force at which a plug is sheared out between a pin's hole and the edge or the next hole.</summary>
+    /// <param name="share">Force of the pin per newton at the ram, either sign.</param>
+    /// <param name="lc">Clear distance from hole to edge, m.</param>
+    /// <param name="t">Thickness, all walls together, m.</param>
+    /// <param name="fy">Yield strength, Pa.</param>
+    /// <param name="factors">Factors; γ_M0 and γ_F are used.</param>
+    /// <param name="w">Where to write it down.</param>
+    public static Limit? PlugOut(double share, double lc, double t, double fy, PartialFactors factors, Working? w = null)
+    {
+        double f = Math.Abs(Check.Finite(share)), R = Plug(lc, t, fy), u = f / R;
+        w?.Step("F_plug", "resistance of the plug", "2 l_c t f_y / √(3)", R, Dimension.Force, PlugSource,
+            ("l_c", lc, Dimension.Length), ("t", t, Dimension.Length), ("f_y", fy, Dimension.Stress));
+        w?.Step("u", "share of it used by one newton", "f / F_plug", u, Dimension.Number, PlugSource,
+            ("f", f, Dimension.Force), ("F_plug", R, Dimension.Force));
+        return Limit.FromUse(u, factors.M0, factors.Load, w);
+    }
+
     /// <summary>A plug sheared out between hole and edge along two planes, N, at the shear yield strength.</summary>
     /// <param name="lc">Clear distance from hole to edge, m.</param>
     /// <param name="t">Thickness, m.</param>

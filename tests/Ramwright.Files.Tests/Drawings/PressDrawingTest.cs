@@ -28,7 +28,12 @@ public class PressDrawingTest
     {
         PressCheck check = Check(example);
         string[] texts = [.. PressDrawing.Of(check).Marks.OfType<Lettering>().Select(t => t.Text)];
-        double opening = check.Rig.Frame is RigClosedFrame closed ? closed.Width : ((RigOpenFrontFrame)check.Rig.Frame).Throat;
+        double opening = check.Rig.Frame switch
+        {
+            RigClosedFrame closed => closed.Width,
+            RigTieRodFrame rods => rods.RodsAcross,
+            _ => ((RigOpenFrontFrame)check.Rig.Frame).Throat,
+        };
         Assert.Contains(Math.Round(check.Rig.Frame.Daylight * 1000, 3).ToString(CultureInfo.InvariantCulture), texts);
         Assert.Contains(Math.Round(opening * 1000, 3).ToString(CultureInfo.InvariantCulture), texts);
         foreach (Piece piece in FrameBody.Of(check.Rig).Pieces)

@@ -46,6 +46,9 @@ public class ExamplesTest
     public void TheBoatyardsPressHolds() => Assert.Equal(Verdict.Holds, Check("wherry-yard.press.yaml").AgainstWanted);
 
     [Fact]
+    public void TheMillsPullerHolds() => Assert.Equal(Verdict.Holds, Check("drainage-mill-puller.press.yaml").Verdict);
+
+    [Fact]
     public void TheRailingShopsFirstDraftDoesNot()
     {
         PressCheck check = Check("railing-shop.press.yaml");

@@ -76,6 +76,30 @@ public class SectionWallsTest
     public void StockInAPressIsStocky(string name, SectionClass expected) =>
         Assert.Equal(expected, SectionWalls.Of(Named(name)).Counted(Bent, 275e6).Class);
 
+    [Theory]
+    [InlineData("L 80x80x8", 275e6, false)]      // 10 of 11.5 ε = 10.6
+    [InlineData("L 90x90x7", 235e6, true)]       // 12.9 of 11.5
+    [InlineData("L 100x100x8", 355e6, true)]     // 12.5 of 9.4
+    public void EvenlyPushedAnglesFollowTheirOwnSheet(string name, double fy, bool thin)
+    {
+        var angle = (Angle)Named(name);
+        double mean = (angle.B + angle.H) / (2 * angle.T), limit = 11.5 * Math.Sqrt(235e6 / fy);
+        (SectionClass its, double counted) = SectionWalls.Of(angle).Counted(Pushed, fy);
+        Assert.Equal(thin, its == SectionClass.Four);
+        new Reference("MB-05", $"EN 1993-1-1 table 5.2 sheet 3, (b+h)/2t of {name}, with 5.5.2(9)", Trust.OwnNumbers)
+            .Near("MPa", fy / 1e6 * Math.Min(1, Math.Pow(limit / mean, 2)), counted / 1e6, 1e-9);
+    }
+
+    [Theory]
+    [InlineData("T 100", SectionClass.One)]
+    public void TheStemOfATIsAnOutstand(string name, SectionClass pulled)
+    {
+        var tee = (Tee)Named(name);
+        Assert.Equal(pulled, SectionWalls.Of(tee).Counted(Pulled, 275e6).Class);
+        double of = (tee.H - tee.Tf - tee.R1) / tee.Tw, eps = Math.Sqrt(235.0 / 355);
+        Assert.Equal(of <= 9 * eps ? SectionClass.One : of <= 10 * eps ? SectionClass.Two : SectionClass.Three, SectionWalls.Of(tee).Counted(Pushed, 355e6).Class);
+    }
+
     [Fact]
     public void ThinTubesCountLess()
     {

@@ -120,4 +120,23 @@ public class ThreadTest
         RodThread.Stretches(0.5, M20, C129, PartialFactors.Recommended, w);
         WorkingCheck.Holds(w);
     }
+
+    // inches: least major and pitch diameter of the 2A bolt, greatest minor and pitch diameter of the 2B nut
+    [Theory]
+    [InlineData("1/2-13 UNC", 0.5, 13, 0.4876, 0.4435, 0.434, 0.4565)]
+    [InlineData("3/4-10 UNC", 0.75, 10, 0.7353, 0.6773, 0.663, 0.6927)]
+    [InlineData("1-8 UNC", 1, 8, 0.9830, 0.9100, 0.890, 0.9276)]
+    public void InchThreadsAreAsLooseAsTheirClassAllows(string name, double d, double tpi, double major, double pitch, double nutMinor, double nutPitch)
+    {
+        const double inch = 0.0254, rounded = 0.0006;
+        var r = new Reference("ASME B1.1", $"{name}: limits of size of classes 2A and 2B", Trust.FromMemoryAndRecomputed);
+        ThreadFit fit = ThreadFit.Loosest(new ScrewThread(d * inch, inch / tpi) { Name = name, Form = ThreadForm.Unified });
+
+        r.Within("least major diameter, in", major, fit.D / inch, rounded);
+        r.Within("least pitch diameter, in", pitch, fit.D2 / inch, rounded);
+        r.Within("greatest minor diameter of the nut, in", nutMinor, fit.NutD1 / inch, rounded);
+        r.Within("greatest pitch diameter of the nut, in", nutPitch, fit.NutD2 / inch, rounded);
+        Assert.Equal(ThreadFit.Loosest6H6g(M20), ThreadFit.Loosest(M20));
+        Assert.Throws<ArgumentOutOfRangeException>(() => ThreadFit.Loosest(new ScrewThread(0.19 * inch, inch / 24) { Name = "#10", Form = ThreadForm.Unified }));
+    }
 }

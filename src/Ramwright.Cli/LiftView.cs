@@ -1,0 +1,66 @@
+using Ramwright.Ladders;
+using Ramwright.Presses;
+using Ramwright.Quantities;
+using Spectre.Console;
+
+namespace Ramwright.Cli;
+
+/// <summary>What to change, on a terminal: one numbered way after another, each key old and new.</summary>
+internal static class LiftView
+{
+    public static void Show(Lift lift, UnitSystem units, IAnsiConsole screen)
+    {
+        PressCheck before = lift.Before;
+        screen.MarkupLineInterpolated($"[bold]What to change[/]  {before.Rig.Name}");
+        screen.WriteLine();
+        CheckView.Paragraph(Headline.Wanted(before, units), bold: true, screen);
+        CheckView.Paragraph(Headline.MostPossible(before, units), bold: true, screen);
+        if (lift.IsEnough)
+        {
+            CheckView.Paragraph("Nothing has to change.", false, screen);
+            return;
+        }
+
+        CheckView.Paragraph(Headline.Weakest(before, units), false, screen);
+        screen.WriteLine();
+        if (lift.Ways.Count == 0)
+        {
+            CheckView.Paragraph($"No way to enough was found among {lift.Looked} presses that are up to six changes away. The nearest:", false, screen);
+            screen.WriteLine();
+            if (lift.Nearest is { } nearest)
+                Way(nearest, 1, units, screen);
+        }
+
+        for (int i = 0; i < lift.Ways.Count; i++)
+            Way(lift.Ways[i], i + 1, units, screen);
+        CheckView.Paragraph(
+            $"{lift.Looked} changed presses were checked in full. kg is the steel that comes on, from centre line to centre line. "
+            + "Check again after the change: ramwright check.", false, screen);
+        CheckView.Bullet("!", "A press that was built before is not lifted by a new file: prove it again before use.", screen);
+    }
+
+    private static void Way(LiftWay way, int number, UnitSystem units, IAnsiConsole screen)
+    {
+        string price = way.AddedPrice is { } money ? $", costs {Readout.Number(money, 3)}" : "";
+        string steel = Math.Abs(way.AddedMass) < 0.05 ? "no more steel" : $"{(way.AddedMass > 0 ? "+" : "")}{Readout.Text(way.AddedMass, Dimension.Mass, units)}{price}";
+        string asks = way.Cost switch
+        {
+            LiftCost.Part => ", another bought part",
+            LiftCost.GivesUp => ", gives something up",
+            _ => "",
+        };
+        screen.MarkupLineInterpolated($"[bold]{number,2}.[/] {steel}{asks}");
+        foreach (PressEdit edit in way.Edits)
+        {
+            var line = new Text($"{edit.Path}: {(edit.Old.Length == 0 ? "none" : edit.Old)} → {edit.New ?? "none"}");
+            screen.Write(new Padder(line, new Padding(4, 0, 0, 0)));
+        }
+
+        string verdict = way.Check.AgainstMostPossible == Verdict.Holds
+            ? $"holds the most possible, {Force.Text(way.Check.Power.MostPossibleForce, units)}"
+            : $"does not hold the most possible, {Force.Text(way.Check.Power.MostPossibleForce, units)}, with its margin";
+        var then = new Text($"then safe to {Force.Text(way.Check.Ladder.SafeRating, units)}, lowest rung {way.Check.Ladder.Governing.Id}; {verdict}");
+        screen.Write(new Padder(then, new Padding(4, 0, 0, 0)));
+        screen.WriteLine();
+    }
+}

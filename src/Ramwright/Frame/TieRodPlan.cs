@@ -1,0 +1,68 @@
+using Ramwright.Geometry;
+using Ramwright.Presses;
+using Ramwright.Quantities;
+using Ramwright.Stock;
+
+namespace Ramwright.Frame;
+
+/// <summary>
+/// Crown and bed on two or four tie rods. The rods stand clamped at crown and bed, bend with them, and stretch as
+/// <see cref="RodStiffness"/> says: their area in the model is the one that gives that stretch.
+/// </summary>
+internal static class TieRodPlan
+{
+    private const double E = 210e9;
+
+    public static FramePlan Of(RigTieRodFrame frame, Rig rig)
+    {
+        double half = frame.RodsAcross / 2;
+        var plan = new PlanBuilder();
+        var ends = new CrownAndBed(plan, frame.Crown, frame.Bed, half, EndFixity.Rigid, EndFixity.Rigid, rig);
+        double clear = ends.BelowCrown - ends.AboveBed;
+
+        RodStiffness stiffness = RodStiffness.Of(frame);
+        bool closed = HoldsClosed(frame, stiffness, rig.Wanted);
+        double k = closed ? stiffness.Closed : stiffness.Open;
+        double d = frame.Rod.Shank is { } shank ? Math.Min(shank, frame.Rod.Thread.D) : frame.Rod.StressDiameter;
+        SectionProperties section = new Round(d) { Name = "tie rod", Source = frame.Rod.Thread.Form.StressArea }.Properties with { A = k * clear / E };
+
+        var rods = new List<PlanRod>();
+        double[] depths = frame.RodsDeep > 0 ? [-frame.RodsDeep / 2, frame.RodsDeep / 2] : [0];
+        foreach (int side in (int[])[-1, 1])
+        {
+            foreach (double y in depths)
+            {
+                (int from, int to) = side < 0 ? (ends.BedLeftEnd, ends.CrownLeftEnd) : (ends.BedRightEnd, ends.CrownRightEnd);
+                int beam = plan.Bar("tie rod", section, from, to, side * Vector.Across,
+                    new Vector(0, y, ends.AboveBed), new Vector(0, y, ends.BelowCrown - ends.Height));
+                string where = (side < 0 ? "left" : "right") + (y < 0 ? ", front" : y > 0 ? ", back" : "");
+                rods.Add(new PlanRod($"tie rod, {where}", frame.Rod, beam, clear, stiffness, closed));
+            }
+        }
+
+        return new FramePlan(
+            plan.Model(ends.Foot),
+            ends.Cases(rig), [ends.Crown(0, "at the rods"), ends.Bed(0, "at the rods")], [], Upper: ends.CrownMid, Lower: ends.BedMid,
+            [
+                "Crown and bed are taken as beams between the rods; the rods stand clamped in them and bend where they tilt.",
+                Stretch(frame, stiffness, closed, rig.Wanted),
+                UnitLoads.InWords(rig.Loading),
+                .. frame.Horizontal ? (string[])[] : ["Weight is left out: it is small beside the ram force."],
+            ])
+        { Rods = rods };
+    }
+
+    /// <summary>Whether the preload to count on lasts up to a ram force, work centred.</summary>
+    private static bool HoldsClosed(RigTieRodFrame frame, RodStiffness k, double force) =>
+        frame.Rod.PreloadLeast > 0 && force / frame.Rods <= frame.Rod.PreloadLeast / (1 - k.ShareLeast);
+
+    private static string Stretch(RigTieRodFrame frame, RodStiffness k, bool closed, double wanted)
+    {
+        double pull = wanted / frame.Rods;
+        string bare = $"At the wanted force, work centred, each rod lets crown and bed apart by {Readout.Text(pull / k.Open, Dimension.Length)} without preload";
+        string held = $" and by {Readout.Text(pull / k.Closed, Dimension.Length)} while its preload holds";
+        return frame.Rod.PreloadLeast <= 0
+            ? bare + "; it has none."
+            : bare + held + (closed ? ", as it does: that is how it is taken here." : "; its preload does not last that far, and it is taken without.");
+    }
+}
