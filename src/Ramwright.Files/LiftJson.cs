@@ -1,4 +1,3 @@
-using System.Text;
 using System.Text.Json;
 using Ramwright.Ladders;
 using Ramwright.Presses;
@@ -12,52 +11,33 @@ public static class LiftJson
     public static string Text(Lift lift)
     {
         ArgumentNullException.ThrowIfNull(lift);
-        using var stream = new MemoryStream();
-        using (var json = new Utf8JsonWriter(stream, CheckJson.Options))
+        return JsonText.Object(json =>
         {
             PressCheck before = lift.Before;
-            json.WriteStartObject();
             json.WriteString("press", before.Rig.Name);
             json.WriteNumber("wantedKN", Kilo(before.Rig.Wanted));
             State(json, before);
             json.WriteBoolean("isEnough", lift.IsEnough);
             json.WriteNumber("looked", lift.Looked);
-            json.WriteStartArray("ways");
-            foreach (LiftWay way in lift.Ways)
-                Write(json, way);
-            json.WriteEndArray();
+            json.List("ways", lift.Ways, Write);
             if (lift.Nearest is { } nearest)
-            {
-                json.WritePropertyName("nearest");
-                Write(json, nearest);
-            }
-
-            json.WriteEndObject();
-        }
-
-        return Encoding.UTF8.GetString(stream.ToArray());
+                json.Object("nearest", inner => Write(inner, nearest));
+        });
     }
 
     private static void Write(Utf8JsonWriter json, LiftWay way)
     {
-        json.WriteStartObject();
-        json.WriteStartArray("changes");
-        foreach (PressEdit edit in way.Edits)
+        json.List("changes", way.Edits, (change, edit) =>
         {
-            json.WriteStartObject();
-            json.WriteString("key", edit.Path);
-            json.WriteString("old", edit.Old);
-            json.WriteString("new", edit.New);
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
+            change.WriteString("key", edit.Path);
+            change.WriteString("old", edit.Old);
+            change.WriteString("new", edit.New);
+        });
         json.WriteString("cost", KeyNames.Written(way.Cost.ToString()));
         json.WriteNumber("addedKg", Math.Round(way.AddedMass, 3));
         if (way.AddedPrice is { } price)
             json.WriteNumber("addedPrice", Math.Round(price, 2));
         State(json, way.Check);
-        json.WriteEndObject();
     }
 
     private static void State(Utf8JsonWriter json, PressCheck check)
@@ -69,5 +49,5 @@ public static class LiftJson
         json.WriteString("againstMostPossible", CheckJson.Word(check.AgainstMostPossible));
     }
 
-    private static double Kilo(double newtons) => CheckJson.Round(newtons / 1e3);
+    private static double Kilo(double newtons) => JsonText.Round(newtons / 1e3);
 }

@@ -1,4 +1,3 @@
-using System.Text;
 using System.Text.Json;
 using Ramwright.Ladders;
 using Ramwright.Presses;
@@ -13,43 +12,31 @@ public static class OffCentreJson
     {
         ArgumentNullException.ThrowIfNull(press);
         ArgumentNullException.ThrowIfNull(curve);
-        using var stream = new MemoryStream();
-        using (var json = new Utf8JsonWriter(stream, CheckJson.Options))
+        return JsonText.Object(json =>
         {
-            json.WriteStartObject();
             json.WriteString("press", press.Rig.Name);
-            json.WriteNumber("wantedKN", CheckJson.Round(press.Rig.Wanted / 1e3));
-            json.WriteStartObject("wantedUpToMm");
-            foreach (OffCentreWay way in Enum.GetValues<OffCentreWay>())
+            json.WriteNumber("wantedKN", JsonText.Round(press.Rig.Wanted / 1e3));
+            json.Object("wantedUpToMm", upTo =>
             {
-                if (curve.Reach(way, press.Rig.Wanted) is { } reach)
-                    json.WriteNumber(KeyNames.Written(way.ToString()), CheckJson.Round(reach * 1e3));
-                else
-                    json.WriteNull(KeyNames.Written(way.ToString()));
-            }
-
-            json.WriteEndObject();
+                foreach (OffCentreWay way in Enum.GetValues<OffCentreWay>())
+                {
+                    if (curve.Reach(way, press.Rig.Wanted) is { } reach)
+                        upTo.WriteNumber(KeyNames.Written(way.ToString()), JsonText.Round(reach * 1e3));
+                    else
+                        upTo.WriteNull(KeyNames.Written(way.ToString()));
+                }
+            });
             Write(json, curve);
-            json.WriteEndObject();
-        }
-
-        return Encoding.UTF8.GetString(stream.ToArray());
+        });
     }
 
     /// <summary>Writes the points as a list named <c>offCentre</c>.</summary>
-    internal static void Write(Utf8JsonWriter json, OffCentre curve)
-    {
-        json.WriteStartArray("offCentre");
-        foreach (OffCentrePoint point in curve.Points)
+    internal static void Write(Utf8JsonWriter json, OffCentre curve) =>
+        json.List("offCentre", curve.Points, (at, point) =>
         {
-            json.WriteStartObject();
-            json.WriteString("direction", KeyNames.Written(point.Way.ToString()));
-            json.WriteNumber("offsetMm", CheckJson.Round(point.Offset * 1e3));
-            json.WriteNumber("safeToKN", CheckJson.Round(point.SafeTo / 1e3));
-            json.WriteString("governing", point.Governing.Id);
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
-    }
+            at.WriteString("direction", KeyNames.Written(point.Way.ToString()));
+            at.WriteNumber("offsetMm", JsonText.Round(point.Offset * 1e3));
+            at.WriteNumber("safeToKN", JsonText.Round(point.SafeTo / 1e3));
+            at.WriteString("governing", point.Governing.Id);
+        });
 }

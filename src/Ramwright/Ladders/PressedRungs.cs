@@ -60,7 +60,7 @@ internal static class PressedRungs
 
         foreach (RigMember member in Bearings(rig).Select(b => Members(rig).First(m => m.Part == b.Part)))
         {
-            if (member.Shape.Strands[0].Shape is CircularHollow or Turned)
+            if (member.Shape.Strands[0].Shape is CircularHollow or Turned or Angle or Tee)
                 yield return $"How the wall of the {member.Part} ({member.Shape.Name}) takes the force where it is pressed is not checked: weld a stiff saddle to it.";
         }
     }

@@ -16,6 +16,7 @@ internal sealed class StrandRuns
     private readonly Run[][] _runs;     // by load case, by chain
     private readonly SectionProperties _section;
     private readonly bool _tips;
+    private readonly double _lopsided;
     private readonly BucklingCurve _curve;
 
     public StrandRuns(FrameResponse response, PlanPart part)
@@ -23,6 +24,7 @@ internal sealed class StrandRuns
         (_response, _part) = (response, part);
         Shape strand = part.Member.Shape.Strands[0].Shape;
         (_section, _tips, _curve) = (strand.Properties, Tipping.CanTip(strand), Tipping.Curve(strand));
+        _lopsided = Tipping.Lopsided(strand);
         _chains = Chains(response.Plan.Model, part.Beams, part.Member.Shape.Strands.Count);
         _runs = [.. response.Solutions.Select(s => _chains.Select(c => Of(s, c)).ToArray())];
     }
@@ -37,13 +39,15 @@ internal sealed class StrandRuns
         if (!_tips || !(run.MostMoment > 1 / Limit.Farthest))
             return 1;
         double L = _part.Clear, Fcr;
+        if (_lopsided > 0)
+            w?.Note($"A T is lopsided: that counts like a load standing higher ({Tipping.TeeSource}), whichever way it is bent.");
         bool pressed = run.Force * L / 4 > 1e-3 * run.MostMoment;
         if (_part.Sideways == PlanHold.LoadedTip)
         {
             if (!pressed)
                 return 1;
             w?.Note("Held at its root and free at its tip; the force acts at the edge it pushes against.");
-            double P = Tipping.TipForce(_section, L, Edge, w);
+            double P = Tipping.TipForce(_section, L, Edge + _lopsided, w);
             Fcr = P / run.Force;
             w?.Step("F_cr", "ram force at which a perfect bar would tip", "P / f", Fcr, Quantities.Dimension.Force, Tipping.CantileverSource,
                 ("P", P, Quantities.Dimension.Force), ("f", run.Force, Quantities.Dimension.Force));
@@ -51,7 +55,7 @@ internal sealed class StrandRuns
         else if (_part.Sideways == PlanHold.BothEnds && pressed)
         {
             w?.Note("Held at both ends against turning over; the force acts at the edge it pushes against, at the middle; fixed ends are not counted in its favour.");
-            double Mcr = Tipping.Mcr(_section, L, Tipping.C1Middle, Tipping.C2Middle, Edge, w), free = run.Force * L / 4;
+            double Mcr = Tipping.Mcr(_section, L, Tipping.C1Middle, Tipping.C2Middle, Edge + _lopsided / Tipping.C2Middle, w), free = run.Force * L / 4;
             Fcr = Mcr / free;
             w?.Step("F_cr", "ram force at which a perfect bar would tip", "M_cr / (f L / 4)", Fcr, Quantities.Dimension.Force, Tipping.CriticalSource,
                 ("M_cr", Mcr, Quantities.Dimension.Moment), ("f", run.Force, Quantities.Dimension.Force), ("L", L, Quantities.Dimension.Length));
@@ -60,7 +64,7 @@ internal sealed class StrandRuns
         {
             bool free = _part.Sideways == PlanHold.FreeEnd;
             w?.Note(free ? "Its upper end is free to move sideways: twice its length counts." : "Held at both ends against turning over; bent by moments at its ends.");
-            double Mcr = Tipping.Mcr(_section, free ? 2 * L : L, free ? 1 : Tipping.EndMoments(run.EndRatio), 0, 0, w);
+            double Mcr = Tipping.Mcr(_section, free ? 2 * L : L, free ? 1 : Tipping.EndMoments(run.EndRatio), 1, _lopsided, w);
             Fcr = Mcr / run.MostMoment;
             w?.Step("F_cr", "ram force at which a perfect bar would tip", "M_cr / M", Fcr, Quantities.Dimension.Force, Tipping.CriticalSource,
                 ("M_cr", Mcr, Quantities.Dimension.Moment), ("M", run.MostMoment, Quantities.Dimension.Moment));

@@ -52,6 +52,14 @@ public static class Tipping
         _ => BucklingCurve.D,
     };
 
+    /// <summary>A T with its stem pushed tips earlier than its stiffness says: AISC 360-16, F9.2, B = −2.3 (d/L) √(I_y/J).</summary>
+    public static readonly Citation TeeSource = new("AISC 360-16", "F9.2, eq. F9-10 and F9-12", Standing.FromMemory);
+
+    /// <summary>
+    /// What the lopsidedness of a section counts as, in C₂ z_g, m: for a T, whichever way it is bent, 2.3 d √(G/E) / π; 0 for others.
+    /// </summary>
+    public static double Lopsided(Shape shape) => shape is Tee t ? 2.3 * t.H * Math.Sqrt(G / E) / Math.PI : 0;
+
     /// <summary>C₁ for end moments alone, straight between the printed values.</summary>
     /// <param name="psi">Smaller over greater end moment, −1 to 1; 1 is a moment that is the same all along.</param>
     public static double EndMoments(double psi)

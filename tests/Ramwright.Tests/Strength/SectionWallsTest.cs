@@ -45,6 +45,36 @@ public class SectionWallsTest
         r.Near("flange, tip pulled as much as the root is pushed: 21 √23.8", 102.4, PlateClass.OutstandLimit(1, -1), 0.001);
     }
 
+    // S275, ε = 0.924: class 3 up to (b + h)/2t = 10.6 and h/t = 13.9
+    [Theory]
+    [InlineData("L 80x80x8", false)]
+    [InlineData("L 100x100x10", false)]
+    [InlineData("L 100x100x8", true)]
+    [InlineData("L 150x150x12", true)]
+    [InlineData("L 100x65x8", false)]
+    [InlineData("L 150x90x10", true)]
+    public void APushedAngleIsOfTheClassOfSheetThree(string name, bool slender)
+    {
+        var r = new Reference("angles", $"{name}, S275, pushed: EN 1993-1-1 table 5.2 sheet 3", Trust.OwnNumbers);
+
+        r.Exactly("class 4", slender, SectionWalls.Of(Named(name)).Counted(Pushed, 275e6).Class == SectionClass.Four);
+    }
+
+    [Fact]
+    public void AStemIsHeldAtItsFootOnly()
+    {
+        // half IPE 300: stem (150 − 10.7 − 15)/7.1 = 17.5, flange (150 − 7.1)/2 − 15 = 56.45 over 10.7
+        IReadOnlyList<Wall> walls = SectionWalls.Of(Named("half IPE 300")).All;
+        Wall stem = walls.Single(w => w.Name == "stem");
+
+        Assert.All(walls, w => Assert.Equal(WallHold.OneEdge, w.Hold));
+        Near.Relative(124.3 / 7.1, stem.C / stem.T, 1e-6);
+        Near.Relative(56.45 / 10.7, walls[0].C / walls[0].T, 1e-6);
+        Assert.Equal(SectionClass.Four, SectionWalls.Of(Named("half IPE 300")).Counted(Pushed, 355e6).Class);
+        // bent so that its tip is pulled it is far from buckling: My above zero pulls what lies above the centroid
+        Assert.NotEqual(SectionClass.Four, SectionWalls.Of(Named("half IPE 300")).Counted(Bent, 355e6).Class);
+    }
+
     [Fact]
     public void ASlenderFlangeCountsTheStressAtWhichItIsJustClassThree()
     {
@@ -99,6 +129,33 @@ public class SectionWallsTest
         double of = (tee.H - tee.Tf - tee.R1) / tee.Tw, eps = Math.Sqrt(235.0 / 355);
         Assert.Equal(of <= 9 * eps ? SectionClass.One : of <= 10 * eps ? SectionClass.Two : SectionClass.Three, SectionWalls.Of(tee).Counted(Pushed, 355e6).Class);
     }
+
+    [Fact]
+    public void AnglesCountTheirWholeLegs()
+    {
+        var r = new Reference("MB-05", "EN 1993-1-1 table 5.2 sheet 3, angles pushed along: (b + h)/2t up to 11.5 ε, S235", Trust.FromMemory);
+        static SectionClass Pressed(double leg) => SectionWalls.Of(new Angle(leg, leg, 0.01, 0) { Name = "L", Source = Made }).Counted(Pushed, 235e6).Class;
+        r.Exactly("leg/t 11.4", SectionClass.Three, Pressed(0.114));
+        r.Exactly("leg/t 11.6", SectionClass.Four, Pressed(0.116));
+        Assert.Equal(SectionClass.One, SectionWalls.Of(Named("L 80x80x10")).Counted(Pulled, 275e6).Class);
+    }
+
+    /// <summary>Whoever adds a shape says how its walls buckle, or that it has none.</summary>
+    [Theory]
+    [InlineData("HEB 160")]
+    [InlineData("UPN 200")]
+    [InlineData("L 80x80x10")]
+    [InlineData("box 200x150x12")]
+    [InlineData("SHS 100x100x6")]
+    [InlineData("flat 200x30")]
+    [InlineData("round 60")]
+    [InlineData("half IPE 300")]
+    public void WallsOfStockAreKnown(string name) => Assert.NotNull(SectionWalls.Of(Named(name)).All);
+
+    [Fact]
+    public void NoShapeIsForgotten() => Assert.Equal(
+        ["Angle", "Box", "Channel", "CircularHollow", "Drilled", "Flat", "ISection", "Pair", "RectangularHollow", "Round", "Slotted", "Tee", "Turned"],
+        typeof(Shape).Assembly.GetTypes().Where(t => t.IsSubclassOf(typeof(Shape))).Select(t => t.Name).Order(StringComparer.Ordinal));
 
     [Fact]
     public void ThinTubesCountLess()

@@ -100,6 +100,16 @@ public class TippingTest
     }
 
     [Fact]
+    public void ATeeWithItsStemPushed()
+    {
+        var r = new Reference("MB-15", "AISC 360-16 F9-10: M_cr = (π/L) √(E I_y G J) (B + √(1 + B²)), B = −2.3 (d/L) √(I_y/J)", Trust.OwnNumbers);
+        Tee t = Tee.HalfOf((ISection)Named("IPE 300"));
+        SectionProperties s = t.Properties with { Iw = 0 };
+        double B = -2.3 * t.H / 1.5 * Math.Sqrt(s.Iz / s.It), printed = Math.PI / 1.5 * Math.Sqrt(E * s.Iz * G * s.It) * (B + Math.Sqrt(1 + B * B));
+        r.Near("M_cr, kNm", printed / 1e3, Tipping.Mcr(s, 1.5, 1, 1, Tipping.Lopsided(t)) / 1e3, 1e-9);
+    }
+
+    [Fact]
     public void WhatCannotTip()
     {
         Assert.False(Tipping.CanTip(Named("round 60")));

@@ -6,7 +6,7 @@ namespace Ramwright.Files.Editing;
 /// Changes single values in the text of a press file. Every character outside the value, comments included, stays as it is;
 /// a key that was not there gets a place of its own, written the way its neighbours are.
 /// </summary>
-public static class PressEdit
+public static class TextEdit
 {
     /// <summary>Sets the value at a path, adding the keys above it where they are missing.</summary>
     /// <param name="text">The file.</param>

@@ -4,7 +4,7 @@ using Ramwright.Files.Editing;
 namespace Ramwright.Files.Tests.Editing;
 
 /// <summary>Changing a value changes that value and nothing else.</summary>
-public class PressEditTest
+public class TextEditTest
 {
     private const string Press = """
         # the yard's press
@@ -49,7 +49,7 @@ public class PressEditTest
     [InlineData("lines.2.bore", "6 mm", "    bore: 12 mm\n", "    bore: 12 mm\n  - { bore: 6 mm }\n")]
     public void Sets_a_value_and_leaves_the_rest(string path, string value, string was, string now)
     {
-        string changed = PressEdit.Set(Press, path, value);
+        string changed = TextEdit.Set(Press, path, value);
         Assert.Equal(Press.Replace(was, now, StringComparison.Ordinal), changed);
         Assert.Equal(value, TextAt(changed, path));
     }
@@ -65,23 +65,23 @@ public class PressEditTest
     [InlineData("frame.upright", "\n  upright: { section: HEB 140 }", "")]
     [InlineData("loading.side-load", "", "")]
     public void Removes_a_value_and_leaves_the_rest(string path, string was, string now) =>
-        Assert.Equal(was.Length == 0 ? Press : Press.Replace(was, now, StringComparison.Ordinal), PressEdit.Remove(Press, path));
+        Assert.Equal(was.Length == 0 ? Press : Press.Replace(was, now, StringComparison.Ordinal), TextEdit.Remove(Press, path));
 
     [Fact]
-    public void Begins_an_empty_file() => Assert.Equal("cylinder:\n  bore: 100 mm\n", PressEdit.Set("", "cylinder.bore", "100 mm"));
+    public void Begins_an_empty_file() => Assert.Equal("cylinder:\n  bore: 100 mm\n", TextEdit.Set("", "cylinder.bore", "100 mm"));
 
     [Fact]
     public void Keeps_the_line_ends_of_windows()
     {
         string file = Press.ReplaceLineEndings("\r\n");
-        string changed = PressEdit.Set(PressEdit.Remove(file, "frame.width"), "frame.width", "500 mm");
+        string changed = TextEdit.Set(TextEdit.Remove(file, "frame.width"), "frame.width", "500 mm");
         Assert.DoesNotContain("\n", changed.Replace("\r\n", "", StringComparison.Ordinal), StringComparison.Ordinal);
         Assert.Equal("500 mm", TextAt(changed, "frame.width"));
     }
 
     [Fact]
     public void Refuses_a_path_through_a_value() =>
-        Assert.Throws<ArgumentException>(() => PressEdit.Set(Press, "wanted.force", "1 t"));
+        Assert.Throws<ArgumentException>(() => TextEdit.Set(Press, "wanted.force", "1 t"));
 
     [Fact]
     public void Whatever_the_layout_only_the_value_changes() =>
@@ -91,7 +91,7 @@ public class PressEditTest
             var before = Values(text);
             string[] paths = [.. before.Keys.Where(p => !p.EndsWith("kind", StringComparison.Ordinal))];
             string path = paths[(uint)pick % paths.Length];
-            string changed = PressEdit.Set(text, path, value);
+            string changed = TextEdit.Set(text, path, value);
             var after = Values(changed);
             Assert.Equal(value, after[path]);
             foreach ((string other, string said) in before.Where(b => b.Key != path))
@@ -111,7 +111,7 @@ public class PressEditTest
             var before = Values(text);
             string[] paths = [.. before.Keys.Where(p => !p.EndsWith("kind", StringComparison.Ordinal) && !char.IsDigit(p[^1]))];
             string path = paths[(uint)pick % paths.Length];
-            var after = Values(PressEdit.Remove(text, path));
+            var after = Values(TextEdit.Remove(text, path));
             Assert.False(after.ContainsKey(path));
             foreach ((string other, string said) in before.Where(b => b.Key != path))
                 Assert.Equal(said, after[other]);
