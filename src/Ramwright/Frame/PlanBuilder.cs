@@ -56,6 +56,7 @@ internal sealed class PlanBuilder
                 Up = up,
                 ArmFrom = start + aside,
                 ArmTo = end + aside,
+                InJoints = giving ? start.Dot(x) - end.Dot(x) : 0,
                 FixityFrom = giving ? Give(first, s, start.Dot(x)) : first,
                 FixityTo = giving ? Give(second, s, -end.Dot(x)) : second,
             });
