@@ -12,7 +12,7 @@ internal sealed class CrownAndBed
 {
     private readonly PlanBuilder _plan;
     private readonly RigMember _crown, _bed;
-    private readonly double _half, _off;
+    private readonly double _half, _off, _crownArm, _bedArm;
 
     /// <summary>Lays nodes and beams.</summary>
     /// <param name="plan">Where they go.</param>
@@ -22,12 +22,16 @@ internal sealed class CrownAndBed
     /// <param name="crownEnd">Hold of the crown's ends.</param>
     /// <param name="bedEnd">Hold of the bed's ends.</param>
     /// <param name="rig">The press.</param>
-    public CrownAndBed(PlanBuilder plan, RigMember crown, RigMember bed, double half, EndFixity crownEnd, EndFixity bedEnd, Rig rig)
+    /// <param name="crownArm">How far from the centre line the crown's beam ends, m.</param>
+    /// <param name="bedArm">How far from the centre line the bed's beam ends, m.</param>
+    public CrownAndBed(
+        PlanBuilder plan, RigMember crown, RigMember bed, double half, EndFixity crownEnd, EndFixity bedEnd, Rig rig, double crownArm = 0, double bedArm = 0)
     {
+        (_crownArm, _bedArm) = (crownArm, bedArm);
         (_plan, _crown, _bed, _half) = (plan, crown, bed, half);
         SectionProperties c = crown.Shape.Properties, b = bed.Shape.Properties;
         double height = b.Top + rig.Frame.Daylight + rig.Frame.RamDrop + c.Bottom;
-        _off = Math.Min(rig.Loading.Across, 0.95 * half);
+        _off = Math.Min(rig.Loading.Across, 0.95 * (half - bedArm));
         bool split = _off > 0;
 
         string above = FrameWords.Crown(rig.Frame), below = FrameWords.Bed(rig.Frame);
@@ -40,11 +44,11 @@ internal sealed class CrownAndBed
         int bedAside = split ? plan.Node($"{below}, under off-centre work", new Vector(_off, 0, 0)) : BedMid;
 
         var across = new Twist(2 * half, Cantilever: false);
-        CrownLeft = plan.Beam(crown, CrownLeftEnd, CrownMid, Vector.Up, across, holdStart: crownEnd);
-        CrownRight = plan.Beam(crown, CrownMid, CrownRightEnd, Vector.Up, across, holdEnd: crownEnd);
-        BedLeft = plan.Beam(bed, BedLeftEnd, BedMid, Vector.Up, across, holdStart: bedEnd);
+        CrownLeft = plan.Beam(crown, CrownLeftEnd, CrownMid, Vector.Up, across, start: crownArm * Vector.Across, holdStart: crownEnd, giving: true);
+        CrownRight = plan.Beam(crown, CrownMid, CrownRightEnd, Vector.Up, across, end: -crownArm * Vector.Across, holdEnd: crownEnd, giving: true);
+        BedLeft = plan.Beam(bed, BedLeftEnd, BedMid, Vector.Up, across, start: bedArm * Vector.Across, holdStart: bedEnd, giving: true);
         BedMiddle = split ? plan.Beam(bed, BedMid, bedAside, Vector.Up, across) : [];
-        BedRight = plan.Beam(bed, bedAside, BedRightEnd, Vector.Up, across, holdEnd: bedEnd);
+        BedRight = plan.Beam(bed, bedAside, BedRightEnd, Vector.Up, across, end: -bedArm * Vector.Across, holdEnd: bedEnd, giving: true);
         (Height, AboveBed, BelowCrown, BedAside) = (height, b.Top, height - c.Bottom, bedAside);
     }
 
@@ -78,12 +82,12 @@ internal sealed class CrownAndBed
     {
         double contact = Math.Max(AboveBed, BelowCrown - rig.Frame.RamDrop - rig.Cylinder.Stroke);
         var loads = new UnitLoads(new Vector(0, 0, Height), Vector.Zero, new Vector(0, 0, contact));
-        var die = new DieSpread(_half, rig.Frame.DieWidth);
+        var die = new DieSpread(_half - Math.Max(_crownArm, _bedArm), rig.Frame.DieWidth);
         bool split = _off > 0;
-        Stretch[] onCrown = [new(CrownLeft, -_half, 0), new(CrownRight, 0, _half)];
+        Stretch[] onCrown = [new(CrownLeft, _crownArm - _half, 0), new(CrownRight, 0, _half - _crownArm)];
         Stretch[] onBed = split
-            ? [new(BedLeft, -_half, 0), new(BedMiddle, 0, _off), new(BedRight, _off, _half)]
-            : [new(BedLeft, -_half, 0), new(BedRight, 0, _half)];
+            ? [new(BedLeft, _bedArm - _half, 0), new(BedMiddle, 0, _off), new(BedRight, _off, _half - _bedArm)]
+            : [new(BedLeft, _bedArm - _half, 0), new(BedRight, 0, _half - _bedArm)];
 
         return [.. loads.Cases(rig.Loading).Select(Case)];
 

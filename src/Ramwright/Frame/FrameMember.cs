@@ -35,4 +35,6 @@ public sealed record FrameMember
     public EndFixity FixityFrom { get; init; } = EndFixity.Rigid;
     /// <summary>Hold at the second end.</summary>
     public EndFixity FixityTo { get; init; } = EndFixity.Rigid;
+    /// <summary>Length of the part within its joints, beyond the beam's own ends, m: it weighs, and does nothing else.</summary>
+    public double InJoints { get; init; }
 }

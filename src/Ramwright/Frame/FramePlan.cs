@@ -109,6 +109,9 @@ public sealed record FramePlan(
     int Lower,
     IReadOnlyList<string> Notes)
 {
+    /// <summary>How far the dies sink into the parts they stand on for one newton, both together, m/N.</summary>
+    public double Pressing { get; init; }
+
     /// <summary>Nodes with a foot under them where the press lies; null for those at the ram.</summary>
     public (int Lower, int Upper)? Feet { get; init; }
 

@@ -42,9 +42,9 @@ public sealed class FrameResponse
     /// <summary>Stiffness of the frame at the dies, N/m.</summary>
     public double Stiffness => 1 / DaylightGrowth;
 
-    /// <summary>How much the daylight grows for one newton in a case, m/N.</summary>
+    /// <summary>How much the daylight grows for one newton in a case, the dies' sinking into crown and bed counted, m/N.</summary>
     public double Growth(int solution) =>
-        Solutions[solution].Displacement(Plan.Upper).Z - Solutions[solution].Displacement(Plan.Lower).Z;
+        Plan.Pressing + Solutions[solution].Displacement(Plan.Upper).Z - Solutions[solution].Displacement(Plan.Lower).Z;
 
     /// <summary>How far the dies turn out of parallel for one newton in a case, rad/N.</summary>
     public double Opening(int solution)

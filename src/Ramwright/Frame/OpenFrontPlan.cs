@@ -1,5 +1,6 @@
 using Ramwright.Geometry;
 using Ramwright.Presses;
+using Ramwright.Quantities;
 using Ramwright.Stock;
 
 namespace Ramwright.Frame;
@@ -25,14 +26,14 @@ internal static class OpenFrontPlan
         int underRam = plan.Node("lower arm, under the ram", new Vector(0, -frame.Throat, 0));
         int aboveRam = plan.Node("upper arm, above the ram", new Vector(0, -frame.Throat, height));
 
+        JointSprings? low = JointSprings.OfArm(frame.ArmJoint, frame.LowerArm, frame.Column), high = JointSprings.OfArm(frame.ArmJoint, frame.UpperArm, frame.Column);
         int[] upward = plan.Beam(frame.Column, atLower, atUpper, -Vector.Deep, new Twist(clear, Cantilever: false),
-            start: lower.Top * Vector.Up, end: -upper.Bottom * Vector.Up);
-        int[] lowerArm = Arm(frame.LowerArm, atLower, underRam);
-        int[] upperArm = Arm(frame.UpperArm, atUpper, aboveRam);
+            start: lower.Top * Vector.Up, end: -upper.Bottom * Vector.Up, holdStart: low?.Upright, holdEnd: high?.Upright);
+        int[] lowerArm = Arm(frame.LowerArm, atLower, underRam, low);
+        int[] upperArm = Arm(frame.UpperArm, atUpper, aboveRam, high);
 
-        int[] Arm(RigMember arm, int from, int to) => plan.Beam(arm, from, to, Vector.Up, new Twist(frame.Throat, Cantilever: true),
-            start: -back * Vector.Deep,
-            holdStart: EndFixity.Rigid with { My = ArmSpring.Of(frame.ArmJoint, arm, frame.Column) });
+        int[] Arm(RigMember arm, int from, int to, JointSprings? joint) => plan.Beam(arm, from, to, Vector.Up, new Twist(frame.Throat, Cantilever: true),
+            start: -back * Vector.Deep, holdStart: joint?.Beam);
 
         double contact = Math.Max(lower.Top, height - upper.Bottom - frame.RamDrop - rig.Cylinder.Stroke);
         var loads = new UnitLoads(plan.Nodes[aboveRam].At, plan.Nodes[underRam].At, new Vector(0, -frame.Throat, contact));
@@ -49,8 +50,8 @@ internal static class OpenFrontPlan
             new(frame.Column, upward, clear,
             [
                 .. plan.At(upward, 0, "above the lower arm", PlanCut.Both, false),
-                .. plan.At(upward, clear / 2, "at half height", PlanCut.None, true),
-                .. plan.At(upward, clear, "below the upper arm", PlanCut.Both, false),
+                .. plan.At(upward, lower.Top + clear / 2, "at half height", PlanCut.None, true),
+                .. plan.At(upward, lower.Top + clear, "below the upper arm", PlanCut.Both, false),
             ]) { Sideways = PlanHold.FreeEnd },
             new(frame.UpperArm, upperArm, frame.Throat, [.. plan.At(upperArm, 0, "at the column", PlanCut.Openings, true)]) { Sideways = PlanHold.LoadedTip },
             new(frame.LowerArm, lowerArm, frame.Throat, [.. plan.At(lowerArm, 0, "at the column", PlanCut.Openings, true)]) { Sideways = PlanHold.LoadedTip },
@@ -63,18 +64,21 @@ internal static class OpenFrontPlan
         PlanJoint Fixing(string name, RigMember arm, int[] beams, double z) =>
             new(name, "frame.arm-joint", frame.ArmJoint, arm, frame.Column, beams, 0, new Vector(0, 0, z), -Vector.Deep, Vector.Across, Vector.Up);
 
-        bool springs = ArmSpring.IsKnown(frame.ArmJoint, frame.UpperArm, frame.Column) && ArmSpring.IsKnown(frame.ArmJoint, frame.LowerArm, frame.Column);
         return new FramePlan(
             plan.Model(new Support(atLower, true, true, true, true, true, true)),
             cases, parts, joints, Upper: aboveRam, Lower: underRam,
             [
-                springs
-                    ? "Column and arms are taken as beams. Where they cross they are taken as rigid, and the arm turns against the column on a "
-                        + "spring that stands for the joint's own give, good to a third or so."
-                    : "No rule is known for how much this joint gives: it is taken as rigid, so the dies will open more than shown, perhaps half as much again.",
+                low is not null && high is not null
+                    ? "Column and arms are taken as beams. Where they cross they are taken as rigid, with springs for what the joint gives and for the dies sinking into the arms. "
+                        + $"Against solid models such frames opened within {Readout.Text(Math.Max(low.Value.Within, high.Value.Within), Dimension.Ratio)} of what is shown."
+                    : "No rule is known for how much this joint gives: it is taken as rigid, so the dies will open more than shown, perhaps half as much again; "
+                        + "a bar welded to the middle of a box's face bends the face, and opens many times as far.",
                 UnitLoads.InWords(rig.Loading),
                 .. frame.Horizontal ? (string[])[] : ["Weight is left out: it is small beside the ram force."],
             ])
-        { Feet = (atLower, atUpper) };
+        {
+            Feet = (atLower, atUpper),
+            Pressing = DiePressing.Of(frame.UpperArm.Shape, frame.DieWidth) + DiePressing.Of(frame.LowerArm.Shape, frame.DieWidth),
+        };
     }
 }

@@ -25,13 +25,33 @@ internal static class OwnWeight
         (int lowerFoot, int upperFoot) = plan.Feet ?? (plan.Lower, plan.Upper);
         Vector lower = plan.Model.Nodes[lowerFoot].At, upper = plan.Model.Nodes[upperFoot].At;
         double weight = 0, atUpper = 0;
+        var onNodes = new List<NodalLoad>(centred.OnNodes);
+
+        // the lever between the two feet shares it
+        void Weigh(double w, double z)
+        {
+            weight += w;
+            atUpper += w * (z - lower.Z) / (upper.Z - lower.Z);
+        }
+
+        void OnNode(int node, double w)
+        {
+            Weigh(w, plan.Model.Nodes[node].At.Z);
+            onNodes.Add(new NodalLoad(node, w / rig.Wanted * down));
+        }
+
         for (int i = 0; i < plan.Model.Members.Count; i++)
         {
             MemberAxes axes = MemberAxes.Of(plan.Model, i);
-            double perMetre = Steel.Density * g * plan.Model.Members[i].Section.A, w = perMetre * axes.Length;
-            weight += w;
-            // the lever between the two feet shares it
-            atUpper += w * (axes.At(axes.Length / 2).Z - lower.Z) / (upper.Z - lower.Z);
+            FrameMember member = plan.Model.Members[i];
+            double perMetre = Steel.Density * g * member.Section.A;
+            Weigh(perMetre * axes.Length, axes.At(axes.Length / 2).Z);
+            if (member.InJoints > 0)            // what lies within the joints hangs on the nodes
+            {
+                OnNode(member.From, perMetre * member.ArmFrom.Dot(axes.X));
+                OnNode(member.To, -perMetre * member.ArmTo.Dot(axes.X));
+            }
+
             onMembers.Add(new MemberLoad(i, perMetre / rig.Wanted * down, 0, axes.Length));
         }
 
@@ -40,7 +60,7 @@ internal static class OwnWeight
             new(upperFoot, -atUpper / rig.Wanted * down),
             new(lowerFoot, -(weight - atUpper) / rig.Wanted * down),
         ];
-        var across = new LoadCase("own weight across", [.. centred.OnNodes, .. feet], onMembers);
+        var across = new LoadCase("own weight across", [.. onNodes, .. feet], onMembers);
         return plan with
         {
             Cases = [.. plan.Cases, across],

@@ -13,7 +13,7 @@ internal static class FrameMass
     {
         double volume = 0;
         for (int i = 0; i < response.Plan.Model.Members.Count; i++)
-            volume += response.Plan.Model.Members[i].Section.A * response.Solutions[0].Length(i);
+            volume += response.Plan.Model.Members[i].Section.A * (response.Solutions[0].Length(i) + response.Plan.Model.Members[i].InJoints);
         return Density * volume;
     }
 }

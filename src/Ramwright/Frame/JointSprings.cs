@@ -1,0 +1,89 @@
+using Ramwright.Presses;
+using Ramwright.Stock;
+
+namespace Ramwright.Frame;
+
+/// <summary>The springs at a joint of two members, found from what both are made of.</summary>
+/// <param name="Beam">At the end of the beam or arm, where it meets the face of the upright or column.</param>
+/// <param name="Upright">At the end of the upright or column, where it meets the edge of the beam or arm.</param>
+internal readonly record struct JointSprings(EndFixity Beam, EndFixity Upright)
+{
+    /// <summary>How near the opening of such frames came to solid models: docs/solids.md.</summary>
+    public double Within { get; init; } = 0.05;
+
+    private static readonly JointSprings Rigid = new(EndFixity.Rigid, EndFixity.Rigid);
+
+    /// <summary>At the corner of a closed frame; null where no rule is known, and for pins: then centre lines are taken.</summary>
+    public static JointSprings? OfCorner(RigJoint joint, RigMember beam, RigMember upright)
+    {
+        if (joint is RigPinnedJoint || Walls.Of(beam.Shape) is not { } b || Walls.Of(upright.Shape) is not { } u)
+            return null;
+        if (joint.Fit == BeamFit.Between && IsBarOnBox(b, upright.Shape) || joint.Fit == BeamFit.Over && IsBarOnBox(u, beam.Shape))
+            return null;
+        SectionProperties B = beam.Shape.Properties, U = upright.Shape.Properties;
+        double zb = b.Between(B.Height), zu = u.Between(U.Height);
+        switch (joint.Fit)
+        {
+            case BeamFit.Over:          // the beam's web is the panel and carries the upright's force up
+                double panel = JointGive.Panel(b.Web, zb, zu);
+                return new JointSprings(
+                    EndFixity.Rigid with { My = panel, Vz = JointGive.Shear(B.Asz, U.Height, JointGive.ShearingOver) },
+                    EndFixity.Rigid with { My = panel, N = JointGive.Stretch(b.Web * U.Height, B.Height) });
+            case BeamFit.Lapped:        // both run on, tied over the whole lap
+                panel = JointGive.Panel(b.Web + u.Web, zb, zu);
+                return new JointSprings(
+                    EndFixity.Rigid with { My = panel, Vz = JointGive.Shear(B.Asz, U.Height, JointGive.ShearingLapped) },
+                    EndFixity.Rigid with { My = panel, N = JointGive.Stretch(U.A, B.Height) })
+                { Within = joint is RigBoltedJoint ? 0.15 : 0.05 };
+            default:
+                panel = JointGive.Panel(u.Web, zb, zu);
+                return new JointSprings(
+                    EndFixity.Rigid with { My = Series(panel, Bedded(B, b, U, u)) },
+                    EndFixity.Rigid with { My = panel, N = JointGive.Stretch(U.A, B.Height) });
+        }
+    }
+
+    /// <summary>At the arm of an open-front frame; null where no rule is known.</summary>
+    public static JointSprings? OfArm(RigJoint joint, RigMember arm, RigMember column)
+    {
+        if (joint is RigPinnedJoint)
+            return Rigid with { Beam = EndFixity.PinnedY };
+        if (Walls.Of(arm.Shape) is not { } a || Walls.Of(column.Shape) is not { } c)
+            return null;
+        SectionProperties A = arm.Shape.Properties, C = column.Shape.Properties;
+        if (A.Height / C.Height is < 0.5 or > 1.5)
+            return null;
+        double z = c.Between(C.Height);
+        if (joint is RigSlottedJoint)
+        {
+            if (c.Flange == 0)
+                return null;
+            (double along, double turning) = JointGive.SlotBedding(c.Flange, z);
+            return new JointSprings(
+                EndFixity.Rigid with { My = JointGive.ThroughSlot(z, A.Height, A.A / A.Height) },
+                EndFixity.Rigid with { N = along, My = turning });
+        }
+
+        if (IsBarOnBox(a, column.Shape))
+            return null;
+        double panel = JointGive.Panel(c.Web, a.Between(A.Height), z);
+        return new JointSprings(
+            EndFixity.Rigid with { My = Series(panel, Bedded(A, a, C, c)) },
+            EndFixity.Rigid with { My = panel, N = JointGive.Stretch(C.A, A.Height) })
+        { Within = a.Flange == 0 && c.Flange > 0 ? 0.065 : 0.05 };
+    }
+
+    // a bar on the middle of a face between two webs bends the face: there is no rule for that
+    private static bool IsBarOnBox(Walls bar, Shape onto) => bar.Flange == 0 && onto is Box or RectangularHollow;
+
+    /// <summary>The end of one member on the face of another.</summary>
+    private static double Bedded(SectionProperties E, Walls e, SectionProperties T, Walls t)
+    {
+        if (t.Flange == 0)
+            return JointGive.OnEdge(t.Web, E.Height);
+        var onto = new FlangeBed(T.Height, t.Web, t.Flange, t.Width);
+        return e.Flange == 0 ? JointGive.OnFlange(onto, E.Height) : JointGive.ProfileOnFace(onto, E.Height, e.Flange);
+    }
+
+    private static double Series(double a, double b) => 1 / (1 / a + 1 / b);
+}

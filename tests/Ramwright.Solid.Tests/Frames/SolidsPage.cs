@@ -1,0 +1,54 @@
+using System.Globalization;
+using System.Text;
+using Ramwright.Presses;
+using Ramwright.Tests;
+
+namespace Ramwright.Solid.Tests.Frames;
+
+/// <summary>docs/solids.md, made from the committed solids and the beams of today; the words stand in solids-words.md beside it.</summary>
+public static class SolidsPage
+{
+    /// <summary>The file.</summary>
+    public static string File => Path.Combine(Repository.Folder("docs"), "solids.md");
+
+    /// <summary>The page.</summary>
+    public static string Text()
+    {
+        var page = new StringBuilder(System.IO.File.ReadAllText(Path.Combine(Repository.Folder("docs"), "solids-words.md")).TrimEnd());
+        void Line(FormattableString text) => page.Append(text.ToString(CultureInfo.InvariantCulture)).Append('\n');
+        Answer first = Committed.Of(Studies.All[0]);
+        Line($"\n\n## The numbers\n");
+        Line($"CalculiX {Committed.Version}. Opening in nm for each newton at the ram; difference is beam over solid, less one.");
+        foreach (IGrouping<string, Study> kind in Studies.All.GroupBy(s => s.Class))
+        {
+            Line($"\n### {kind.Key[..1].ToUpperInvariant()}{kind.Key[1..]}\n");
+            Line($"| id | frame | beam | solid | difference | sections turn | stress, worst difference | bricks, nodes |");
+            Line($"|---|---|---:|---:|---:|---:|---|---:|");
+            foreach (Study study in kind)
+            {
+                Answer solid = Committed.Of(study), beam = Answer.OfBeams(study, solid.Stresses);
+                (Stress s, Stress b) = solid.Stresses.Zip(beam.Stresses).MaxBy(p => Math.Abs(p.Second.Value / p.First.Value - 1));
+                string turn = study.Frame is RigOpenFrontFrame ? Off(beam.SectionTurn, solid.SectionTurn) : "";
+                Line($"| {study.Id} | {study.Words} | {beam.Opening * 1e9:F3} | {solid.Opening * 1e9:F3} | {Off(beam.Opening, solid.Opening)}{(study.Within is null ? ", no rule" : "")} | {turn} | {Off(b.Value, s.Value)}, {s.Where} | {solid.Mesh.Bricks}, {solid.Mesh.Nodes} |");
+            }
+        }
+
+        Line($"\n### Smaller bricks\n");
+        Line($"Each brick side halved.\n");
+        Line($"| id | bricks | opening | halved: bricks | opening | change |");
+        Line($"|---|---:|---:|---:|---:|---:|");
+        foreach (string id in Studies.Refined)
+        {
+            Answer plain = Committed.Of(Studies.Named(id)), fine = Committed.Of(Studies.Named(id), "fine");
+            Line($"| {id} | {plain.Mesh.Bricks} | {plain.Opening * 1e9:F3} | {fine.Mesh.Bricks} | {fine.Opening * 1e9:F3} | {Off(fine.Opening, plain.Opening)} |");
+        }
+
+        return page.ToString();
+    }
+
+    private static string Off(double of, double from)
+    {
+        double percent = Math.Round((of / from - 1) * 100, 1);
+        return (percent == 0 ? "0.0" : percent.ToString("+0.0;−0.0", CultureInfo.InvariantCulture)) + " %";
+    }
+}

@@ -1,0 +1,30 @@
+using Ramwright.Solid.Tests.Calculix;
+using Ramwright.Solid.Tests.Frames;
+
+namespace Ramwright.Solid.Tests;
+
+/// <summary>
+/// Solves every frame again and writes docs/solids.csv, a matter of five minutes:
+/// <c>RAMWRIGHT_SOLIDS=renew dotnet test tests/Ramwright.Solid.Tests --filter RenewTest</c>; or only those named: <c>RAMWRIGHT_SOLIDS=C-16,O-15</c>.
+/// </summary>
+public class RenewTest
+{
+    [Fact]
+    public void SolvesAllWhenAsked()
+    {
+        string? asked = Environment.GetEnvironmentVariable("RAMWRIGHT_SOLIDS");
+        if (string.IsNullOrEmpty(asked))
+            return;
+        Assert.True(Solver.Version is not null, "CalculiX (ccx) is not installed");
+        var answers = new List<(Study, string, Answer)>();
+        foreach (Study study in Studies.All)
+        {
+            bool afresh = asked == "renew" || asked.Split(',').Contains(study.Id);
+            answers.Add((study, "plain", afresh ? Answer.OfSolid(study) : Committed.Of(study)));
+            if (Studies.Refined.Contains(study.Id))
+                answers.Add((study, "fine", afresh ? Answer.OfSolid(study.Finer) : Committed.Of(study, "fine")));
+        }
+
+        Committed.Write(answers, Solver.Version);
+    }
+}
