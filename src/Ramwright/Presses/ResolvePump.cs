@@ -40,7 +40,7 @@ internal static class ResolvePump
         double full = assume.Or(said.FullFlow, "pump.full-flow", 0.15 * free, Dimension.Flow,
             "about a sixth of the free flow; common practice, the sheet is better");
         Compressor behind = said.Compressor ?? new Compressor();
-        double cutOut = assume.Or(behind.CutOut, "pump.compressor.cut-out", Math.Max(8e5, air + 1e5), Dimension.Pressure, "the usual workshop compressor");
+        double cutOut = assume.Or(behind.CutOut, "pump.compressor.cut-out", Math.Max(Math.Max(8e5, air + 1e5), (behind.CutIn ?? 0) + 1e5), Dimension.Pressure, "the usual workshop compressor");
         bool rated = behind.FreeAir is not null || behind.Motor is not null;
         return new RigAirPump
         {
@@ -56,7 +56,8 @@ internal static class ResolvePump
             AirUse = said.AirUse,
             Compressor = new RigCompressor(
                 assume.Or(behind.Receiver, "pump.compressor.receiver", 0.05, Dimension.Volume, "the smallest receiver sold for workshops"),
-                assume.Or(behind.CutIn, "pump.compressor.cut-in", cutOut - 2e5, Dimension.Pressure, "2 bar below cut-out"),
+                assume.Or(behind.CutIn, "pump.compressor.cut-in", Math.Max(cutOut - 2e5, cutOut / 2), Dimension.Pressure,
+                    cutOut > 4e5 ? "2 bar below cut-out" : "half of cut-out"),
                 cutOut,
                 behind.FreeAir,
                 rated ? behind.Motor : assume.Or(null, "pump.compressor.motor", 1500, Dimension.Power, "2 hp, the usual small compressor")),

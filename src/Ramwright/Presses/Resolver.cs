@@ -22,7 +22,7 @@ public static class Resolver
         RigCylinder cylinder = ResolveCylinder.Of(Needed(press.Cylinder, "cylinder"), shelf, assume);
         RigPump pump = ResolvePump.Of(Needed(press.Pump, "pump"), cylinder, assume);
         RigFrame frame = ResolveFrame.Of(Needed(press.Frame, "frame"), shelf, assume);
-        RigLoading loading = ResolveLoading.Of(press.Loading, frame.DieWidth, assume);
+        RigLoading loading = ResolveLoading.Of(press.Loading, frame, assume);
 
         Factors f = press.Factors ?? new Factors();
         var factors = new RigFactors(
