@@ -12,7 +12,7 @@ internal static class ExplainView
     {
         screen.MarkupLineInterpolated($"[bold]{rung.Id}[/]  {check.Rig.Name}");
         screen.WriteLine();
-        CheckView.Paragraph($"The {rung.Part} {rung.Saying} at {Force.Text(rung.GivesAt, units)}; safe to {Force.Text(rung.SafeTo, units)}, a factor of {rung.Factor:0.00}.", false, screen);
+        CheckView.Paragraph($"The {rung.Part} {rung.Saying} at {Force.Text(rung.GivesAt, units)}; safe to {Force.Text(rung.SafeTo, units)}{(rung.Factor is { } factor ? $", a factor of {factor:0.00}" : "")}.", false, screen);
         CheckView.Paragraph($"The factor: {rung.FactorFrom}.", false, screen);
         CheckView.Paragraph($"The limit: {rung.Source}.", false, screen);
         screen.WriteLine();

@@ -43,7 +43,7 @@ internal static class LadderTable
             table.AddRow(
                 new Text(Kept(rung.SafeTo, units)),
                 new Text(Kept(rung.GivesAt, units)),
-                new Text(rung.Factor.ToString("0.00")),
+                new Text(rung.Factor?.ToString("0.00") ?? "-"),
                 new Text(rung.Id),
                 new Text(rung.Brief),
                 new Text(Load(rung.Load)));

@@ -35,8 +35,8 @@ public sealed record Rung
     /// <summary>The stable name that stands for a part: <c>upper arm</c> is <c>upper-arm</c>.</summary>
     internal static string IdOf(string part) => part.Replace(' ', '-');
 
-    /// <summary>The force at which it gives over the force it is safe to.</summary>
-    public double Factor => GivesAt / SafeTo;
+    /// <summary>The force at which it gives over the force it is safe to; null where it is safe to nothing.</summary>
+    public double? Factor => SafeTo > 0 ? GivesAt / SafeTo : null;
 
     /// <summary>Whether reaching it can break something; unless said, by its group.</summary>
     public bool? CanBreak { get; init; }
