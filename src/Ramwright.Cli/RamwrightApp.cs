@@ -13,6 +13,7 @@ internal static class RamwrightApp
         app.Configure(config =>
         {
             config.SetApplicationName("ramwright");
+            config.UseStrictParsing();      // an option that is not known is said, not skipped
             config.ConfigureConsole(screen);
             config.SetExceptionHandler((fault, _) =>
             {
@@ -40,7 +41,7 @@ internal static class RamwrightApp
                 .WithExample("new", "my.press.yaml", "--frame", "closed");
             config.AddCommand<StockCommand>("stock")
                 .WithDescription("Look up sections, steels, bolts, hoses and oils.")
-                .WithExample("stock", "UPN 200");
+                .WithExample("stock", "\"UPN 200\"");
         });
         return app.Run(args);
     }

@@ -16,6 +16,9 @@ internal sealed class MadeUpPress(uint seed, Shelf shelf)
         "round 60", "square 50", "box 200x150x12", "SHS 100x100x6", "RHS 120x80x6 cold", "CHS 88.9x5", "HEB 160 turned", "2 x flat 150x20", "W8x31",
     ];
 
+    // cast iron is refused, rightly, and would hide all else
+    private Steel[] Steels => field ??= [.. shelf.Steels.Where(s => s.Refused.Length == 0)];
+
     private readonly Random _random = new((int)seed);
 
     /// <summary>A press whose clashing keys are taken back, or said anew where they are needed, as long as that helps.</summary>
@@ -49,6 +52,8 @@ internal sealed class MadeUpPress(uint seed, Shelf shelf)
 
         return press;
     }
+
+    private int _names;
 
     private object Record(Type type)
     {
@@ -84,7 +89,7 @@ internal sealed class MadeUpPress(uint seed, Shelf shelf)
         if (type.IsEnum)
             return Enum.GetValues(type).GetValue(_random.Next(Enum.GetValues(type).Length));
         if (type == typeof(string))
-            return "made up";
+            return $"made up {++_names}";
         if (type.IsGenericType)
         {
             Type item = type.GetGenericArguments()[0];
@@ -120,7 +125,8 @@ internal sealed class MadeUpPress(uint seed, Shelf shelf)
     private string Name(StockKind kind) => kind switch
     {
         StockKind.Section => Sections[_random.Next(Sections.Length)],
-        StockKind.Steel => shelf.Steels[_random.Next(shelf.Steels.Count)].Name,
+        StockKind.Steel => Steels[_random.Next(Steels.Length)].Name,
+        StockKind.Port => shelf.Ports[_random.Next(shelf.Ports.Count)].Name,
         StockKind.PropertyClass => shelf.Classes[_random.Next(shelf.Classes.Count)].Name,
         StockKind.Thread => shelf.Threads[_random.Next(shelf.Threads.Count)].Name,
         StockKind.Oil => shelf.Oils[_random.Next(shelf.Oils.Count)].Name,

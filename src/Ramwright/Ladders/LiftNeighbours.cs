@@ -86,6 +86,9 @@ internal sealed class LiftNeighbours
                 break;
             case StockKind.Steel:
                 string steel = said ?? (common ? null : _press.Frame!.Steel) ?? "unknown";
+                // what lies in the heap does not get stronger by another name: to test it is the person's own decision
+                if (Shelf.SameName(steel, "unknown"))
+                    break;
                 foreach (string stronger in LiftSizes.Steels(steel, _shelf))
                     Add(path, steel, stronger, stronger, lead);
                 break;

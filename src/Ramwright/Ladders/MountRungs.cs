@@ -50,7 +50,7 @@ internal static class MountRungs
     private static double Tilt(Rig rig, Working? w)
     {
         double L = rig.Frame.RamDrop + rig.Cylinder.Stroke;
-        RamTilt? worst = RamTilt.Cases(rig.Cylinder, rig.Loading, saidOnly: false).MaxBy(c => c.At(L));
+        RamTilt? worst = RamTilt.Cases(rig.Cylinder, rig.Loading).MaxBy(c => c.At(L));
         if (worst is null)
         {
             w?.Note("Slides take what tilts the ram, or nothing tilts it: the mount carries the thrust alone.");

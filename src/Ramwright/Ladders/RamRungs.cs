@@ -16,7 +16,7 @@ internal static class RamRungs
     public static void Add(List<Rung> rungs, Rig rig)
     {
         PartialFactors factors = Factoring.Of(rig);
-        RamTilt[] cases = [.. RamTilt.Cases(rig.Cylinder, rig.Loading, saidOnly: true)];
+        RamTilt[] cases = [.. RamTilt.Cases(rig.Cylinder, rig.Loading)];
         RodBending(rungs, rig, cases, factors);
         Guides(rungs, rig, cases);
         if (rig.Ram?.DieHolder is { } holder)

@@ -15,17 +15,16 @@ internal sealed record RamTilt(string Name, double H, double M)
     /// <summary>The cases that the press's own guides must carry: none where slides take everything.</summary>
     /// <param name="cylinder">The cylinder.</param>
     /// <param name="loading">How squarely the work is pressed.</param>
-    /// <param name="saidOnly">Whether work off centre counts only as far as the file says it.</param>
-    public static IEnumerable<RamTilt> Cases(RigCylinder cylinder, RigLoading loading, bool saidOnly)
+    public static IEnumerable<RamTilt> Cases(RigCylinder cylinder, RigLoading loading)
     {
         if (cylinder.Guide == RamGuide.Guided)
             yield break;
         // a guide at the ram's end takes the side push before the rod feels it
         if (loading.SideLoad > 0 && cylinder.Guide == RamGuide.Free)
             yield return new RamTilt("side push", loading.SideLoad, 0);
-        if (loading.Across > 0 && (loading.AcrossSaid || !saidOnly))
+        if (loading.Across > 0)
             yield return new RamTilt("off to one side", 0, loading.Across);
-        if (loading.Deep > 0 && (loading.DeepSaid || !saidOnly))
+        if (loading.Deep > 0)
             yield return new RamTilt("off to the front", 0, loading.Deep);
     }
 

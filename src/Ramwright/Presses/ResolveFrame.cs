@@ -6,6 +6,9 @@ namespace Ramwright.Presses;
 /// <summary>Settles the frame and its members.</summary>
 internal static class ResolveFrame
 {
+    /// <summary>What washers or shims may fill between a pair and the upright it clasps, m; common practice.</summary>
+    private const double MostShim = 0.010;
+
     public static RigFrame Of(PressFrame said, Shelf shelf, Assumptions assume) => said switch
     {
         ClosedFrame closed => Closed(closed, shelf, assume),
@@ -17,9 +20,11 @@ internal static class ResolveFrame
 
     private static RigClosedFrame Closed(ClosedFrame said, Shelf shelf, Assumptions assume)
     {
-        RigMember crown = Member(said.Crown, FrameWords.Crown(said), "frame.crown", said, shelf, assume);
-        RigMember bed = Member(said.Bed, FrameWords.Bed(said), "frame.bed", said, shelf, assume);
         RigMember upright = Member(said.Upright, "upright", "frame.upright", said, shelf, assume);
+        double wide = upright.Shape.Properties.Width;
+        RigMember crown = Member(said.Crown, FrameWords.Crown(said), "frame.crown", said, shelf, assume, said.CrownJoint?.Fit == BeamFit.Lapped ? wide : null);
+        bool clasps = said.BedPins is not null || said.BedJoint?.Fit == BeamFit.Lapped;
+        RigMember bed = Member(said.Bed, FrameWords.Bed(said), "frame.bed", said, shelf, assume, clasps ? wide : null);
         RigJoint crownJoint = ResolveJoint.Of(said.CrownJoint, "frame.crown-joint", crown, upright, shelf, assume);
         RigJoint bedJoint = said.BedPins is { } pins
             ? ResolveJoint.Of(Pin(pins), "frame.bed-pins", bed, upright, shelf, assume)
@@ -119,14 +124,17 @@ internal static class ResolveFrame
     internal static double RamDrop(PressFrame said, Assumptions assume) =>
         assume.Or(said.RamDrop, "frame.ram-drop", 0.1, Dimension.Length, "a cylinder let into the crown");
 
+    // clasped: width of what the halves of a pair clasp, m; null where they clasp nothing
     internal static RigMember Member(
-        Member? said, string part, string path, PressFrame frame, Shelf shelf, Assumptions assume)
+        Member? said, string part, string path, PressFrame frame, Shelf shelf, Assumptions assume, double? clasped = null)
     {
         string name = said?.Section ?? frame.Section
             ?? throw new ArgumentException($"'{path}.section' or 'frame.section' is needed");
         if (!SectionText.TryRead(name, shelf, said?.Apart, out Shape? shape, out ReadingFault? fault))
             throw new ArgumentException($"'{path}.section': {fault.Found}");
-        if (shape is Pair && said?.Apart is null)
+        if (shape is Pair halves && clasped is { } upright)
+            shape = Clasping(halves, said?.Apart, upright, path, assume);
+        else if (shape is Pair && said?.Apart is null)
             assume.Note(path + ".apart", "touching", "nothing said of a gap: the weaker way sideways");
         if (shape.BendsAskew)
         {
@@ -142,6 +150,19 @@ internal static class ResolveFrame
         if (said?.Turned == true)
             shape = new Turned(shape) { Name = shape.Name + " turned", Source = shape.Source };
         return new RigMember(part, shape, Cut(shape, said?.Openings, path, assume), SteelOf(said?.Steel, path + ".steel", frame, shelf, assume)) { Stiffened = said?.Stiffened?.Thickness };
+    }
+
+    /// <summary>The halves of a lapped beam stand as far apart as what they clasp is wide.</summary>
+    private static Pair Clasping(Pair pair, double? said, double upright, string path, Assumptions assume)
+    {
+        double apart = assume.Or(said, path + ".apart", upright, Dimension.Length, "its halves clasp the upright, which is as wide");
+        if (Math.Abs(apart - upright) > MostShim)
+        {
+            assume.Fault(path + ".apart", $"halves {Readout.Text(apart, Dimension.Length)} apart do not clasp an upright {Readout.Text(upright, Dimension.Length)} wide",
+                $"{Readout.Text(upright, Dimension.Length)}, or another fit than lapped");
+        }
+
+        return pair.WithGap(apart);
     }
 
     internal static Steel SteelOf(string? said, string path, PressFrame frame, Shelf shelf, Assumptions assume)

@@ -32,8 +32,6 @@ internal static class ResolveLoading
                 "ten a day, 200 days a year, for ten years: a guess at a one-person workshop"),
             said.SqueezesADay)
         {
-            AcrossSaid = said.OffCentreAcross is not null,
-            DeepSaid = said.OffCentreDeep is not null,
             PressingPart = assume.Or(said.PressingPart, "loading.pressing-part", 0.2 * cylinder.Stroke, Dimension.Length,
                 "the last 20 % of the stroke: nothing was said of the work"),
             PressingForce = assume.Or(said.PressingForce, "loading.pressing-force", 0.5 * wanted, Dimension.Force,
@@ -43,12 +41,6 @@ internal static class ResolveLoading
         {
             assume.Fault("loading.pressing-part", "the ram would work over more than its stroke of " + Readout.Text(cylinder.Stroke, Dimension.Length),
                 "a part no longer than the stroke, or the stroke as cylinder.stroke");
-        }
-
-        if (!loading.AcrossSaid && !loading.DeepSaid && cylinder.Guide != RamGuide.Guided)
-        {
-            assume.Caution("Work off centre bends the ram's rod and crushes its guides. The file does not say how far off centre, so rod and gland are "
-                + "checked for the side load only: say off-centre-across under loading.");
         }
 
         return loading;

@@ -50,10 +50,6 @@ public sealed record RigGauge(double Range, double Class);
 public sealed record RigLoading(
     double Across, double Deep, double SideLoad, double AllowedOpening, double Squeezes, double? SqueezesADay = null)
 {
-    /// <summary>Whether the file says how far off centre to left or right.</summary>
-    public bool AcrossSaid { get; init; }
-    /// <summary>Whether the file says how far off centre to front or back.</summary>
-    public bool DeepSaid { get; init; }
     /// <summary>Last part of the stroke, under load, m.</summary>
     public required double PressingPart { get; init; }
     /// <summary>Force over that part, N.</summary>

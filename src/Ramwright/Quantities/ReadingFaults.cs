@@ -106,8 +106,8 @@ internal static class ReadingFaults
     {
         string found = written == "T" ? "capital T is written for three different tons" : $"{Quoted(written)} is three different {(wanted == Dimension.Mass ? "masses" : "forces")}";
         return new(found, wanted == Dimension.Mass
-            ? $"say which: {number} t (tonne, 1000 kg), {number} US ton (907.2 kg) or {number} UK ton (1016 kg)"
-            : $"say which: {number} t (tonne-force, 9.807 kN), {number} US ton (8.896 kN) or {number} UK ton (9.964 kN)", start, length);
+            ? $"say which: {number} t (tonne, 1000 kg each), {number} US ton (907.2 kg each) or {number} UK ton (1016 kg each)"
+            : $"say which: {number} t (tonne-force, 9.807 kN each), {number} US ton (8.896 kN each) or {number} UK ton (9.964 kN each)", start, length);
     }
 
     public static ReadingFault WhoseUnit(string number, int start, int length, string written, string us, string uk, string worth) =>

@@ -9,16 +9,16 @@ public class QuantityRefusalTest
     [Theory]
     [InlineData("25 ton", Dimension.Force, "ton",
         "\"ton\" is three different forces",
-        "say which: 25 t (tonne-force, 9.807 kN), 25 US ton (8.896 kN) or 25 UK ton (9.964 kN)")]
+        "say which: 25 t (tonne-force, 9.807 kN each), 25 US ton (8.896 kN each) or 25 UK ton (9.964 kN each)")]
     [InlineData("25 tons", Dimension.Force, "tons",
         "\"tons\" is three different forces",
-        "say which: 25 t (tonne-force, 9.807 kN), 25 US ton (8.896 kN) or 25 UK ton (9.964 kN)")]
+        "say which: 25 t (tonne-force, 9.807 kN each), 25 US ton (8.896 kN each) or 25 UK ton (9.964 kN each)")]
     [InlineData("25T", Dimension.Force, "T",
         "capital T is written for three different tons",
-        "say which: 25 t (tonne-force, 9.807 kN), 25 US ton (8.896 kN) or 25 UK ton (9.964 kN)")]
+        "say which: 25 t (tonne-force, 9.807 kN each), 25 US ton (8.896 kN each) or 25 UK ton (9.964 kN each)")]
     [InlineData("2 tons", Dimension.Mass, "tons",
         "\"tons\" is three different masses",
-        "say which: 2 t (tonne, 1000 kg), 2 US ton (907.2 kg) or 2 UK ton (1016 kg)")]
+        "say which: 2 t (tonne, 1000 kg each), 2 US ton (907.2 kg each) or 2 UK ton (1016 kg each)")]
     [InlineData("25 ton", Dimension.Pressure, "ton",
         "\"ton\" is a mass or a force",
         "a pressure, such as 210 bar")]
@@ -339,7 +339,7 @@ public class QuantityRefusalTest
         "the nearest is km: 2 km")]
     [InlineData("25 ton-force", Dimension.Force, "ton-force",
         "\"ton-force\" is three different forces",
-        "say which: 25 t (tonne-force, 9.807 kN), 25 US ton (8.896 kN) or 25 UK ton (9.964 kN)")]
+        "say which: 25 t (tonne-force, 9.807 kN each), 25 US ton (8.896 kN each) or 25 UK ton (9.964 kN each)")]
     [InlineData("600 mm⁻", Dimension.Length, "⁻",
         "\"⁻\" is left over",
         "only a length, such as 600 mm")]
@@ -357,7 +357,7 @@ public class QuantityRefusalTest
         "only one number: a length, such as 600 mm")]
     [InlineData("2 T", Dimension.Mass, "T",
         "capital T is written for three different tons",
-        "say which: 2 t (tonne, 1000 kg), 2 US ton (907.2 kg) or 2 UK ton (1016 kg)")]
+        "say which: 2 t (tonne, 1000 kg each), 2 US ton (907.2 kg each) or 2 UK ton (1016 kg each)")]
     [InlineData("- 5", Dimension.Length, "- 5",
         "- 5 has no unit",
         "a length with its unit, such as - 5 mm")]
