@@ -12,30 +12,37 @@ internal static class ExplainView
     {
         screen.MarkupLineInterpolated($"[bold]{rung.Id}[/]  {check.Rig.Name}");
         screen.WriteLine();
-        CheckView.Paragraph($"The {rung.Part} {rung.Saying} at {Force.Text(rung.GivesAt, units)}; safe to {Force.Text(rung.SafeTo, units)}, a factor of {rung.Factor:0.00}.", false, screen);
+        CheckView.Paragraph($"The {rung.Part} {rung.Saying} at {Force.Text(rung.GivesAt, units)}; safe to {Force.Text(rung.SafeTo, units)}{(rung.Factor is { } factor ? $", a factor of {factor:0.00}" : "")}.", false, screen);
         CheckView.Paragraph($"The factor: {rung.FactorFrom}.", false, screen);
         CheckView.Paragraph($"The limit: {rung.Source}.", false, screen);
         screen.WriteLine();
         int number = 0;
         foreach (Step step in working.Steps)
         {
-            string result = $"{step.Symbol} = {Readout.Text(step.Si, step.Dimension, units, 4)}";
-            screen.WriteLine($"{++number,3}. {step.Meaning}");
-            if (step.Formula.Length == 0)
+            string result = $"{step.Symbol} = {Value(step.Si, step.Dimension, step)}";
+            if (step.IsPerNewton)
             {
-                screen.WriteLine($"       {result}");
-            }
-            else
-            {
-                screen.WriteLine($"       {step.Symbol} = {step.Formula}");
-                foreach (Given given in step.Givens)
-                    screen.WriteLine($"         {given.Symbol} = {Readout.Text(given.Si, given.Dimension, units, 4)}");
-                screen.MarkupLineInterpolated($"       [bold]{result}[/]");
+                // what a person can picture: the same at the force that is wanted
+                string wanted = Readout.Text(check.Rig.Wanted, Dimension.Force, units);
+                result += $" a newton; {Readout.Text(step.Si * check.Rig.Wanted, step.Dimension, units, 4)} at the wanted {wanted}";
             }
 
-            screen.MarkupLineInterpolated($"       [dim]{step.Source}[/]");
+            screen.WriteLine($"{++number,3}. {step.Meaning}");
+            if (step.Formula.Length > 0)
+            {
+                Indented($"{step.Symbol} = {step.Formula}", Style.Plain);
+                if (step.Givens.Count > 0)
+                    Indented("with " + string.Join(", ", step.Givens.Select(g => $"{g.Symbol} = {Value(g.Si, g.Dimension, step)}")), Style.Plain);
+            }
+
+            Indented(result, new Style(decoration: Decoration.Bold));
+            Indented(step.Source.ToString(), new Style(decoration: Decoration.Dim));
             screen.WriteLine();
         }
+
+        void Indented(string text, Style style) => screen.Write(new Padder(new Text(text, style), new Padding(7, 0, 0, 0)));
+
+        string Value(double si, Dimension dimension, Step step) => Readout.Text(IsNothing(si, dimension, step) ? 0 : si, dimension, units, 4);
 
         foreach (string note in working.Notes)
             CheckView.Bullet("*", note, screen);
@@ -44,5 +51,18 @@ internal static class ExplainView
             if (rung.Group is RungGroup.Frame or RungGroup.Joints or RungGroup.Stiffness)
                 CheckView.Bullet("*", note, screen);
         }
+    }
+
+    /// <summary>What rounding leaves of nothing, beside values of its own kind or beside one newton.</summary>
+    private static bool IsNothing(double si, Dimension dimension, Step step)
+    {
+        double size = dimension is Dimension.Force or Dimension.Moment ? 1e-3 : 0;
+        foreach (Given given in step.Givens)
+        {
+            if (given.Dimension == dimension)
+                size = Math.Max(size, Math.Abs(given.Si));
+        }
+
+        return Math.Abs(si) < 1e-9 * size;
     }
 }

@@ -24,6 +24,6 @@ internal static class Headline
     {
         Rung weakest = check.Ladder.Governing;
         string gives = $"The weakest is the {weakest.Part}: {(weakest.Plural ? "they" : "it")} {weakest.Saying} at {Force.Text(weakest.GivesAt, units)}";
-        return weakest.Factor > 1.0005 ? $"{gives}, so the press is safe to {Force.Text(weakest.SafeTo, units)}." : $"{gives}.";
+        return weakest.Factor is null or > 1.0005 ? $"{gives}, so the press is safe to {Force.Text(weakest.SafeTo, units)}." : $"{gives}.";
     }
 }

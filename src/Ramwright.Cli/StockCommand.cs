@@ -48,7 +48,13 @@ internal sealed class StockCommand(IAnsiConsole screen) : Command<StockSettings>
             return null;
         }
 
-        using var reader = new StreamReader(settings.Table);
+        using TextReader? reader = TableFile.Open(settings.Table);
+        if (reader is null)
+        {
+            screen.WriteLine($"{settings.Table} is too long for a stock table");
+            return null;
+        }
+
         StockReading reading = StockTables.Read(reader, settings.Table, built);
         foreach (string fault in reading.Faults.Select(f => f.ToString()))
             screen.WriteLine(fault);

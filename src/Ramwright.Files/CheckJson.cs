@@ -147,7 +147,10 @@ public static class CheckJson
         json.WriteString("group", KeyNames.Written(rung.Group.ToString()));
         json.WriteNumber("givesAtKN", Kilo(rung.GivesAt));
         json.WriteNumber("safeToKN", Kilo(rung.SafeTo));
-        json.WriteNumber("factor", Round(rung.Factor));
+        if (rung.Factor is { } factor)
+            json.WriteNumber("factor", Round(factor));
+        else
+            json.WriteNull("factor");
         json.WriteString("factorFrom", rung.FactorFrom);
         json.WriteString("source", rung.Source.ToString());
     }

@@ -48,7 +48,13 @@ public sealed record PressOnDisk(PressReading Reading, Shelf Shelf, Rig? Rig, IR
         string path = Path.Combine(folder, table);
         try
         {
-            using var text = new StreamReader(path);
+            using TextReader? text = TableFile.Open(path);
+            if (text is null)
+            {
+                faults.Add(new PlacedFault(press, 0, 0, 0, "stock", $"the stock table \"{table}\" is too long", "a table of less than 4 MB", null, ""));
+                return shelf;
+            }
+
             StockReading read = StockTables.Read(text, table, shelf);
             foreach (TableFault fault in read.Faults)
                 faults.Add(new PlacedFault(fault.File, fault.Line, 0, 0, "", fault.Found, fault.Wanted, null, ""));

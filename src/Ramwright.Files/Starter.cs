@@ -8,7 +8,7 @@ public static class Starter
     private const string DefaultSchema = "press.schema.json";
 
     /// <summary>The kinds there is a starter for, as <c>frame: kind</c> names them.</summary>
-    public static IReadOnlyList<string> Kinds { get; } = ["closed", "open-front", "free", "tie-rod"];
+    public static IReadOnlyList<string> Kinds { get; } = ["closed", "open-front", "tie-rod", "free"];
 
     /// <summary>The text of a starter.</summary>
     /// <param name="kind">A kind of frame, one of <see cref="Kinds"/>.</param>

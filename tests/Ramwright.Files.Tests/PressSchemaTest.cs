@@ -1,5 +1,7 @@
 using System.Text.Json;
 using Json.Schema;
+using Ramwright.Files.Binding;
+using Ramwright.Presses;
 
 namespace Ramwright.Files.Tests;
 
@@ -70,5 +72,16 @@ public sealed class PressSchemaTest
     {
         using JsonDocument document = JsonDocument.Parse(YamlAsJson.Of(yaml)?.ToJsonString() ?? "null");
         return Schema.Evaluate(document.RootElement).IsValid;
+    }
+
+    [Fact]
+    public void EveryKindOfARecordIsNamedOnIt()
+    {
+        foreach (Type type in typeof(Press).Assembly.GetTypes().Where(t => t.IsAbstract && t.GetCustomAttributes(typeof(SaysAttribute), false).Length > 0))
+        {
+            Type[] kinds = [.. type.Assembly.GetTypes().Where(t => t.BaseType == type)];
+            Assert.Equal(kinds.OrderBy(t => t.Name), RecordShape.Of(type).Kinds.Select(k => k.Type).OrderBy(t => t.Name));
+            Assert.NotEmpty(kinds);
+        }
     }
 }

@@ -107,17 +107,9 @@ internal sealed class RecordShape
         return null;
     }
 
-    private static List<RecordShape> FindKinds(Type type)
-    {
-        var kinds = new List<RecordShape>();
-        foreach (Type other in type.Assembly.GetTypes())
-        {
-            if (other.BaseType == type)
-                kinds.Add(Of(other));
-        }
-
-        return kinds;
-    }
+    // named, not searched for: a look through all types of the engine costs every start some milliseconds
+    private static List<RecordShape> FindKinds(Type type) =>
+        [.. (type.GetCustomAttribute<KindsAttribute>()?.Types ?? []).Select(Of)];
 
     private static List<KeyShape> FindKeys(Type type)
     {

@@ -38,6 +38,7 @@ internal static class CylinderRungs
                 Id = "rod-buckling",
                 Part = rod,
                 Mode = $"bows out, fully extended, {Guided(cylinder.Guide)}",
+                Brief = "bows out, fully extended",
                 Saying = $"bows out when fully extended, {Guided(cylinder.Guide)},",
                 Group = RungGroup.Cylinder,
                 GivesAt = bow.GivesAt,
@@ -110,7 +111,8 @@ internal static class CylinderRungs
             GivesAt = gives,
             SafeTo = safe,
             Source = Strength.Barrel.LameSource,
-            PressureScale = oil.Thrust(py) / gives,
+            // a spring that eats it all leaves no share to scale by
+            PressureScale = gives > 0 ? oil.Thrust(py) / gives : 1,
             FactorFrom = Strength.Barrel.HalfYieldSource.ToString(),
             Work = w =>
             {

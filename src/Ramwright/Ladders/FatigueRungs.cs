@@ -57,7 +57,7 @@ internal static class FatigueRungs
         Holes(member.Net, PlanCut.Openings, "openings", "where it is cut", DetailCategory.Hole);
         // a slot that is welded all round is judged as the part beside a weld, with its joint
         if (!add.SlottedInto(member))
-            Holes(member.JointNet, PlanCut.Joint, "holes", "through the holes of its joint", DetailCategory.BoltHole);
+            Holes(member.JointNet, PlanCut.Joint, "holes", "through its joint's holes", DetailCategory.BoltHole);
 
         void Holes(Shape? net, PlanCut cut, string suffix, string where, DetailCategory detail)
         {

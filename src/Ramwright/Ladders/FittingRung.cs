@@ -19,6 +19,8 @@ internal static class FittingRung
             Id = words.Id,
             Part = words.Part,
             Mode = words.Mode,
+            Brief = words.Brief,
+            Load = words.Load,
             Saying = words.Saying,
             Plural = words.Plural,
             Group = group,

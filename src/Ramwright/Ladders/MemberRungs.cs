@@ -38,7 +38,7 @@ internal static class MemberRungs
                 ?.Into(rungs, new Words(id + "-shear", member.Part, "shears through its web", "shears through its web"), RungGroup.Frame, load, WebShear.Source);
 
             NetSectionRung(member.Net, PlanCut.Openings, "net-section", "gives where it is cut");
-            NetSectionRung(member.JointNet, PlanCut.Joint, "joint-holes", "gives through the holes of its joint");
+            NetSectionRung(member.JointNet, PlanCut.Joint, "joint-holes", "gives through its joint's holes");
             void NetSectionRung(Shape? net, PlanCut cut, string suffix, string what)
             {
                 if (net is null)

@@ -69,11 +69,25 @@ public sealed class PressCheck
 
     /// <summary>Checks a press.</summary>
     /// <exception cref="FrameMovesException">The frame could move freely.</exception>
+    /// <exception cref="PressFaultsException">Its parts do not go together.</exception>
     public static PressCheck Of(Rig rig)
     {
         ArgumentNullException.ThrowIfNull(rig);
-        PowerReport power = PowerStudy.Of(rig.Cylinder, rig.Pump, rig.Lines, rig.Oil, new PressStroke(rig.Loading.PressingPart, rig.Loading.PressingForce, rig.Wanted));
-        return Of(rig, power, FrameResponse.Of(FramePlan.Of(rig)));
+        return Of(rig, Study(rig), FrameResponse.Of(FramePlan.Of(rig)));
+    }
+
+    private static PowerReport Study(Rig rig)
+    {
+        try
+        {
+            return PowerStudy.Of(rig.Cylinder, rig.Pump, rig.Lines, rig.Oil, new PressStroke(rig.Loading.PressingPart, rig.Loading.PressingForce, rig.Wanted));
+        }
+        catch (ArgumentOutOfRangeException cannot)
+        {
+            // each value alone may be; together they push nothing, or so slowly that no figure says it
+            string path = cannot.ParamName == "cylinder" ? "cylinder" : "pump";
+            throw new PressFaultsException([new Fault(path, cannot.Message.Split(" (Parameter", 2)[0].TrimEnd('.'), "pump, cylinder and spring that go together")]);
+        }
     }
 
     private static PressCheck Of(Rig rig, PowerReport power, FrameResponse response)

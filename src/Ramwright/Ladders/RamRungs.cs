@@ -36,7 +36,7 @@ internal static class RamRungs
         if (FittingRung.Tightest(cases, t => Check(t, null)) is not { } worst)
             return;
         string what = $"bends at the gland, fully out, {worst.Name}";
-        FittingRung.Add(rungs, new Words("rod-bending", "ram's rod", what, what), RungGroup.Cylinder, Factoring.Load(rig), RoundBar.Source, w => Check(worst, w));
+        FittingRung.Add(rungs, new Words("rod-bending", "ram's rod", what, what) { Brief = "bends at the gland, fully out", Load = worst.Name }, RungGroup.Cylinder, Factoring.Load(rig), RoundBar.Source, w => Check(worst, w));
     }
 
     /// <summary>A place where the ram is guided, in one load case.</summary>
@@ -63,7 +63,7 @@ internal static class RamRungs
         if (FittingRung.Tightest(places, g => Check(g, null)) is not { } worst)
             return;
         string place = worst.AtPiston ? "guide on the piston" : "guide in the gland", what = $"is pressed beyond its rating, fully out, {worst.Tilt.Name}";
-        FittingRung.Add(rungs, new Words("gland-side-load", place, what, what), RungGroup.Cylinder,
+        FittingRung.Add(rungs, new Words("gland-side-load", place, what, what) { Brief = "is pressed too hard, fully out", Load = worst.Tilt.Name }, RungGroup.Cylinder,
             $"{RamGuides.UsualFactor:0.##} on the rated pressure ({RamGuides.PressureSource})", RamGuides.PressureSource, w => Check(worst, w),
             // it wears and leaks; nothing flies
             canBreak: false);

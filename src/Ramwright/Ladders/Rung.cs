@@ -11,6 +11,10 @@ public sealed record Rung
     public required string Part { get; init; }
     /// <summary>How it fails, in a few words: <c>bends at the column's face</c>.</summary>
     public required string Mode { get; init; }
+    /// <summary>How it fails in the fewest words, without place and load: for a table.</summary>
+    public string Brief { get => field ?? Mode; init; }
+    /// <summary>The load case it is tightest in, in words; empty where that is the centred one, or where there is none.</summary>
+    public string Load { get; init; } = "";
     /// <summary>What happens, to follow "the part": <c>starts to bend for good under the cylinder</c>.</summary>
     public required string Saying { get; init; }
     /// <summary>Whether <see cref="Part"/> is more than one: dies open, a crown bends.</summary>
@@ -31,8 +35,8 @@ public sealed record Rung
     /// <summary>The stable name that stands for a part: <c>upper arm</c> is <c>upper-arm</c>.</summary>
     internal static string IdOf(string part) => part.Replace(' ', '-');
 
-    /// <summary>The force at which it gives over the force it is safe to.</summary>
-    public double Factor => GivesAt / SafeTo;
+    /// <summary>The force at which it gives over the force it is safe to; null where it is safe to nothing.</summary>
+    public double? Factor => SafeTo > 0 ? GivesAt / SafeTo : null;
 
     /// <summary>Whether reaching it can break something; unless said, by its group.</summary>
     public bool? CanBreak { get; init; }

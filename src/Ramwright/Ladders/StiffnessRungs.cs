@@ -23,6 +23,8 @@ internal static class StiffnessRungs
             Id = "die-opening",
             Part = "dies",
             Mode = $"open out of parallel, {name}",
+            Brief = "open out of parallel",
+            Load = name == "centred" ? "" : name,
             Saying = $"open out of parallel by the allowed amount ({name})",
             Plural = true,
             Group = RungGroup.Stiffness,

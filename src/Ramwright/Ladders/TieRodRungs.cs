@@ -140,6 +140,8 @@ internal static class TieRodRungs
                 Id = words.Id,
                 Part = words.Part,
                 Mode = words.Mode + aside,
+                Brief = words.Mode,
+                Load = CaseName == "centred" ? "" : CaseName,
                 Saying = words.Saying.TrimEnd(',') + aside + (words.Saying.EndsWith(',') && aside.Length == 0 ? "," : ""),
                 Plural = words.Plural,
                 Group = group,

@@ -88,6 +88,8 @@ internal sealed record Worst(Limit Limit, string Where, string CaseName, Action<
             Id = words.Id,
             Part = words.Part,
             Mode = Place(words.Mode),
+            Brief = words.Brief,
+            Load = CaseName == "centred" ? "" : CaseName,
             Saying = Place(words.Saying),
             Plural = words.Plural,
             Group = group,
@@ -112,4 +114,10 @@ internal sealed record Worst(Limit Limit, string Where, string CaseName, Action<
 /// <param name="Mode">How it fails.</param>
 /// <param name="Saying">What happens, to follow the part.</param>
 /// <param name="Plural">Whether the part is more than one.</param>
-internal sealed record Words(string Id, string Part, string Mode, string Saying, bool Plural = false);
+internal sealed record Words(string Id, string Part, string Mode, string Saying, bool Plural = false)
+{
+    /// <summary>How it fails in the fewest words; the same as <see cref="Mode"/> unless said.</summary>
+    public string Brief { get => field ?? Mode; init; }
+    /// <summary>The load case in words, where the words do not come from a search over cases.</summary>
+    public string Load { get; init; } = "";
+}

@@ -4,6 +4,7 @@ namespace Ramwright.Presses;
 
 /// <summary>The cylinder that pushes.</summary>
 [Says("the cylinder that pushes")]
+[Kinds(typeof(SingleActing), typeof(DoubleActing), typeof(HollowPlunger))]
 public abstract record Cylinder
 {
     /// <summary>Inside diameter of the barrel, m.</summary>

@@ -24,6 +24,15 @@ public sealed class KindAttribute(string word) : Attribute
     public string Word { get; } = word;
 }
 
+/// <summary>The kinds that a record comes in, in the order in which they are offered.</summary>
+/// <param name="types">A record of each kind, marked by <see cref="KindAttribute"/>.</param>
+[AttributeUsage(AttributeTargets.Class, Inherited = false)]
+public sealed class KindsAttribute(params Type[] types) : Attribute
+{
+    /// <summary>The kinds.</summary>
+    public IReadOnlyList<Type> Types { get; } = types;
+}
+
 /// <summary>The property carries a unit. Bounds are in the SI unit of its dimension.</summary>
 /// <param name="dimension">What it measures.</param>
 /// <param name="example">How a person would write it.</param>

@@ -4,6 +4,7 @@ namespace Ramwright.Presses;
 
 /// <summary>How two members are joined.</summary>
 [Says("how two members are joined")]
+[Kinds(typeof(WeldedJoint), typeof(SlottedJoint), typeof(OnePieceJoint), typeof(BoltedJoint), typeof(PinnedJoint))]
 public abstract record Joint
 {
     /// <summary>How the beam's end meets the upright.</summary>

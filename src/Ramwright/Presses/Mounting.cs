@@ -4,6 +4,7 @@ namespace Ramwright.Presses;
 
 /// <summary>How the cylinder is held in the frame.</summary>
 [Says("how the cylinder is held in the frame")]
+[Kinds(typeof(FlangeMount), typeof(FootMount), typeof(CradleMount), typeof(BracketMount), typeof(CollarMount))]
 public abstract record Mounting
 {
     /// <summary>Steel of the mount's own plates.</summary>

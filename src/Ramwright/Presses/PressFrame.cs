@@ -4,6 +4,7 @@ namespace Ramwright.Presses;
 
 /// <summary>The frame that holds the force.</summary>
 [Says("the frame that holds the force")]
+[Kinds(typeof(ClosedFrame), typeof(OpenFrontFrame), typeof(TieRodFrame), typeof(FreeFrame))]
 public abstract record PressFrame
 {
     /// <summary>Largest opening between the ram, fully up, and the bed, without tooling, m.</summary>

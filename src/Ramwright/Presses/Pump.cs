@@ -4,6 +4,7 @@ namespace Ramwright.Presses;
 
 /// <summary>What drives the cylinder.</summary>
 [Says("what drives the cylinder")]
+[Kinds(typeof(AirPump), typeof(ElectricPack), typeof(HandPump))]
 public abstract record Pump
 {
     /// <summary>Relief valve setting, Pa.</summary>

@@ -7,11 +7,17 @@ internal static class ResolveLoading
 {
     private const string General = "ISO 2768-1, table 3, class m";
 
-    public static RigLoading Of(Loading? said, double wanted, RigCylinder cylinder, double dieWidth, Assumptions assume)
+    public static RigLoading Of(Loading? said, double wanted, RigCylinder cylinder, RigFrame frame, Assumptions assume)
     {
         said ??= new Loading();
-        double die = dieWidth > 0 ? dieWidth : 0.1;
-        string its = dieWidth > 0 ? "the die's width" : "a 100 mm die";
+        double room = frame switch
+        {
+            RigClosedFrame closed => closed.Width,
+            RigOpenFrontFrame open => 2 * open.Throat,
+            _ => double.PositiveInfinity,
+        };
+        double die = frame.DieWidth > 0 ? frame.DieWidth : Math.Min(0.1, room);
+        string its = frame.DieWidth > 0 ? "the die's width" : $"a {Readout.Text(die, Dimension.Length)} die";
         // statics: pressed within its middle third a flat face bears all over; beyond it one edge lifts
         string whyOff = $"a sixth of {its}: beyond its middle third a flat die lifts at one edge";
         (double angle, string minutes) = AllowedAngle(die);

@@ -17,4 +17,8 @@ public sealed record Step(
     IReadOnlyList<Given> Givens,
     double Si,
     Dimension Dimension,
-    Citation Source);
+    Citation Source)
+{
+    /// <summary>Whether the result is for one newton at the ram, and grows with the ram force; its meaning then says so.</summary>
+    public bool IsPerNewton => Meaning.Contains(" newton", StringComparison.Ordinal);
+}
