@@ -20,7 +20,8 @@ public class RenewTest
         foreach (Study study in Studies.All)
         {
             bool afresh = asked == "renew" || asked.Split(',').Contains(study.Id);
-            answers.Add((study, "plain", afresh ? Answer.OfSolid(study) : Committed.Of(study)));
+            answers.Add((study, "plain", !afresh ? Committed.Of(study)
+                : Answer.OfSolid(study) with { Roll = Studies.Rolled.ContainsKey(study.Id) ? Answer.RollOfSolid(study) : 0 }));
             if (Studies.Refined.Contains(study.Id))
                 answers.Add((study, "fine", afresh ? Answer.OfSolid(study.Finer) : Committed.Of(study, "fine")));
         }

@@ -33,6 +33,8 @@ public static class Committed
             Row("opening of sections", 0, a.Sections);
             Row("turn of dies", 0, a.Turn);
             Row("turn of sections", 0, a.SectionTurn);
+            if (a.Roll > 0)
+                Row("turn from front to back per N·m", 0, a.Roll);
             foreach (Stress s in a.Stresses)
                 Row("stress: " + s.Where.Replace(',', ';'), s.At, s.Value);
         }
@@ -51,6 +53,7 @@ public static class Committed
             all[rows.Key] = new Answer(Of("opening"), Of("opening of sections"), Of("turn of dies"),
                 [.. rows.Where(w => w[5].StartsWith("stress: ", StringComparison.Ordinal)).Select(w => new Stress(w[5][8..].Replace(';', ','), Number(w[6]), Number(w[7])))])
             {
+                Roll = rows.Any(w => w[5] == "turn from front to back per N·m") ? Of("turn from front to back per N·m") : 0,
                 SectionTurn = Of("turn of sections"),
                 Mesh = (int.Parse(first[3], CultureInfo.InvariantCulture), int.Parse(first[4], CultureInfo.InvariantCulture)),
             };

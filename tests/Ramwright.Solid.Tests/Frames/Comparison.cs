@@ -19,6 +19,8 @@ public sealed record Answer(double Opening, double Sections, double Turn, IReadO
 {
     /// <summary>The same by the turn of the whole sections behind the dies, rad.</summary>
     public double SectionTurn { get; init; }
+    /// <summary>Turn of the dies from front to back for a moment of 1 N·m, rad; zero where it was not asked for.</summary>
+    public double Roll { get; init; }
     /// <summary>Bricks and nodes; zero for beams.</summary>
     public (int Bricks, int Nodes) Mesh { get; init; }
     /// <summary>Time to solve, s.</summary>

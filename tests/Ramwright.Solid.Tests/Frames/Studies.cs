@@ -12,6 +12,16 @@ public static class Studies
     /// <summary>Those that are solved with finer bricks too.</summary>
     public static IReadOnlyList<string> Refined { get; } = ["C-01", "C-06", "O-01", "O-06"];
 
+    /// <summary>Those that are turned from front to back too, and how near the beams must come.</summary>
+    public static IReadOnlyDictionary<string, double> Rolled { get; } = new Dictionary<string, double>
+    {
+        ["C-01"] = 0.16,
+        ["C-02"] = 0.05,
+        ["C-05"] = 0.05,
+        ["C-09"] = 0.6,
+        ["C-12"] = 0.5,
+    };
+
     /// <summary>One of them.</summary>
     public static Study Named(string id) => All.Single(s => s.Id == id);
 
