@@ -55,6 +55,9 @@ internal sealed class MadeUpPress(uint seed, Shelf shelf)
 
     private int _names;
 
+    // some presses say little, some nearly everything: what says much clashes often
+    private readonly double _saying = Math.Pow(new Random((int)seed ^ 0x5eed).NextDouble(), 2);
+
     private object Record(Type type)
     {
         Type[] kinds = type.IsAbstract ? [.. type.Assembly.GetTypes().Where(t => t.BaseType == type).OrderBy(t => t.Name, StringComparer.Ordinal)] : [type];
@@ -62,7 +65,7 @@ internal sealed class MadeUpPress(uint seed, Shelf shelf)
         foreach (PressKey key in PressKeys.Of(record.GetType()))
         {
             bool needed = key.Property.IsDefined(typeof(NeededAttribute));
-            if (!needed && _random.NextDouble() < 0.5)
+            if (!needed && _random.NextDouble() > _saying)
                 continue;
             key.Property.SetValue(record, Value(key));
         }
