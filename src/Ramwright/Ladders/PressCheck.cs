@@ -103,6 +103,7 @@ public sealed class PressCheck
         CornerRungs.Add(rungs, rig, response);
         PanelRungs.Add(rungs, rig, response);
         JointRungs.Add(rungs, rig, response);
+        GussetRungs.Add(rungs, rig, response);
         TieRodRungs.Add(rungs, rig, response);
         StiffnessRungs.Add(rungs, rig, response);
         FatigueRungs.Add(rungs, rig, response);

@@ -33,6 +33,10 @@ public sealed record WeldedJoint : Joint
     /// <summary>The weld.</summary>
     [Says("the weld")]
     public Weld? Weld { get; init; }
+
+    /// <summary>Gussets in the inner corner.</summary>
+    [Says("triangular plates welded into the inner corner")]
+    public Gusset? Gusset { get; init; }
 }
 
 /// <summary>Passed through a slot and welded all round on both faces.</summary>

@@ -4,7 +4,11 @@ namespace Ramwright.Presses;
 
 /// <summary>A joint with every number settled. SI.</summary>
 /// <param name="Fit">How a beam's end meets an upright.</param>
-public abstract record RigJoint(BeamFit Fit);
+public abstract record RigJoint(BeamFit Fit)
+{
+    /// <summary>Plates in the inner corner; only welded joints have them.</summary>
+    public RigGusset? Gusset { get; init; }
+}
 
 /// <summary>Welded all round where the members touch.</summary>
 /// <param name="Fit">How a beam's end meets an upright.</param>
