@@ -73,6 +73,8 @@ internal static class JointRules
 
     private static void Bolts(BoltedJoint said, string path, Shelf? shelf, List<Fault> faults)
     {
+        if (said is { Fit: BeamFit.Lapped, EndPlate: not null })
+            faults.Add(new Fault(path + ".end-plate", "a beam that clasps the upright has no end plate", "fit: between or fit: over, or no end-plate", Against: path + ".fit"));
         if (said.Thread is not { } thread || !ThreadText.TryRead(thread, out ThreadCall call))
             return;
         double d = call.D;

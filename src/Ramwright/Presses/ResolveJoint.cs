@@ -124,8 +124,18 @@ internal static class ResolveJoint
                 planes == 2 ? "two of the thinner walls bear the same way" : "the thinner wall of the two sections"),
             ShearPlanes = planes,
             Engagement = said.Engagement,
+            EndPlate = EndPlate(said, fit, path, thread.D, beam, shelf, assume),
             Friction = said.Friction,
         };
+    }
+
+    private static RigBoltedEnd? EndPlate(BoltedJoint said, BeamFit fit, string path, double d, RigMember beam, Shelf shelf, Assumptions assume)
+    {
+        // only the web of an I stands between two lines of bolts in a way that is known
+        if (fit == BeamFit.Lapped || (said.EndPlate is null && beam.Shape is not ISection))
+            return null;
+        double t = assume.Or(said.EndPlate?.Thickness, path + ".end-plate.thickness", d, Dimension.Length, "an end plate as thick as its bolts");
+        return new RigBoltedEnd(t, said.EndPlate?.Steel is { } name ? Resolver.SteelNamed(name, shelf, path + ".end-plate.steel", assume) : beam.Steel);
     }
 
     /// <summary>Ordinary bolts sit loose in their holes: the corners move once, under the first squeeze.</summary>
