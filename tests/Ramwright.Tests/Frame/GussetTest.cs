@@ -129,8 +129,9 @@ public class GussetTest
     public void ACornerWithGussetsHoldsMore(string kind)
     {
         string bare = "kind: weld, weld: { leg: 8 mm }";
-        PressCheck without = PressCheck.Of(Described.Rig(kind == "closed" ? Closed(bare, "HEB 160") : OpenFront(bare))),
-            with = PressCheck.Of(Described.Rig(kind == "closed" ? Closed(Gusset(120, 120, 12), "HEB 160") : OpenFront(Gusset(145, 145, 12, 2))));
+        // work off to one side twists an arm, which no gusset hinders: centred
+        PressCheck Check(string closed, string open) => PressCheck.Of(Described.Rig(kind == "closed" ? Closed(closed, "HEB 160") : OpenFront(open), Centred));
+        PressCheck without = Check(bare, bare), with = Check(Gusset(120, 120, 12), Gusset(145, 145, 12, 2));
         string joint = kind == "closed" ? "crown-joint" : "upper-arm-joint", part = kind == "closed" ? "crown" : "upper-arm";
 
         // one plate's far end is stressed before the rest of a stocky arm's weld: two are needed to gain
