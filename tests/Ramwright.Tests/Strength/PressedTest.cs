@@ -123,6 +123,18 @@ public class PressedTest
     }
 
     [Fact]
+    public void PlatesBehindAThinFlangeCarryBesideIt()
+    {
+        // k = 6/15; 12 + 10 + 7·0.4·6 = 38.8 wide; and two plates of 80 x 2
+        var thin = new JointColumn(0.2, 0.012, 0.006, 0.005, 4000e-6);
+        var end = new BeamEnd(0.2, 0.025, 5, 0.015, 0.2, 275e6);
+        var plates = new PanelStiffener(new PressedBeam(0.2, 0.2, 0.012, 0.006, 275e6, 275e6), 0.002, 0.08);
+
+        new Reference("MB-26", "flange of the upright after EN 1993-1-8 6.2.6.4.3, and what the plates carry beside it, by hand", Trust.OwnNumbers)
+            .Near("ram force, kN", (38.8 * 15 + 2 * 80 * 2) * 0.275 * 2, UprightPanel.Gives(1, 0, thin, end, 275e6, plates, One)!.Value.GivesAt / 1e3, 1e-6);
+    }
+
+    [Fact]
     public void WhatNutsPressOn()
     {
         // M36, plain nut 54 wide, hole 39, plate S355 65 thick, f_u 470
