@@ -134,8 +134,8 @@ public class GussetTest
         PressCheck without = Check(bare, bare), with = Check(Gusset(120, 120, 12), Gusset(145, 145, 12, 2));
         string joint = kind == "closed" ? "crown-joint" : "upper-arm-joint", part = kind == "closed" ? "crown" : "upper-arm";
 
-        // one plate's far end is stressed before the rest of a stocky arm's weld: two are needed to gain
-        Assert.True(Safe(with, joint + "-weld") > 1.1 * Safe(without, joint + "-weld"), $"its weld {Safe(with, joint + "-weld") / Safe(without, joint + "-weld")}");
+        // a single slight plate would not help: its far end is stressed before the rest of the weld
+        Assert.True(Safe(with, joint + "-weld") > 1.05 * Safe(without, joint + "-weld"), $"its weld {Safe(with, joint + "-weld") / Safe(without, joint + "-weld")}");
         Assert.True(with.DaylightGrowth < without.DaylightGrowth);
         if (kind == "open-front")
             Assert.True(Safe(with, part + "-bending") > 1.1 * Safe(without, part + "-bending"), "an arm that is looked at where the gusset ends");
