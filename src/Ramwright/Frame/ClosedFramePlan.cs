@@ -17,24 +17,33 @@ internal static class ClosedFramePlan
         SectionProperties upright = frame.Upright.Shape.Properties;
         double half = ClosedFrameBody.HalfSpan(frame);
         var plan = new PlanBuilder();
+        // where there is no gusset its legs are nothing
+        (double crownAlong, double crownUp) = Legs(frame.CrownJoint);
+        (double bedAlong, double bedUp) = Legs(frame.BedJoint);
         JointSprings? top = JointSprings.OfCorner(frame.CrownJoint, frame.Crown, frame.Upright), foot = JointSprings.OfCorner(frame.BedJoint, frame.Bed, frame.Upright);
         var ends = new CrownAndBed(plan, frame.Crown, frame.Bed, half, top?.Beam ?? Hold(frame.CrownJoint), foot?.Beam ?? Hold(frame.BedJoint), rig,
-            crownArm: top is null ? 0 : upright.Bottom, bedArm: foot is null ? 0 : upright.Bottom);
-        double height = ends.Height, above = ends.AboveBed, below = ends.BelowCrown;
+            crownArm: (top is null ? 0 : upright.Bottom) + Corners.Stiff(crownAlong), bedArm: (foot is null ? 0 : upright.Bottom) + Corners.Stiff(bedAlong));
+        // the uprights are looked at where beams or gussets end
+        double height = ends.Height, above = ends.AboveBed + bedUp, below = ends.BelowCrown - crownUp;
         var upward = new Twist(height, Cantilever: false);
-        Vector lowArm = (foot is null ? 0 : above) * Vector.Up, highArm = (top is null ? 0 : below - height) * Vector.Up;
+        Vector lowArm = ((foot is null ? 0 : ends.AboveBed) + Corners.Stiff(bedUp)) * Vector.Up;
+        Vector highArm = ((top is null ? 0 : ends.BelowCrown - height) - Corners.Stiff(crownUp)) * Vector.Up;
         int[] left = plan.Beam(frame.Upright, ends.BedLeftEnd, ends.CrownLeftEnd, -Vector.Across, upward, lowArm, highArm, foot?.Upright, top?.Upright, giving: true);
         int[] right = plan.Beam(frame.Upright, ends.BedRightEnd, ends.CrownRightEnd, Vector.Across, upward, lowArm, highArm, foot?.Upright, top?.Upright, giving: true);
 
         double face = upright.Bottom;       // a beam's clear span starts at the upright's inner face
         string crown = FrameWords.Crown(rig.Frame), bed = FrameWords.Bed(rig.Frame);
         string atBed = frame.Horizontal ? $"at the {bed}" : "above the bed", atCrown = frame.Horizontal ? $"at the {crown}" : "below the crown";
+        if (bedUp > 0)
+            atBed = $"where the gusset at the {bed} ends";
+        if (crownUp > 0)
+            atCrown = $"where the gusset at the {crown} ends";
         string atMiddle = frame.Horizontal ? "at half length" : "at half height";
         PlanCut middle = frame.BedPins is null ? PlanCut.Openings : PlanCut.Both;      // rows of pin holes go all the way up
         PlanPart[] parts =
         [
-            ends.Crown(face, "at the upright"),
-            ends.Bed(face, "at the upright"),
+            ends.Crown(face + crownAlong, crownAlong > 0 ? "at the gusset's end" : "at the upright"),
+            ends.Bed(face + bedAlong, bedAlong > 0 ? "at the gusset's end" : "at the upright"),
             new(frame.Upright, [.. left, .. right], height,
             [
                 .. plan.At(left, above, atBed, PlanCut.Both, false),
@@ -48,10 +57,10 @@ internal static class ClosedFramePlan
 
         PlanJoint[] joints =
         [
-            Corner($"{crown} joint, left", "frame.crown-joint", frame.CrownJoint, frame.Crown, ends.CrownLeft, face, left, -1, height),
-            Corner($"{crown} joint, right", "frame.crown-joint", frame.CrownJoint, frame.Crown, ends.CrownRight, half - face, right, 1, height),
-            Corner($"{bed} joint, left", "frame.bed-joint", frame.BedJoint, frame.Bed, ends.BedLeft, face, left, -1, 0),
-            Corner($"{bed} joint, right", "frame.bed-joint", frame.BedJoint, frame.Bed, ends.BedRight, half - ends.Aside - face, right, 1, 0),
+            Corner($"{crown} joint, left", "frame.crown-joint", frame.CrownJoint, frame.Crown, ends.CrownLeft, face + crownAlong, left, -1, height),
+            Corner($"{crown} joint, right", "frame.crown-joint", frame.CrownJoint, frame.Crown, ends.CrownRight, half - face - crownAlong, right, 1, height),
+            Corner($"{bed} joint, left", "frame.bed-joint", frame.BedJoint, frame.Bed, ends.BedLeft, face + bedAlong, left, -1, 0),
+            Corner($"{bed} joint, right", "frame.bed-joint", frame.BedJoint, frame.Bed, ends.BedRight, half - ends.Aside - face - bedAlong, right, 1, 0),
         ];
 
         PlanJoint Corner(string name, string key, RigJoint joint, RigMember beam, int[] beams, double beamX, int[] uprights, int side, double z)
@@ -63,12 +72,14 @@ internal static class ClosedFramePlan
             {
                 case BeamFit.Over:      // the upright's end stands against the beam's inner face
                     return new PlanJoint(name, key, joint, frame.Upright, beam, uprights, plan.Along(uprights[0], high ? below : above),
-                        corner + (high ? -s.Bottom : s.Top) * Vector.Up, Vector.Up, side * Vector.Deep, side * Vector.Across);
+                        corner + (high ? -s.Bottom : s.Top) * Vector.Up, Vector.Up, side * Vector.Deep, side * Vector.Across)
+                    { Inner = -side * Vector.Across };
                 case BeamFit.Lapped:    // the beam's halves clasp the upright
                     return new PlanJoint(name, key, joint, beam, frame.Upright, beams, plan.Along(beams[0], beamX), corner, Vector.Deep, -Vector.Across, Vector.Up);
                 default:                // the beam's end stands against the upright's inner face
                     return new PlanJoint(name, key, joint, beam, frame.Upright, beams, plan.Along(beams[0], beamX),
-                        corner - side * upright.Bottom * Vector.Across, Vector.Across, Vector.Deep, Vector.Up);
+                        corner - side * upright.Bottom * Vector.Across, Vector.Across, Vector.Deep, Vector.Up)
+                    { Inner = high ? -Vector.Up : Vector.Up };
             }
         }
 
@@ -83,12 +94,15 @@ internal static class ClosedFramePlan
                 "How far the dies turn from front to back, under work off to the front, is less sure: bars came within 15 % of solid models, boxes and pairs turned up to two and a "
                     + "third times as far as shown, because their sections distort; end plates and ties between the halves hold them.",
                 "The halves of a pair bend each by itself, tied at the corners and under the ram.",
+                .. crownAlong + bedAlong > 0 ? (string[])[Corners.Note] : [],
                 UnitLoads.InWords(rig.Loading),
                 .. frame.Horizontal ? (string[])[] : ["Weight is left out: it is small beside the ram force, and presses the parts together."],
                 .. frame.CrownJoint is RigBoltedJoint || frame.BedJoint is RigBoltedJoint ? (string[])["Bolted corners are taken not to slip: ordinary bolts do once, until they bear."] : [],
             ])
         { Pressing = DiePressing.Of(frame.Crown.Shape, frame.DieWidth) + DiePressing.Of(frame.Bed.Shape, frame.DieWidth) };
     }
+
+    private static (double Along, double Up) Legs(RigJoint joint) => (joint.Gusset?.LegAlong ?? 0, joint.Gusset?.LegUp ?? 0);
 
     private static EndFixity Hold(RigJoint joint) => joint is RigPinnedJoint ? EndFixity.PinnedY : EndFixity.Rigid;
 }

@@ -72,7 +72,11 @@ public enum PlanCut
 /// <param name="V">Direction in the plane that stands for z.</param>
 public sealed record PlanJoint(
     string Name, string Key, RigJoint Joint, RigMember Beam, RigMember Onto, IReadOnlyList<int> Numbers, double X,
-    Vector Centre, Vector Normal, Vector U, Vector V);
+    Vector Centre, Vector Normal, Vector U, Vector V)
+{
+    /// <summary>Direction in the joint's plane from its centre towards the inner corner of the frame; zero where there is none.</summary>
+    public Vector Inner { get; init; }
+}
 
 /// <summary>A tie rod and the beam that stands for it.</summary>
 /// <param name="Name">In words: <c>tie rod, left</c>.</param>

@@ -20,6 +20,9 @@ internal static class OpenFrontPlan
         double back = column.Top;           // from the front face to the column's centre line
         double height = lower.Top + frame.Daylight + frame.RamDrop + upper.Bottom;
         double clear = height - lower.Top - upper.Bottom;
+        (double along, double up) = (frame.ArmJoint.Gusset?.LegAlong ?? 0, frame.ArmJoint.Gusset?.LegUp ?? 0);
+        double stiffUp = Corners.Stiff(up);
+        string at = along > 0 ? "at the gusset's end" : "at the column";
         var plan = new PlanBuilder();
         int atLower = plan.Node("column, at the lower arm", new Vector(0, back, 0));
         int atUpper = plan.Node("column, at the upper arm", new Vector(0, back, height));
@@ -28,12 +31,12 @@ internal static class OpenFrontPlan
 
         JointSprings? low = JointSprings.OfArm(frame.ArmJoint, frame.LowerArm, frame.Column), high = JointSprings.OfArm(frame.ArmJoint, frame.UpperArm, frame.Column);
         int[] upward = plan.Beam(frame.Column, atLower, atUpper, -Vector.Deep, new Twist(clear, Cantilever: false),
-            start: lower.Top * Vector.Up, end: -upper.Bottom * Vector.Up, holdStart: low?.Upright, holdEnd: high?.Upright);
+            start: (lower.Top + stiffUp) * Vector.Up, end: -(upper.Bottom + stiffUp) * Vector.Up, holdStart: low?.Upright, holdEnd: high?.Upright);
         int[] lowerArm = Arm(frame.LowerArm, atLower, underRam, low);
         int[] upperArm = Arm(frame.UpperArm, atUpper, aboveRam, high);
 
         int[] Arm(RigMember arm, int from, int to, JointSprings? joint) => plan.Beam(arm, from, to, Vector.Up, new Twist(frame.Throat, Cantilever: true),
-            start: -back * Vector.Deep, holdStart: joint?.Beam);
+            start: -(back + Corners.Stiff(along)) * Vector.Deep, holdStart: joint?.Beam);
 
         double contact = Math.Max(lower.Top, height - upper.Bottom - frame.RamDrop - rig.Cylinder.Stroke);
         var loads = new UnitLoads(plan.Nodes[aboveRam].At, plan.Nodes[underRam].At, new Vector(0, -frame.Throat, contact));
@@ -49,20 +52,20 @@ internal static class OpenFrontPlan
         [
             new(frame.Column, upward, clear,
             [
-                .. plan.At(upward, 0, "above the lower arm", PlanCut.Both, false),
+                .. plan.At(upward, lower.Top + up, "above the lower arm", PlanCut.Both, false),
                 .. plan.At(upward, lower.Top + clear / 2, "at half height", PlanCut.None, true),
-                .. plan.At(upward, lower.Top + clear, "below the upper arm", PlanCut.Both, false),
+                .. plan.At(upward, lower.Top + clear - up, "below the upper arm", PlanCut.Both, false),
             ]) { Sideways = PlanHold.FreeEnd },
-            new(frame.UpperArm, upperArm, frame.Throat, [.. plan.At(upperArm, 0, "at the column", PlanCut.Openings, true)]) { Sideways = PlanHold.LoadedTip },
-            new(frame.LowerArm, lowerArm, frame.Throat, [.. plan.At(lowerArm, 0, "at the column", PlanCut.Openings, true)]) { Sideways = PlanHold.LoadedTip },
+            new(frame.UpperArm, upperArm, frame.Throat, [.. plan.At(upperArm, back + along, at, PlanCut.Openings, true)]) { Sideways = PlanHold.LoadedTip },
+            new(frame.LowerArm, lowerArm, frame.Throat, [.. plan.At(lowerArm, back + along, at, PlanCut.Openings, true)]) { Sideways = PlanHold.LoadedTip },
         ];
         PlanJoint[] joints =
         [
-            Fixing("upper arm joint", frame.UpperArm, upperArm, height), Fixing("lower arm joint", frame.LowerArm, lowerArm, 0),
+            Fixing("upper arm joint", frame.UpperArm, upperArm, height, -Vector.Up), Fixing("lower arm joint", frame.LowerArm, lowerArm, 0, Vector.Up),
         ];
 
-        PlanJoint Fixing(string name, RigMember arm, int[] beams, double z) =>
-            new(name, "frame.arm-joint", frame.ArmJoint, arm, frame.Column, beams, 0, new Vector(0, 0, z), -Vector.Deep, Vector.Across, Vector.Up);
+        PlanJoint Fixing(string name, RigMember arm, int[] beams, double z, Vector inner) =>
+            new(name, "frame.arm-joint", frame.ArmJoint, arm, frame.Column, beams, plan.Along(beams[0], back + along), new Vector(0, 0, z), -Vector.Deep, Vector.Across, Vector.Up) { Inner = inner };
 
         return new FramePlan(
             plan.Model(new Support(atLower, true, true, true, true, true, true)),
@@ -73,6 +76,7 @@ internal static class OpenFrontPlan
                         + $"Against solid models such frames opened within {Readout.Text(Math.Max(low.Value.Within, high.Value.Within), Dimension.Ratio)} of what is shown."
                     : "No rule is known for how much this joint gives: it is taken as rigid, so the dies will open more than shown, perhaps half as much again; "
                         + "a bar welded to the middle of a box's face bends the face, and opens many times as far.",
+                .. along > 0 ? (string[])[Corners.Note] : [],
                 UnitLoads.InWords(rig.Loading),
                 .. frame.Horizontal ? (string[])[] : ["Weight is left out: it is small beside the ram force."],
             ])

@@ -72,7 +72,7 @@ internal static class FatigueRungs
     private static void Weld(Adding add, PlanJoint[] joints, string id, string name, RigWeld weld)
     {
         double fy = Math.Min(joints[0].Beam.Fy, joints[0].Onto.Fy);
-        bool fillet = weld.Kind == WeldKind.Fillet;
+        bool fillet = weld.Kind == WeldKind.Fillet || joints[0].Joint.Gusset?.Weld.Kind == WeldKind.Fillet;
         if (fillet)
         {
             WeldGroup[] groups = [.. joints.Select(j => JointWeld.Of(j, weld))];
@@ -92,6 +92,17 @@ internal static class FatigueRungs
             ? DetailCategory.LapOver
             : DetailCategory.Toe(joint.Onto.Shape.Properties.Height + legs, joint.Beam.Shape.Properties.Thickness);
         DetailCategory onOnto = DetailCategory.Toe(joint.Beam.Shape.Properties.Height + legs, joint.Onto.Shape.Properties.Thickness);
+        if (joint.Joint.Gusset is { } gusset)
+        {
+            // both parts are looked at where the gusset ends: there it is an attachment along them
+            double along = gusset.Square(joint.Joint.Fit), across = gusset.InPlane(joint.Joint.Fit);
+            add.Stations(id + "-toe", $"{joint.Beam.Part} at the end of the gusset of the {name}", "", RungGroup.Joints, add.OfBeam(joints),
+                add.Strength(joint.Beam.Fy, DetailCategory.Gusset(along)), Toe(joint.Beam));
+            add.Stations(id + "-face", $"{joint.Onto.Part} at the end of the gusset of the {name}", "", RungGroup.Joints, add.OfOnto(joints),
+                add.Strength(joint.Onto.Fy, DetailCategory.Gusset(across)), Toe(joint.Onto));
+            return;
+        }
+
         add.Stations(id + "-toe", $"{joint.Beam.Part} beside the weld of the {name}", "", RungGroup.Joints, add.OfBeam(joints), add.Strength(joint.Beam.Fy, onBeam), Toe(joint.Beam));
         add.Stations(id + "-face", $"{joint.Onto.Part} beside the weld of the {name}", "", RungGroup.Joints, add.OfOnto(joints), add.Strength(joint.Onto.Fy, onOnto), Toe(joint.Onto));
 

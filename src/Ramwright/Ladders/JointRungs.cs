@@ -60,7 +60,8 @@ internal static class JointRungs
     {
         WeldGroup[] groups = [.. joints.Select(j => JointWeld.Of(j, weld))];
         (double fu, double betaW, double fy) = Weaker(joints[0]);
-        bool butt = weld.Kind == WeldKind.Butt;
+        // a fillet anywhere in the group is the weaker kind
+        bool butt = weld.Kind == WeldKind.Butt && joints[0].Joint.Gusset?.Weld.Kind != WeldKind.Fillet;
         if (!butt)
             LongEnough(groups[0], joints[0], name, weld.Throat);
         Worst.Joint(response, joints, (i, end, w) => butt
@@ -83,10 +84,16 @@ internal static class JointRungs
         }
     }
 
-    /// <summary>The weaker of the two parts joined: f_u, β_w, f_y.</summary>
-    private static (double Fu, double BetaW, double Fy) Weaker(PlanJoint joint)
+    /// <summary>The weaker of the parts joined: f_u, β_w, f_y.</summary>
+    internal static (double Fu, double BetaW, double Fy) Weaker(PlanJoint joint)
     {
         RigMember weak = joint.Beam.Fu <= joint.Onto.Fu ? joint.Beam : joint.Onto;
+        if (joint.Joint.Gusset is { } gusset)
+        {
+            return (Math.Min(weak.Fu, gusset.Fu), Math.Max(weak.Steel.BetaW ?? 1.0, gusset.Steel.BetaW ?? 1.0),
+                Math.Min(gusset.Fy, Math.Min(joint.Beam.Fy, joint.Onto.Fy)));
+        }
+
         // a steel outside the weldable grades gets the severest factor of table 4.1, and its own caution
         return (weak.Fu, weak.Steel.BetaW ?? 1.0, Math.Min(joint.Beam.Fy, joint.Onto.Fy));
     }

@@ -17,9 +17,13 @@ internal static class JointWeld
         {
             RigSlottedJoint => BothFaces(joint, weld, butt),
             { Fit: BeamFit.Lapped } => Lap(joint, weld),
-            _ => WeldAround.Edge(plane, joint.Beam.Shape.CentredOutline, weld.Throat, butt),
+            _ => WithGusset(joint, WeldAround.Edge(plane, joint.Beam.Shape.CentredOutline, weld.Throat, butt)),
         };
     }
+
+    /// <summary>Beam and gusset stand on one face: their welds share what the joint carries.</summary>
+    private static WeldGroup WithGusset(PlanJoint joint, WeldGroup beam) =>
+        joint.Joint.Gusset is { } gusset ? new WeldGroup([.. beam.Segments, .. GussetWelds.OnFace(joint, gusset)]) : beam;
 
     /// <summary>A bar through a slot is welded where it enters and where it leaves the column.</summary>
     private static WeldGroup BothFaces(PlanJoint joint, RigWeld weld, bool butt)

@@ -18,14 +18,18 @@ internal static class PanelRungs
                 || End(joint, welded) is not { } end)
                 continue;
             double fy = joint.Onto.Fy;
-            bool stiffened = end.Flange is { } tf && joint.Onto.Stiffened >= tf * (1 - 1e-9);
+            PanelStiffener? stiffener = joint.Onto is { Stiffened: { } ts, Shape: ISection s } && end.Flange is not null
+                ? new PanelStiffener(new PressedBeam(s.H, s.B, s.Tw, s.Tf, fy, fy), ts, (s.B - s.Tw) / 2 - s.R)
+                : null;
             PlanJoint[] joints = [.. alike];
             Worst.Joint(response, joints, (i, at, w) =>
             {
+                if (joint.Joint.Gusset is not null)
+                    w?.Note("The gusset, which would lengthen the lever, is left out: the safe side.");
                 if (end.Flange is null)
                     w?.Note("Half of the bar pushes on the web, half pulls: each is taken as spread evenly over its half.");
                 Actions a = at.In(joints[i]);
-                return UprightPanel.Gives(a.N, a.My, column, end, fy, stiffened, factors, w);
+                return UprightPanel.Gives(a.N, a.My, column, end, fy, stiffener, factors, w);
             })?.Into(rungs, new Words(Rung.IdOf(alike.Key) + "-panel", joint.Onto.Part, $"gives in its web or flange at the {alike.Key}", $"gives in its web or flange at the {alike.Key}"),
                 RungGroup.Frame, Factoring.Load(rig), UprightPanel.Source);
         }

@@ -103,7 +103,10 @@ public sealed class PressCheck
         CornerRungs.Add(rungs, rig, response);
         PanelRungs.Add(rungs, rig, response);
         JointRungs.Add(rungs, rig, response);
+        GussetRungs.Add(rungs, rig, response);
+        EndPlateRungs.Add(rungs, rig, response);
         TieRodRungs.Add(rungs, rig, response);
+        RodNutRungs.Add(rungs, rig, response);
         StiffnessRungs.Add(rungs, rig, response);
         FatigueRungs.Add(rungs, rig, response);
         BedHeightRungs.Add(rungs, rig, response);

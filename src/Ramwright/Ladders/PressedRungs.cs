@@ -182,7 +182,7 @@ internal static class PressedRungs
     private static bool Gaps(RigMember member) => member.Shape is Pair { Apart: > 0 };
 
     /// <summary>Between the middles of the two webs of a pair, m.</summary>
-    private static double BetweenWebs(RigMember member)
+    internal static double BetweenWebs(RigMember member)
     {
         var pair = (Pair)member.Shape;
         return pair.Half switch

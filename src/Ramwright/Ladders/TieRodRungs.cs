@@ -130,7 +130,7 @@ internal static class TieRodRungs
         }
     }
 
-    private sealed record Place(Limit Limit, string CaseName, Action<Working> Work)
+    internal sealed record Place(Limit Limit, string CaseName, Action<Working> Work)
     {
         public Rung Into(Words words, RungGroup group, string factor, Citation source)
         {
@@ -155,7 +155,7 @@ internal static class TieRodRungs
     }
 
     /// <summary>Every rod in every load case; left and right are equal but for rounding, and the first found keeps the place.</summary>
-    private static Place? Tightest(FrameResponse response, Func<Actions, Working?, Limit?> check)
+    internal static Place? Tightest(FrameResponse response, Func<Actions, Working?, Limit?> check)
     {
         Place? worst = null;
         foreach (FrameSolution solution in response.Solutions)

@@ -35,11 +35,30 @@ internal static class FrameRules
                 "less than half the clear width", Against: "frame.width"));
         }
 
+        Gussets(said, loading, faults);
         Members(said, shelf, faults, (said.Crown, "crown"), (said.Bed, "bed"), (said.Upright, "upright"));
         JointRules.Check(said.CrownJoint, "frame.crown-joint", shelf, faults);
         JointRules.Check(said.BedJoint, "frame.bed-joint", shelf, faults);
         if (said.BedPins is { } pins)
             Pins(said, pins, faults);
+    }
+
+    // gussets must leave room for the dies, for the work and for each other
+    private static void Gussets(ClosedFrame said, Loading? loading, List<Fault> faults)
+    {
+        foreach ((Joint? joint, string key) in ((Joint?, string)[])[(said.CrownJoint, "crown-joint"), (said.BedJoint, "bed-joint")])
+        {
+            if (joint is not WeldedJoint { Gusset: { LegAlong: { } leg } gusset })
+                continue;
+            string path = $"frame.{key}.gusset.leg-along";
+            double reach = said.DieWidth / 2 + (key == "bed-joint" ? loading?.OffCentreAcross ?? 0 : 0) ?? loading?.OffCentreAcross ?? 0;
+            if (leg >= said.Width / 2)
+                faults.Add(new Fault(path, "the gussets of both sides run into each other", "less than half the clear width", Against: "frame.width"));
+            else if (leg + reach > said.Width / 2)
+                faults.Add(new Fault(path, "the dies, or the work off centre, stand on the gussets", "shorter legs or narrower dies", Against: "frame.width"));
+            if (gusset.LegUp >= said.Daylight / 2)
+                faults.Add(new Fault($"frame.{key}.gusset.leg-up", "the gussets take up the daylight", "less than half the daylight", Against: "frame.daylight"));
+        }
     }
 
     private static void Pins(ClosedFrame said, BedPins pins, List<Fault> faults)
@@ -67,6 +86,14 @@ internal static class FrameRules
         {
             faults.Add(new Fault("loading.off-centre-deep", "the work would stand inside the column", "less than the throat",
                 Against: "frame.throat"));
+        }
+
+        if (said.ArmJoint is WeldedJoint { Gusset: { } gusset })
+        {
+            if (gusset.LegAlong + (said.DieDepth ?? said.DieWidth ?? 0) / 2 + (loading?.OffCentreDeep ?? 0) > said.Throat)
+                faults.Add(new Fault("frame.arm-joint.gusset.leg-along", "the dies, or the work off centre, stand on the gusset", "a shorter leg", Against: "frame.throat"));
+            if (gusset.LegUp >= said.Daylight / 2)
+                faults.Add(new Fault("frame.arm-joint.gusset.leg-up", "the gussets take up the daylight", "less than half the daylight", Against: "frame.daylight"));
         }
 
         Members(said, shelf, faults, (said.Column, "column"), (said.UpperArm, "upper-arm"), (said.LowerArm, "lower-arm"));

@@ -47,6 +47,12 @@ internal static class FreeFrameRules
             faults.Add(new Fault(path + ".member", $"no section is named for {bar.Name}", "member: { section: HEB 160 }, or one section under frame for every bar that names none"));
         if (bar.Name is { } name && (!IsPlain(name) || Taken(name)))
             faults.Add(new Fault(path + ".name", $"\"{name}\" cannot be the name of a bar", "letters, digits and spaces, and not rod, cylinder, hose, pump, preload or joint"));
+        foreach ((Joint? joint, string key) in ((Joint?, string)[])[(bar.FromJoint, ".from-joint"), (bar.ToJoint, ".to-joint")])
+        {
+            if (joint is WeldedJoint { Gusset: not null })
+                faults.Add(new Fault(path + key + ".gusset", "in a free frame it is not known in which corner a gusset stands", "a short bar across the corner, or kind: closed or open-front for the frame"));
+        }
+
         JointRules.Check(bar.FromJoint, path + ".from-joint", shelf, faults);
         JointRules.Check(bar.ToJoint, path + ".to-joint", shelf, faults);
     }

@@ -33,6 +33,10 @@ public sealed record WeldedJoint : Joint
     /// <summary>The weld.</summary>
     [Says("the weld")]
     public Weld? Weld { get; init; }
+
+    /// <summary>Gussets in the inner corner.</summary>
+    [Says("triangular plates welded into the inner corner")]
+    public Gusset? Gusset { get; init; }
 }
 
 /// <summary>Passed through a slot and welded all round on both faces.</summary>
@@ -97,9 +101,26 @@ public sealed record BoltedJoint : Joint
     [Says("how many planes of each bolt are sheared"), Measure(Dimension.Count, "1", From = 1, UpTo = 2)]
     public double? ShearPlanes { get; init; }
 
+    /// <summary>The plate on the beam's end.</summary>
+    [Says("the plate welded on the beam's end, where it is bolted face to face")]
+    public BoltedEnd? EndPlate { get; init; }
+
     /// <summary>Slip factor μ of the faces, where the bolts are tightened to the code's preload.</summary>
     [Says("slip factor of the faces, where the bolts are tightened to 0.7 of their strength"), Measure(Dimension.Number, "0.3", From = 0.05, UpTo = 0.6)]
     public double? Friction { get; init; }
+}
+
+/// <summary>The plate on a beam's end that bolts go through.</summary>
+[Says("the plate welded on a beam's end that the bolts go through")]
+public sealed record BoltedEnd
+{
+    /// <summary>Thickness, m.</summary>
+    [Needed, Says("its thickness"), Measure(Dimension.Length, "25 mm", UpTo = 0.2)]
+    public double? Thickness { get; init; }
+
+    /// <summary>Its steel.</summary>
+    [Says("its steel"), StockName(StockKind.Steel, "S275")]
+    public string? Steel { get; init; }
 }
 
 /// <summary>Held by one pin at each end.</summary>

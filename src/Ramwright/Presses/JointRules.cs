@@ -19,6 +19,8 @@ internal static class JointRules
         {
             case WeldedJoint welded:
                 Weld(welded.Weld, path + ".weld", faults);
+                if (welded.Gusset is { } gusset)
+                    Gusset(welded, gusset, path, faults);
                 break;
             case SlottedJoint slotted:
                 Weld(slotted.Weld, path + ".weld", faults);
@@ -26,6 +28,18 @@ internal static class JointRules
             case BoltedJoint bolted:
                 Bolts(bolted, path, shelf, faults);
                 break;
+        }
+    }
+
+    private static void Gusset(WeldedJoint joint, Gusset said, string path, List<Fault> faults)
+    {
+        Weld(said.Weld, path + ".gusset.weld", faults);
+        if (joint.Fit == BeamFit.Lapped)
+            faults.Add(new Fault(path + ".gusset", "a beam that clasps the upright leaves no inner corner for a gusset", "fit: between or fit: over, or no gusset", Against: path + ".fit"));
+        if (said is { LegAlong: { } a, LegUp: { } u } && Math.Max(a, u) > RigGusset.MostRatio * Math.Min(a, u) * (1 + ReadingError))
+        {
+            faults.Add(new Fault(path + ".gusset.leg-up", "one leg of the gusset is more than twice the other, and no limit is known for so slender a triangle",
+                "legs nearer to each other", Against: path + ".gusset.leg-along"));
         }
     }
 
@@ -59,6 +73,8 @@ internal static class JointRules
 
     private static void Bolts(BoltedJoint said, string path, Shelf? shelf, List<Fault> faults)
     {
+        if (said is { Fit: BeamFit.Lapped, EndPlate: not null })
+            faults.Add(new Fault(path + ".end-plate", "a beam that clasps the upright has no end plate", "fit: between or fit: over, or no end-plate", Against: path + ".fit"));
         if (said.Thread is not { } thread || !ThreadText.TryRead(thread, out ThreadCall call))
             return;
         double d = call.D;

@@ -143,8 +143,8 @@ public sealed record Member
     [Says("its steel"), StockName(StockKind.Steel, "S275")]
     public string? Steel { get; init; }
 
-    /// <summary>Plates welded in where the ram force acts.</summary>
-    [Says("plates welded in between its flanges where the ram force acts")]
+    /// <summary>Plates welded in where the ram force acts, or where a beam's flanges meet an upright or column.</summary>
+    [Says("plates welded in between its flanges: under the ram, or in line with the flanges of what meets it")]
     public Stiffening? Stiffened { get; init; }
 
     /// <summary>Holes and slots cut in it.</summary>

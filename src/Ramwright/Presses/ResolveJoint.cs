@@ -24,7 +24,7 @@ internal static class ResolveJoint
         BeamFit fit = said.Fit ?? (beam.Shape is Pair && said is BoltedJoint or PinnedJoint ? BeamFit.Lapped : BeamFit.Between);
         return said switch
         {
-            WeldedJoint w => new RigWeldedJoint(fit, Weld(w.Weld, path, beam, onto, assume)),
+            WeldedJoint w => new RigWeldedJoint(fit, Weld(w.Weld, path, beam, onto, assume)) { Gusset = Gusset(w.Gusset, path + ".gusset", beam, onto, shelf, assume) },
             SlottedJoint s => new RigSlottedJoint(fit, Weld(s.Weld, path, beam, onto, assume),
                 assume.Or(s.Play, path + ".play", 1e-3, Dimension.Length, "a torch-cut slot")),
             OnePieceJoint o => OnePiece(o, path, beam, onto, assume),
@@ -54,6 +54,39 @@ internal static class ResolveJoint
         double leg = Math.Max(3e-3 * Math.Sqrt(2), 0.7 * thinner);
         assume.Note(path + ".weld", $"fillet, leg {Readout.Text(leg, Dimension.Length)}", "0.7 of the thinner part; common practice");
         return new RigWeld(WeldKind.Fillet, leg / Math.Sqrt(2));
+    }
+
+    private static RigGusset? Gusset(Gusset? said, string path, RigMember beam, RigMember onto, Shelf shelf, Assumptions assume)
+    {
+        if (said is null)
+            return null;
+        double along = Resolver.Needed(said.LegAlong, path + ".leg-along"), up = Resolver.Needed(said.LegUp, path + ".leg-up");
+        double t = Resolver.Needed(said.Thickness, path + ".thickness");
+        int webs = beam.Shape is Pair ? 2 : 1;
+        int count = (int)assume.Or(said.Count, path + ".count", webs, Dimension.Count, "one for each half of the beam");
+        string steel = assume.Or(said.Steel, path + ".steel", "unknown", "plate without papers is taken at the lowest structural grade");
+        var made = new RigGusset(along, up, t, count, Weld(said.Weld, path, t, assume), Resolver.SteelNamed(steel, shelf, path + ".steel", assume));
+        double wide = Math.Min(beam.Shape.Properties.Width, onto.Shape.Properties.Width), shorter = Math.Min(along, up), most = RigGusset.MostSlender(made.Fy);
+        if (count * t > wide)
+        {
+            assume.Fault(path + ".thickness", $"{count} plates of {Readout.Text(t, Dimension.Length)} do not stand side by side on {Readout.Text(wide, Dimension.Length)}",
+                "fewer or thinner plates");
+        }
+
+        if (shorter / t > most)
+        {
+            assume.Fault(path + ".thickness", $"the gusset is {shorter / t:0} times as long as thick and would buckle before it yields; {most:0} times is the most for its steel",
+                $"at least {Readout.Text(shorter / most, Dimension.Length)}, or shorter legs");
+        }
+
+        double run = made.Weld.Kind == WeldKind.Butt ? shorter : shorter - 2 * made.Weld.Throat, least = Math.Max(30e-3, 6 * made.Weld.Throat);
+        if (run < least)
+        {
+            assume.Fault(path + ".leg-along", $"{Readout.Text(Math.Max(0, run), Dimension.Length)} of weld along a leg is too short to carry load (EN 1993-1-8, 4.5.1)",
+                $"legs that leave at least {Readout.Text(least, Dimension.Length)} of weld");
+        }
+
+        return made;
     }
 
     private static RigOnePieceJoint OnePiece(OnePieceJoint said, string path, RigMember beam, RigMember onto, Assumptions assume)
@@ -91,8 +124,18 @@ internal static class ResolveJoint
                 planes == 2 ? "two of the thinner walls bear the same way" : "the thinner wall of the two sections"),
             ShearPlanes = planes,
             Engagement = said.Engagement,
+            EndPlate = EndPlate(said, fit, path, thread.D, beam, shelf, assume),
             Friction = said.Friction,
         };
+    }
+
+    private static RigBoltedEnd? EndPlate(BoltedJoint said, BeamFit fit, string path, double d, RigMember beam, Shelf shelf, Assumptions assume)
+    {
+        // only the web of an I stands between two lines of bolts in a way that is known
+        if (fit == BeamFit.Lapped || (said.EndPlate is null && beam.Shape is not ISection))
+            return null;
+        double t = assume.Or(said.EndPlate?.Thickness, path + ".end-plate.thickness", d, Dimension.Length, "an end plate as thick as its bolts");
+        return new RigBoltedEnd(t, said.EndPlate?.Steel is { } name ? Resolver.SteelNamed(name, shelf, path + ".end-plate.steel", assume) : beam.Steel);
     }
 
     /// <summary>Ordinary bolts sit loose in their holes: the corners move once, under the first squeeze.</summary>

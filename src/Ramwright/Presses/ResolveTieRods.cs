@@ -23,12 +23,10 @@ internal static class ResolveTieRods
             assume.Caution("Nothing here checks what carries the force from a beam to the rods in front of it and behind it. "
                 + "Make cross bars under the nuts that span the beam, and size them for half the pull of a pair of rods.");
         }
-        else if (deep == 0 && (crown.Shape is Pair || bed.Shape is Pair))
-        {
-            assume.Caution("Nothing here checks the washers that span the gap of a pair under the nuts: "
-                + "make them as thick as the rod and as wide as both flanges.");
-        }
-
+        bool spans = deep == 0 && (crown.Shape is Pair { Apart: > 0 } || bed.Shape is Pair { Apart: > 0 });
+        RigTieRod made = Rod(rod, spans, shelf, assume);
+        TellOfDents(made, crown, crownPlate, assume);
+        TellOfDents(made, bed, bedPlate, assume);
         double dieWidth = ResolveFrame.DieWidth(said, assume);
         return new RigTieRodFrame
         {
@@ -44,8 +42,33 @@ internal static class ResolveTieRods
             Bed = bed,
             CrownPlate = crownPlate,
             BedPlate = bedPlate,
-            Rod = Rod(rod, shelf, assume),
+            Rod = made,
         };
+    }
+
+    /// <summary>A preload that the plate under the nut does not bear is lost again.</summary>
+    private static void TellOfDents(RigTieRod rod, RigMember member, RigEndPlate? plate, Assumptions assume)
+    {
+        if (plate is null || rod.PreloadMost <= 0)
+            return;
+        RodSupport nut = RodSupport.Of(rod);
+        double pressure = rod.PreloadMost / (Math.PI / 4 * (nut.Outside * nut.Outside - nut.Hole * nut.Hole));
+        if (pressure > 2 * member.Fy)
+        {
+            assume.Caution($"The nuts press on the {member.Part} with up to {Readout.Text(pressure, Dimension.Stress)} when they are tightened, and sink into it: the preload is lost. "
+                + "Put thick washers of hard steel under them.");
+        }
+    }
+
+    private static RigRodWasher? Washer(RodWasher? said, bool spans, double d, Shelf shelf, Assumptions assume)
+    {
+        const string path = "frame.rod.washer";
+        if (said is null && !spans)
+            return null;
+        double outside = assume.Or(said?.Outside, path + ".outside", 3 * d, Dimension.Length, "three rod diameters, to lie on both halves of a pair");
+        double t = assume.Or(said?.Thickness, path + ".thickness", d, Dimension.Length, "as thick as the rod; it spans the gap of a pair");
+        string steel = assume.Or(said?.Steel, path + ".steel", "unknown", "a washer without papers is taken at the lowest structural grade");
+        return new RigRodWasher(outside, t, Resolver.SteelNamed(steel, shelf, path + ".steel", assume));
     }
 
     private static (RigMember, RigEndPlate?) End(
@@ -65,7 +88,7 @@ internal static class ResolveTieRods
         return (member, new RigEndPlate(t, b, length, hole));
     }
 
-    private static RigTieRod Rod(TieRod said, Shelf shelf, Assumptions assume)
+    private static RigTieRod Rod(TieRod said, bool spans, Shelf shelf, Assumptions assume)
     {
         const string path = "frame.rod";
         ScrewThread thread = ResolveJoint.ThreadNamed(said.Thread ?? throw new ArgumentException($"'{path}.thread' is missing"), shelf, path + ".thread");
@@ -94,6 +117,7 @@ internal static class ResolveTieRods
             SleeveInside = said.Sleeve?.Inside ?? 0,
             NutHeight = assume.Or(said.NutHeight, path + ".nut-height", 0.8 * thread.D, Dimension.Length, "ISO 4032: a plain nut, 0.8 of the diameter"),
             NutFu = nutFu,
+            Washer = Washer(said.Washer, spans, thread.D, shelf, assume),
             PreloadLeast = least,
             PreloadMost = most,
         };

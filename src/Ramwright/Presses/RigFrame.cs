@@ -69,7 +69,7 @@ public sealed record RigOpenFrontFrame : RigFrame
 /// <param name="Steel">Its steel.</param>
 public sealed record RigMember(string Part, Shape Shape, Shape? Net, Steel Steel)
 {
-    /// <summary>Thickness of the plates welded in between its flanges under the ram force, m; null where there are none.</summary>
+    /// <summary>Thickness of the plates welded in between its flanges, under the ram force or in line with the flanges that meet it, m; null where there are none.</summary>
     public double? Stiffened { get; init; }
 
     /// <summary>Its section through the holes of the joint's bolts or pin; null where there are none, or they could not be placed.</summary>

@@ -4,7 +4,11 @@ namespace Ramwright.Presses;
 
 /// <summary>A joint with every number settled. SI.</summary>
 /// <param name="Fit">How a beam's end meets an upright.</param>
-public abstract record RigJoint(BeamFit Fit);
+public abstract record RigJoint(BeamFit Fit)
+{
+    /// <summary>Plates in the inner corner; only welded joints have them.</summary>
+    public RigGusset? Gusset { get; init; }
+}
 
 /// <summary>Welded all round where the members touch.</summary>
 /// <param name="Fit">How a beam's end meets an upright.</param>
@@ -43,6 +47,8 @@ public sealed record RigBoltedJoint(BeamFit Fit) : RigJoint(Fit)
     public double? Engagement { get; init; }
     /// <summary>Sheared planes of each bolt.</summary>
     public required int ShearPlanes { get; init; }
+    /// <summary>The plate on the beam's end; null where the beam laps, or has none.</summary>
+    public RigBoltedEnd? EndPlate { get; init; }
     /// <summary>Slip factor μ of faces held by the code's preload; null for ordinary bolts.</summary>
     public double? Friction { get; init; }
 
@@ -52,6 +58,11 @@ public sealed record RigBoltedJoint(BeamFit Fit) : RigJoint(Fit)
     /// <summary>Hole of the usual clearance, m.</summary>
     public double Hole => ScrewThread.UsualHole(Thread.D);
 }
+
+/// <summary>The plate on a beam's end that bolts go through. SI.</summary>
+/// <param name="Thickness">m.</param>
+/// <param name="Steel">Its steel.</param>
+public sealed record RigBoltedEnd(double Thickness, Steel Steel);
 
 /// <summary>One pin at each end.</summary>
 public sealed record RigPinnedJoint(BeamFit Fit) : RigJoint(Fit)

@@ -56,6 +56,8 @@ public sealed record RigTieRod
     public required double NutHeight { get; init; }
     /// <summary>Tensile strength of the nut, Pa.</summary>
     public required double NutFu { get; init; }
+    /// <summary>The washer under each outer nut; null where the nut stands on the plate itself.</summary>
+    public RigRodWasher? Washer { get; init; }
     /// <summary>The preload to count on, N; 0 for none.</summary>
     public required double PreloadLeast { get; init; }
     /// <summary>The preload to fear, N.</summary>

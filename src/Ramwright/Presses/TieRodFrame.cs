@@ -100,6 +100,10 @@ public sealed record TieRod
     [Says("steel of the nut, where it is not one of the rod's own class"), StockName(StockKind.Steel, "S355")]
     public string? NutSteel { get; init; }
 
+    /// <summary>The washer under each outer nut.</summary>
+    [Says("the washer under each outer nut; over a pair it spans the gap")]
+    public RodWasher? Washer { get; init; }
+
     /// <summary>Preload of each rod, N.</summary>
     [Says("preload of each rod, set by its stretch"), Measure(Dimension.Force, "150 kN", From = 0, UpTo = 20e6)]
     public double? Preload { get; init; }

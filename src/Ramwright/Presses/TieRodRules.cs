@@ -65,6 +65,8 @@ internal static class TieRodRules
             faults.Add(new Fault(path + ".sleeve.inside", "the rod does not go through the sleeve", "an inside larger than thread and shank", Against: path + ".thread"));
         if (said.Shank < 0.7 * d || said.Shank > 2 * d)
             faults.Add(new Fault(path + ".shank", "thread and plain part do not belong to one rod", "a shank about as thick as the thread", Against: path + ".thread"));
+        if (said.Washer?.Outside <= RodSupport.Flats * d)
+            faults.Add(new Fault(path + ".washer.outside", "the washer is no wider than the nut", "about three rod diameters", Against: path + ".thread"));
         if (frame.RodsAcross <= 2 * d)
             faults.Add(new Fault("frame.rods-across", "the nuts would stand inside each other", "more than two rod diameters", Against: path + ".thread"));
         if (frame.RodsDeep <= 2 * d)

@@ -23,7 +23,19 @@ public sealed record BeamEnd(double Lever, double Bearing, double Spread, double
     public double Fy { get; init; } = Check.Positive(Fy);
 }
 
-/// <summary>The web and flange of an upright where a beam's flanges push and pull on it, without stiffeners.</summary>
+/// <summary>Plates welded in between an upright's flanges, on both sides of its web, in line with a beam's flanges. They leave the panel's shear as it is.</summary>
+/// <param name="Column">The upright as a web between flanges.</param>
+/// <param name="T">Thickness of each plate, m.</param>
+/// <param name="Outstand">Width of each plate from the web, less the corner cut off for the root, m.</param>
+public sealed record PanelStiffener(PressedBeam Column, double T, double Outstand)
+{
+    /// <summary>Thickness, m.</summary>
+    public double T { get; init; } = Check.Positive(T);
+    /// <summary>Width, m.</summary>
+    public double Outstand { get; init; } = Check.Positive(Outstand);
+}
+
+/// <summary>The web and flange of an upright where a beam's flanges push and pull on it.</summary>
 /// <remarks>
 /// EN 1993-1-8 components of a welded joint, one beam on one side (β = 1): the panel in shear, the web pushed, the web pulled, the flange
 /// bent. k_wc is taken as 1: in a press the upright is pulled.
@@ -32,6 +44,9 @@ public static class UprightPanel
 {
     /// <summary>Components.</summary>
     public static readonly Citation Source = new("EN 1993-1-8:2005", "6.2.6.1 to 6.2.6.4 and 4.10", Standing.FromMemory);
+
+    /// <summary>Plates thinner than the beam's flange.</summary>
+    public static readonly Citation StiffenerSource = Citation.Mechanics("sum of what flange and plates carry alone; no less can be carried");
 
     private const double E = 210e9;
 
@@ -86,29 +101,48 @@ public static class UprightPanel
         return R;
     }
 
+    /// <summary>The same where plates stand behind the flange: they take what they can, up to the beam's whole flange.</summary>
+    private static double StiffenedFlange(double flange, PanelStiffener plates, BeamEnd end, double fy, Working? w)
+    {
+        if (end.Flange is not { } tfb)
+            return flange;
+        double R = Math.Min(flange + 2 * plates.Outstand * plates.T * fy, Math.Max(flange, end.Width * tfb * end.Fy));
+        w?.Step("F_fs", "flange of the upright with the plates behind it", "min(F_fc + 2 b_s t_s f_y, max(F_fc, b_b t_fb f_yb))", R, Dimension.Force, StiffenerSource,
+            ("F_fc", flange, Dimension.Force), ("b_s", plates.Outstand, Dimension.Length), ("t_s", plates.T, Dimension.Length), ("f_y", fy, Dimension.Stress),
+            ("b_b", end.Width, Dimension.Length), ("t_fb", tfb, Dimension.Length), ("f_yb", end.Fy, Dimension.Stress));
+        return R;
+    }
+
     /// <summary>Ram force at which the upright gives way at the joint.</summary>
     /// <param name="N">Force along the beam per newton at the ram.</param>
     /// <param name="M">Moment at the upright's face per newton at the ram, N·m.</param>
     /// <param name="c">The upright.</param>
     /// <param name="end">The beam's end.</param>
     /// <param name="fy">Yield strength of the upright, Pa.</param>
-    /// <param name="stiffened">Stiffeners behind both flanges, as thick as these: the panel's shear alone counts.</param>
+    /// <param name="stiffener">Plates beside the web behind both flanges; as thick as these, the panel's shear alone counts. Null for none.</param>
     /// <param name="factors">Factors; γ_M0 and γ_F are used.</param>
     /// <param name="w">Where to write it down.</param>
-    public static Limit? Gives(double N, double M, JointColumn c, BeamEnd end, double fy, bool stiffened, PartialFactors factors, Working? w = null)
+    public static Limit? Gives(double N, double M, JointColumn c, BeamEnd end, double fy, PanelStiffener? stiffener, PartialFactors factors, Working? w = null)
     {
         double couple = Math.Abs(Check.Finite(M)) / end.Lever, F = couple + Math.Abs(Check.Finite(N)) / 2;
         double V = Shear(c, fy, w), u = couple / V;
         w?.Step("F_f", "force of one flange per newton", "abs(M) / z + abs(N) / 2", F, Dimension.Force, Source,
             ("M", M, Dimension.Moment), ("z", end.Lever, Dimension.Length), ("N", N, Dimension.Force));
-        if (stiffened)
+        if (stiffener is { } full && end.Flange is { } tfb && full.T >= tfb * (1 - 1e-9))
         {
             w?.Step("u", "share used by one newton", "abs(M) / (z V_wp)", u, Dimension.Number, Source,
                 ("M", M, Dimension.Moment), ("z", end.Lever, Dimension.Length), ("V_wp", V, Dimension.Force));
             return Limit.FromUse(u, factors.M0, factors.Load, w);
         }
 
-        double web = Web(c, end, fy, w), flange = Flange(c, end, fy, w), least = Math.Min(web, flange);
+        double web = Web(c, end, fy, w), flange = Flange(c, end, fy, w);
+        if (stiffener is { } plates)
+        {
+            web = StiffenedWeb.Resistance(plates.Column, plates.T, plates.Outstand, bothSides: true, web, w);
+            flange = StiffenedFlange(flange, plates, end, fy, w);
+        }
+
+        double least = Math.Min(web, flange);
         u = Math.Max(u, F / least);
         w?.Step("u", "share used by one newton, the worst of them", "max(abs(M) / (z V_wp), F_f / F_R)", u, Dimension.Number, Source,
             ("M", M, Dimension.Moment), ("z", end.Lever, Dimension.Length), ("V_wp", V, Dimension.Force), ("F_f", F, Dimension.Force), ("F_R", least, Dimension.Force));

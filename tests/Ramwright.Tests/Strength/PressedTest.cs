@@ -91,13 +91,64 @@ public class PressedTest
         r.Near("web, kN", 0.7620 * 163.9 * 8 * 0.275, UprightPanel.Web(c, end, 275e6) / 1e3, 0.002);
         // 8 + 30 + 7·13 = 129 > 120 wide
         r.Near("flange, kN", 120 * 9.8 * 0.275, UprightPanel.Flange(c, end, 275e6) / 1e3, 1e-6);
-        r.Near("ram force for 30 kNm at 100 kN, kN", 100 / (30 / 0.2302 / 251.4), UprightPanel.Gives(0, 0.3, c, end, 275e6, false, One)!.Value.GivesAt / 1e3, 0.002);
+        r.Near("ram force for 30 kNm at 100 kN, kN", 100 / (30 / 0.2302 / 251.4), UprightPanel.Gives(0, 0.3, c, end, 275e6, null, One)!.Value.GivesAt / 1e3, 0.002);
         var slender = new JointColumn(0.6, 0.005, 0.010, 0.005, 3000e-6);
         Assert.True(UprightPanel.Web(slender, end, 275e6) < UprightPanel.Web(slender with { Web = 0.006 }, end, 275e6));
         var w = new Working();
-        UprightPanel.Gives(0.1, 0.3, c, end, 275e6, false, PartialFactors.Recommended, w);
-        UprightPanel.Gives(0.1, 0.3, slender, end with { Flange = null }, 275e6, false, PartialFactors.Recommended, w);
-        UprightPanel.Gives(0.1, 0.3, c, end, 275e6, true, PartialFactors.Recommended, w);
+        UprightPanel.Gives(0.1, 0.3, c, end, 275e6, null, PartialFactors.Recommended, w);
+        UprightPanel.Gives(0.1, 0.3, slender, end with { Flange = null }, 275e6, null, PartialFactors.Recommended, w);
+        UprightPanel.Gives(0.1, 0.3, c, end, 275e6, Stiffener(0.02), PartialFactors.Recommended, w);
+        WorkingCheck.Holds(w);
+    }
+
+    /// <summary>HEB 160 again; plates of both sides, 61 wide.</summary>
+    private static PanelStiffener Stiffener(double t) => new(new PressedBeam(0.16, 0.16, 0.008, 0.013, 275e6, 275e6), t, 0.061);
+
+    [Fact]
+    public void PlatesBehindTheFlangesHelpUntilThePanelShears()
+    {
+        var slender = new JointColumn(0.6, 0.005, 0.010, 0.005, 3000e-6);
+        var end = new BeamEnd(0.2302, 0.0098 + 2 * Math.Sqrt(2) * 0.005, 5, 0.0098, 0.12, 275e6);
+        PanelStiffener Plates(double t) => new(new PressedBeam(0.6, 0.2, 0.005, 0.010, 275e6, 275e6), t, 0.09);
+        double Gives(PanelStiffener? p) => UprightPanel.Gives(0, 0.3, slender, end, 275e6, p, One)!.Value.GivesAt;
+        double none = Gives(null), thin = Gives(Plates(0.006)), full = Gives(Plates(0.010));
+
+        Assert.True(none < thin && thin <= full, $"{none:0}, {thin:0}, {full:0}");
+        // as thick as the beam's flange: what is left is the panel's shear, 0.9·275·3000/√3
+        new Reference("MB-25", "EN 1993-1-8 6.2.6.1, panel in shear with stiffeners behind both flanges", Trust.OwnNumbers)
+            .Near("ram force, kN", 0.2302 / 0.3 * 0.9 * 275 * 3000 / Math.Sqrt(3) / 1e3, full / 1e3, 1e-9);
+        var w = new Working();
+        UprightPanel.Gives(0.1, 0.3, slender, end, 275e6, Plates(0.006), PartialFactors.Recommended, w);
+        WorkingCheck.Holds(w);
+    }
+
+    [Fact]
+    public void PlatesBehindAThinFlangeCarryBesideIt()
+    {
+        // k = 6/15; 12 + 10 + 7·0.4·6 = 38.8 wide; and two plates of 80 x 2
+        var thin = new JointColumn(0.2, 0.012, 0.006, 0.005, 4000e-6);
+        var end = new BeamEnd(0.2, 0.025, 5, 0.015, 0.2, 275e6);
+        var plates = new PanelStiffener(new PressedBeam(0.2, 0.2, 0.012, 0.006, 275e6, 275e6), 0.002, 0.08);
+
+        new Reference("MB-26", "flange of the upright after EN 1993-1-8 6.2.6.4.3, and what the plates carry beside it, by hand", Trust.OwnNumbers)
+            .Near("ram force, kN", (38.8 * 15 + 2 * 80 * 2) * 0.275 * 2, UprightPanel.Gives(1, 0, thin, end, 275e6, plates, One)!.Value.GivesAt / 1e3, 1e-6);
+    }
+
+    [Fact]
+    public void WhatNutsPressOn()
+    {
+        // M36, plain nut 54 wide, hole 39, plate S355 65 thick, f_u 470
+        var r = new Reference("GU-04", "EN 1993-1-8 table 3.4, B_p = 0.6 π d_m t f_u; VDI 2230 pressure under nuts; by hand", Trust.OwnNumbers);
+        double dm = 54 * (1 + 1 / Math.Cos(Math.PI / 6)) / 2;
+        r.Near("punching, kN", 0.6 * Math.PI * dm * 65 * 0.470, NutBearing.Punches(1, dm / 1e3, 0.065, 470e6, One)!.Value.GivesAt / 1e3, 1e-9);
+        r.Near("dent, kN", 2 * Math.PI / 4 * (54 * 54 - 39 * 39) * 0.355, NutBearing.Dents(1, 0.054, 0.039, 355e6, One)!.Value.GivesAt / 1e3, 1e-9);
+        // 100 between webs, ring 54: 1/(0.025 − 0.054/2π) per newton; 71 left of 110, 30 thick: W 10 650 mm³, S235
+        r.Near("washer, kN", 71 * 30 * 30 / 6.0 * 0.235 / (25 - 54 / (2 * Math.PI)), NutBearing.WasherBends(1, 0.1, 0.054, 0.071, 0.03, 235e6, One)!.Value.GivesAt / 1e3, 1e-9);
+        Assert.Null(NutBearing.Dents(0, 0.054, 0.039, 355e6, One));
+        var w = new Working();
+        NutBearing.Punches(0.3, 0.058, 0.065, 470e6, PartialFactors.Recommended, w);
+        NutBearing.Dents(0.3, 0.054, 0.039, 355e6, PartialFactors.Recommended, w);
+        NutBearing.WasherBends(0.3, 0.1, 0.054, 0.071, 0.03, 235e6, PartialFactors.Recommended, w);
         WorkingCheck.Holds(w);
     }
 

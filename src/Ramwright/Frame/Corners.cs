@@ -1,0 +1,20 @@
+namespace Ramwright.Frame;
+
+/// <summary>How gussets stiffen the corner of a frame.</summary>
+/// <remarks>
+/// The corner itself keeps the give that it has without them, from centre line to face; next to it a member is taken not to bend over a part of the
+/// gusset's leg. Against plane-stress models of two closed frames of flat bars, one piece with their gussets, half
+/// the leg gave 1 to 4 % too much opening for legs up to 1.2 depths of the members, 7 to 10 % too much at 1.6 and a fifth too much at twice the depth: on the safe side.
+/// </remarks>
+internal static class Corners
+{
+    /// <summary>Part of a gusset's leg over which the member beside it does not bend.</summary>
+    public const double StiffPart = 0.5;
+
+    /// <summary>What is taken for granted, for the reader.</summary>
+    public const string Note =
+        "Beside a gusset a member is taken not to bend over half the gusset's leg, and is looked at where the gusset ends; within the leg member and gusset are looked at as one.";
+
+    /// <summary>Length of a member that a gusset keeps from bending, m.</summary>
+    public static double Stiff(double leg) => StiffPart * leg;
+}
