@@ -12,10 +12,7 @@ public sealed record PressOnDisk(PressReading Reading, Shelf Shelf, Rig? Rig, IR
 {
     /// <summary>Opens a press file. Never throws for what stands in it.</summary>
     /// <param name="path">Its path; stock tables it names lie beside it.</param>
-    public static PressOnDisk Open(string path)
-    {
-        return Settle(shelfWith => PressFile.Load(path, shelfWith), Folder(path), path, null);
-    }
+    public static PressOnDisk Open(string path) => Settle(shelfWith => PressFile.Load(path, shelfWith), Folder(path), path, null);
 
     /// <summary>Settles the text of a press file as if it lay at a path. Never throws for what stands in it.</summary>
     /// <param name="text">The text.</param>
