@@ -1,7 +1,5 @@
 using Ramwright.Files;
-using Ramwright.Frame;
 using Ramwright.Ladders;
-using Ramwright.Presses;
 using Spectre.Console;
 
 namespace Ramwright.Cli;
@@ -15,34 +13,10 @@ internal static class PressLoad
     /// <summary>The same, with the file and its stock beside it.</summary>
     public static (PressOnDisk Press, PressCheck Check)? Open(PressSettings settings, IAnsiConsole screen)
     {
-        PressOnDisk press = PressOnDisk.Open(settings.File);
-        if (press.Rig is not { } rig)
-        {
-            FaultView.Show(press.Faults, settings.Json, screen);
-            return null;
-        }
-
-        try
-        {
-            return (press, PressCheck.Of(rig));
-        }
-        catch (PressFaultsException unbuildable)
-        {
-            FaultView.Show(press.Reading.Placed(unbuildable.Faults), settings.Json, screen);
-            return null;
-        }
-        catch (ArgumentException refused)
-        {
-            string why = refused.Message.Split(" (Parameter", 2)[0];
-            FaultView.Show([new PlacedFault(settings.File, 0, 0, 0, "", $"this press cannot be reckoned: {why}", "values that go together", null, "")], settings.Json, screen);
-            return null;
-        }
-        catch (FrameMovesException moves)
-        {
-            FaultView.Show(
-                [new PlacedFault(settings.File, 0, 0, 0, "frame", $"this frame would fold up: {moves.Message}", "a joint that holds: weld or bolt it", null, "")],
-                settings.Json, screen);
-            return null;
-        }
+        CheckedPress press = CheckedPress.Of(PressOnDisk.Open(settings.File));
+        if (press.Check is { } check)
+            return (press.Press, check);
+        FaultView.Show(press.Faults, settings.Json, screen);
+        return null;
     }
 }

@@ -36,6 +36,9 @@ internal static class RamwrightApp
             config.AddCommand<LiftCommand>("lift")
                 .WithDescription("What to change so that the press carries what is wanted.")
                 .WithExample("lift", "examples/railing-shop.press.yaml");
+            config.AddCommand<OpenCommand>("open")
+                .WithDescription("The press on screen, live: drawing, ladder and every value in the browser.")
+                .WithExample("open", "examples/wherry-yard.press.yaml");
             config.AddCommand<NewCommand>("new")
                 .WithDescription("Write a commented starter file to fill in.")
                 .WithExample("new", "my.press.yaml", "--frame", "closed");

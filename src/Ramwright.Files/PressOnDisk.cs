@@ -12,15 +12,31 @@ public sealed record PressOnDisk(PressReading Reading, Shelf Shelf, Rig? Rig, IR
 {
     /// <summary>Opens a press file. Never throws for what stands in it.</summary>
     /// <param name="path">Its path; stock tables it names lie beside it.</param>
-    public static PressOnDisk Open(string path)
+    public static PressOnDisk Open(string path) => Settle(shelfWith => PressFile.Load(path, shelfWith), Folder(path), path, null);
+
+    /// <summary>Settles the text of a press file as if it lay at a path. Never throws for what stands in it.</summary>
+    /// <param name="text">The text.</param>
+    /// <param name="path">Where it lies or will lie; stock tables it names lie beside it.</param>
+    /// <param name="fileName">What the file is called in messages.</param>
+    /// <param name="mayRead">Whether a stock table may be opened, by its full path; null where any may.</param>
+    public static PressOnDisk Read(string text, string path, string fileName, Predicate<string>? mayRead = null) =>
+        Settle(shelfWith => PressFile.Read(text, fileName, shelfWith), Folder(path), fileName, mayRead);
+
+    /// <summary>The same for the bytes of a file.</summary>
+    public static PressOnDisk Read(byte[] bytes, string path, string fileName, Predicate<string>? mayRead = null) =>
+        Settle(shelfWith => PressFile.Read(bytes, fileName, shelfWith), Folder(path), fileName, mayRead);
+
+    private static string Folder(string path) => Path.GetDirectoryName(Path.GetFullPath(path)) ?? ".";
+
+    private static PressOnDisk Settle(
+        Func<Func<IReadOnlyList<string>, Shelf?>, PressReading> read, string folder, string fileName, Predicate<string>? mayRead)
     {
-        string folder = Path.GetDirectoryName(Path.GetFullPath(path)) ?? ".";
         Shelf shelf = StockTables.Built;
         var tableFaults = new List<PlacedFault>();
-        PressReading reading = PressFile.Load(path, tables =>
+        PressReading reading = read(tables =>
         {
             foreach (string table in tables)
-                shelf = WithTable(shelf, folder, table, path, tableFaults);
+                shelf = WithTable(shelf, folder, table, fileName, mayRead, tableFaults);
             return shelf;
         });
         return Settle(reading, shelf, tableFaults);
@@ -43,11 +59,13 @@ public sealed record PressOnDisk(PressReading Reading, Shelf Shelf, Rig? Rig, IR
         }
     }
 
-    private static Shelf WithTable(Shelf shelf, string folder, string table, string press, List<PlacedFault> faults)
+    private static Shelf WithTable(Shelf shelf, string folder, string table, string press, Predicate<string>? mayRead, List<PlacedFault> faults)
     {
-        string path = Path.Combine(folder, table);
         try
         {
+            string path = Path.GetFullPath(table, folder);
+            if (mayRead?.Invoke(path) == false)
+                throw new UnauthorizedAccessException();
             using TextReader? text = TableFile.Open(path);
             if (text is null)
             {

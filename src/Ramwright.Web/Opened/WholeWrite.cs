@@ -1,0 +1,58 @@
+namespace Ramwright.Web.Opened;
+
+/// <summary>
+/// Replaces a file in one stroke: the new bytes go into a file beside it, are forced to the disk, and that file takes the old one's
+/// name. Whoever reads, and whatever dies at whatever moment, finds either the old file whole or the new one whole.
+/// </summary>
+internal static class WholeWrite
+{
+    /// <summary>What is about to happen, for tests that break off between the steps.</summary>
+    public enum Before
+    {
+        Writing,
+        Flushing,
+        Looking,
+        Renaming,
+    }
+
+    /// <summary>Writes the file.</summary>
+    /// <param name="path">The file; where it is a link, the file it leads to.</param>
+    /// <param name="bytes">All it shall hold.</param>
+    /// <param name="stillGood">Asked last, just before the rename: false leaves the old file as it is.</param>
+    /// <param name="step">Told of every step; null for none.</param>
+    /// <returns>Whether the file was replaced.</returns>
+    public static bool Replace(string path, byte[] bytes, Func<bool> stillGood, Action<Before>? step = null)
+    {
+        string target = new FileInfo(path).ResolveLinkTarget(returnFinalTarget: true)?.FullName ?? path;
+        string beside = $"{target}.{Guid.NewGuid():N}.saving";
+        try
+        {
+            step?.Invoke(Before.Writing);
+            using (FileStream stream = New(beside, target))
+            {
+                stream.Write(bytes);
+                step?.Invoke(Before.Flushing);
+                stream.Flush(flushToDisk: true);
+            }
+
+            step?.Invoke(Before.Looking);
+            if (!stillGood())
+                return false;
+            step?.Invoke(Before.Renaming);
+            File.Move(beside, target, overwrite: true);
+            return true;
+        }
+        finally
+        {
+            File.Delete(beside);
+        }
+    }
+
+    private static FileStream New(string beside, string target)
+    {
+        var how = new FileStreamOptions { Mode = FileMode.CreateNew, Access = FileAccess.Write };
+        if (!OperatingSystem.IsWindows() && File.Exists(target))
+            how.UnixCreateMode = File.GetUnixFileMode(target);
+        return new FileStream(beside, how);
+    }
+}

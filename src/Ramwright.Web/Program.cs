@@ -1,0 +1,3 @@
+using Ramwright.Web;
+
+return await BenchServer.RunAsync(args);

@@ -1,0 +1,44 @@
+// Keys, jumps to fields, and presses on the drawing. Everything else happens on the server.
+"use strict";
+
+function goTo(path) {
+  let at = null;
+  if (path.startsWith("#")) {
+    at = document.querySelector(path);
+  } else {
+    for (let p = path; p && !at; p = p.includes(".") ? p.slice(0, p.lastIndexOf(".")) : "") at = document.getElementById("at-" + p);
+  }
+  at = at || document.getElementById("values");
+  if (!at) return;
+  for (let d = at.closest("details"); d; d = d.parentElement && d.parentElement.closest("details")) d.open = true;
+  const calm = matchMedia("(prefers-reduced-motion: reduce)").matches;
+  at.scrollIntoView({ block: path.startsWith("#") ? "start" : "center", behavior: calm ? "auto" : "smooth" });
+  const input = path.startsWith("#") ? null : at.querySelector("input, select, summary");
+  if (input) input.focus({ preventScroll: true });
+}
+
+document.addEventListener("click", e => {
+  const jump = e.target.closest("[data-goto]");
+  if (jump) goTo(jump.dataset.goto);
+  const part = e.target.closest(".sheet [data-part]");
+  if (part) {
+    const button = document.querySelector(`[data-pick="${CSS.escape(part.dataset.part)}"]`);
+    if (button) button.click();
+  }
+});
+
+document.addEventListener("keydown", e => {
+  if (!(e.ctrlKey || e.metaKey) || e.altKey) return;
+  const key = e.key.toLowerCase();
+  const id = key === "s" ? "save" : key === "y" || (key === "z" && e.shiftKey) ? "redo" : key === "z" ? "undo" : null;
+  const button = id && document.getElementById(id);
+  if (!button) return;
+  e.preventDefault();
+  // what is still being typed goes in first
+  if (document.activeElement instanceof HTMLInputElement) {
+    const field = document.activeElement;
+    field.blur();
+    field.focus();
+  }
+  setTimeout(() => button.click(), 60);
+});

@@ -1,0 +1,31 @@
+using Ramwright.Quantities;
+
+namespace Ramwright.Ladders;
+
+/// <summary>The verdict and the weakest part, as one tradesman would tell another.</summary>
+public static class Headline
+{
+    /// <summary>How it stands against the wanted force.</summary>
+    public static string Wanted(PressCheck check, UnitSystem units) => check.AgainstWanted switch
+    {
+        Verdict.Holds => $"HOLDS the wanted {ForceText.Of(check.Rig.Wanted, units)}.",
+        Verdict.Marginal => $"MARGINAL at the wanted {ForceText.Of(check.Rig.Wanted, units)}: nothing gives there, but the margin is eaten into.",
+        _ => $"DOES NOT HOLD the wanted {ForceText.Of(check.Rig.Wanted, units)}.",
+    };
+
+    /// <summary>How it stands against the most the pump can give.</summary>
+    public static string MostPossible(PressCheck check, UnitSystem units) => check.AgainstMostPossible switch
+    {
+        Verdict.Holds => $"HOLDS the most the pump can give, {ForceText.Of(check.Power.MostPossibleForce, units)}.",
+        Verdict.Marginal => $"MARGINAL at the most the pump can give, {ForceText.Of(check.Power.MostPossibleForce, units)}: nothing breaks there, but the margin is eaten into.",
+        _ => $"DOES NOT HOLD the most the pump can give, {ForceText.Of(check.Power.MostPossibleForce, units)}: something breaks before the pump stops.",
+    };
+
+    /// <summary>The weakest part, how it gives and at what force.</summary>
+    public static string Weakest(PressCheck check, UnitSystem units)
+    {
+        Rung weakest = check.Ladder.Governing;
+        string gives = $"The weakest is the {weakest.Part}: {(weakest.Plural ? "they" : "it")} {weakest.Saying} at {ForceText.Of(weakest.GivesAt, units)}";
+        return weakest.Factor is null or > 1.0005 ? $"{gives}, so the press is safe to {ForceText.Of(weakest.SafeTo, units)}." : $"{gives}.";
+    }
+}

@@ -1,0 +1,93 @@
+using System.Diagnostics;
+using System.Net;
+using Microsoft.AspNetCore.Builder;
+
+namespace Ramwright.Web.Tests;
+
+/// <summary>What the server sends, and to whom.</summary>
+public sealed class BenchServerTest : IAsyncLifetime
+{
+    private readonly TestFolder _folder = new();
+    private readonly HttpClient _http = new();
+    private WebApplication _app = null!;
+
+    public async Task InitializeAsync()
+    {
+        _folder.Copy("wherry-yard");
+        _app = BenchServer.Build(_folder.Folder, 0);
+        await _app.StartAsync();
+        _http.BaseAddress = new Uri(BenchServer.Address(_app));
+    }
+
+    public async Task DisposeAsync()
+    {
+        await _app.DisposeAsync();
+        _http.Dispose();
+        _folder.Dispose();
+    }
+
+    [Fact]
+    public void ItListensOnThisMachineAlone() => Assert.True(IPAddress.IsLoopback(IPAddress.Parse(_http.BaseAddress!.Host)));
+
+    [Fact]
+    public async Task ThePageStandsInTheFirstAnswerAndLetsNoForeignScriptRun()
+    {
+        HttpResponseMessage answer = await _http.GetAsync("/press/wherry-yard");
+        string page = await answer.Content.ReadAsStringAsync();
+
+        Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
+        Assert.Contains("Wherry Yard 25 t", page, StringComparison.Ordinal);
+        Assert.Contains("<svg", page, StringComparison.Ordinal);
+        string policy = string.Join(' ', answer.Headers.GetValues("Content-Security-Policy"));
+        Assert.Contains("script-src 'self'", policy, StringComparison.Ordinal);
+        Assert.DoesNotContain("unsafe", policy, StringComparison.Ordinal);
+        Assert.DoesNotContain("https://", page.Replace("http://www.w3.org", "", StringComparison.Ordinal), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("evil.example")]
+    [InlineData("127.0.0.1.evil.example")]
+    public async Task AnotherHostsNameIsRefused(string host)
+    {
+        using var request = new HttpRequestMessage(HttpMethod.Get, "/press/wherry-yard") { Headers = { Host = host } };
+        Assert.Equal(HttpStatusCode.BadRequest, (await _http.SendAsync(request)).StatusCode);
+    }
+
+    [Theory]
+    [InlineData("/bench.css")]
+    [InlineData("/bench.js")]
+    [InlineData("/icon.svg")]
+    [InlineData("/_framework/blazor.web.js")]
+    public async Task WhatThePageNeedsIsServed(string path) => Assert.Equal(HttpStatusCode.OK, (await _http.GetAsync(path)).StatusCode);
+
+    [Theory]
+    [InlineData("/press/..%2Fwherry-yard")]
+    [InlineData("/press/%2Fetc%2Fpasswd")]
+    [InlineData("/press/none")]
+    public async Task WhatIsNotInTheFolderIsNotThere(string path)
+    {
+        string page = await _http.GetStringAsync(path);
+
+        Assert.DoesNotContain("safe-to", page, StringComparison.Ordinal);
+        Assert.Contains("There is no press called", page, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("[[[[[[[[[[[[[[[[", 50_000)]
+    [InlineData("wanted: 20 t\n", 70_000)]
+    [InlineData("a: &a [x, x]\nb: *a\n", 40_000)]
+    [InlineData("\u0001", 2_000_000)]
+    public async Task AHostileFileIsAnsweredSoonAndTheServerServesOn(string text, int times)
+    {
+        await File.WriteAllTextAsync(_folder.Path("hostile"), string.Concat(Enumerable.Repeat(text, times)));
+        await _http.GetStringAsync("/press/wherry-yard");       // the first page of all compiles the program
+        var watch = Stopwatch.StartNew();
+
+        string page = await _http.GetStringAsync("/press/hostile");
+        TimeSpan took = watch.Elapsed;
+
+        Assert.Contains("in the file cannot be read", page, StringComparison.Ordinal);
+        Assert.Contains("Wherry Yard", await _http.GetStringAsync("/press/wherry-yard"), StringComparison.Ordinal);
+        Assert.True(took < TimeSpan.FromSeconds(10), $"took {took}");       // two on a quiet machine
+    }
+}
