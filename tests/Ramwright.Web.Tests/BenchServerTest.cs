@@ -5,7 +5,7 @@ using Microsoft.AspNetCore.Builder;
 namespace Ramwright.Web.Tests;
 
 /// <summary>What the server sends, and to whom.</summary>
-public sealed class BenchServerTest : IAsyncLifetime
+public sealed class BenchServerTest : IAsyncLifetime, IDisposable
 {
     private readonly TestFolder _folder = new();
     private readonly HttpClient _http = new();
@@ -19,9 +19,10 @@ public sealed class BenchServerTest : IAsyncLifetime
         _http.BaseAddress = new Uri(BenchServer.Address(_app));
     }
 
-    public async Task DisposeAsync()
+    public async Task DisposeAsync() => await _app.DisposeAsync();
+
+    public void Dispose()
     {
-        await _app.DisposeAsync();
         _http.Dispose();
         _folder.Dispose();
     }
