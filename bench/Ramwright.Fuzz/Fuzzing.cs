@@ -115,7 +115,7 @@ internal sealed class Fuzzing(int count, int seed)
         }
 
         string json = CheckJson.Text(check);
-        if (json.Contains("NaN", StringComparison.Ordinal) || json.Contains("∞", StringComparison.Ordinal))
+        if (json.Contains("NaN", StringComparison.Ordinal) || json.Contains('∞'))
             throw new InvalidDataException("the JSON has a number that is none");
     }
 
