@@ -77,7 +77,9 @@ public sealed class OpenPressTest : IDisposable
 
         Assert.Equal(first.Replace("rated-force: 30 t ", "rated-force: 28 t ", StringComparison.Ordinal), press.Now.Text);
         Assert.Contains("28 t           # what the seller calls it", press.Now.Text, StringComparison.Ordinal);
-        Assert.Equal(first, press.Undo().Text);
+        PressNow back = press.Undo();
+        Assert.Equal(first, back.Text);
+        Assert.False(back.CanUndo);
     }
 
     [Fact]
