@@ -73,7 +73,7 @@ public class CheckCommandTest
 
             Assert.Equal(2, code);
             Assert.Contains(".press.yaml:15", text);
-            Assert.Contains("the ram does not come out", text.ReplaceLineEndings(" "));
+            Assert.Contains("the ram does not come out", string.Join(' ', text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)));
         }
         finally
         {

@@ -1,3 +1,4 @@
+using Ramwright.Frame;
 using Ramwright.Presses;
 
 namespace Ramwright.Ladders;
@@ -55,7 +56,9 @@ public sealed class OffCentre
         Rung? lowest = null;
         for (int i = 0; i <= count; i++)
         {
-            at = At(at, way, i * step);
+            if (At(at, way, i * step) is not { } next)
+                break;
+            at = next;
             // work may stand anywhere up to the offset, so what is lower nearer the centre stays
             if (lowest is null || at.Ladder.SafeRating < lowest.SafeTo)
                 lowest = at.Ladder.Governing;
@@ -88,18 +91,30 @@ public sealed class OffCentre
         while (bad - good > 0.5e-4)
         {
             double half = (good + bad) / 2;
-            at = At(at, way, half);
-            (good, bad) = at.Ladder.SafeRating >= asked ? (half, bad) : (good, half);
+            PressCheck? there = At(at, way, half);
+            at = there ?? at;
+            (good, bad) = there?.Ladder.SafeRating >= asked ? (half, bad) : (good, half);
         }
 
         return Math.Floor(good * 1e4) / 1e4;
     }
 
-    private static PressCheck At(PressCheck press, OffCentreWay way, double offset) => press.Loaded(press.Rig.Loading with
+    /// <summary>The press with its work there; null where the frame, on the verge of folding as it is, would fold.</summary>
+    private static PressCheck? At(PressCheck press, OffCentreWay way, double offset)
     {
-        Across = way == OffCentreWay.Across ? offset : 0,
-        Deep = way == OffCentreWay.Deep ? offset : 0,
-    });
+        try
+        {
+            return press.Loaded(press.Rig.Loading with
+            {
+                Across = way == OffCentreWay.Across ? offset : 0,
+                Deep = way == OffCentreWay.Deep ? offset : 0,
+            });
+        }
+        catch (FrameMovesException)
+        {
+            return null;
+        }
+    }
 
     /// <summary>As far as work can stand off centre, one way, m.</summary>
     public static double Furthest(Rig rig, OffCentreWay way)

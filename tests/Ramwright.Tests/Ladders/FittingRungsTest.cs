@@ -176,12 +176,15 @@ public class FittingRungsTest
     }
 
     [Fact]
-    public void AssumedOffCentreIsNotHeldAgainstTheRod()
+    public void WorkOffCentreBendsTheRodAlikeAssumedOrSaid()
     {
-        PressCheck check = Check(Press());
+        PressCheck assumed = Check(Press());
+        RigLoading loading = assumed.Rig.Loading;
 
-        Assert.Contains("side push", Rung(check, "rod-bending").Mode);
-        Assert.Contains(check.Cautions(), c => c.Contains("say off-centre-across"));
+        Assert.Equal("off to one side", Rung(assumed, "rod-bending").Load);
+        Assert.Contains(assumed.Assumed, a => a.What == "loading.off-centre-across");
+        Assert.Equal(Rung(assumed, "rod-bending").SafeTo, Rung(assumed.Loaded(loading with { Across = loading.Across }), "rod-bending").SafeTo);
+        Assert.True(Rung(assumed.Loaded(loading with { Across = loading.Across / 2, Deep = 0 }), "rod-bending").SafeTo > Rung(assumed, "rod-bending").SafeTo);
     }
 
     [Fact]
