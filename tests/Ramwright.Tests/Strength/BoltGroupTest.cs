@@ -263,6 +263,16 @@ public class BoltGroupTest
     }, iter: 150);
 
     [Fact]
+    public void ATinyGroupWorksLikeAGreatOne()
+    {
+        foreach (double size in (ReadOnlySpan<double>)[1e-4, 1, 1e4])
+        {
+            IReadOnlyList<(double Shear, double Pull)> f = BoltGroup.Grid(new Bolt(M20, Class("8.8")), 2, 2, 0.1 * size, 0.08 * size).Forces(new Actions(0, 0, 0, 0, size, size));
+            Near.Relative(1 / 0.16 + 1 / 0.2, f.Max(x => x.Pull), 1e-9);
+        }
+    }
+
+    [Fact]
     public void OneLineOfBoltsHoldsOnlyWhatItCan()
     {
         BoltGroup line = BoltGroup.Grid(new Bolt(M20, Class("8.8")), 1, 3, 0, 0.1);
