@@ -27,6 +27,11 @@ public static class WorkingCheck
             Assert.Fail(string.Join(Environment.NewLine, wrong));
     }
 
+    /// <summary>Fails unless the working shows these symbols, in this order: so that no step that leads to the result is left out.</summary>
+    /// <param name="w">The working.</param>
+    /// <param name="symbols">Symbols of its steps, with spaces between.</param>
+    public static void Shows(Working w, string symbols) => Assert.Equal(symbols, string.Join(' ', w.Steps.Select(s => s.Symbol)));
+
     private static string? Complaint(Step step)
     {
         if (!double.IsFinite(step.Si))

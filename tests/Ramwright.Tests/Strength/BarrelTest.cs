@@ -66,6 +66,16 @@ public class BarrelTest
     }
 
     [Fact]
+    public void TrescaAndMisesDoNotMindTheOrder()
+    {
+        foreach ((double a, double b, double c) in (ReadOnlySpan<(double, double, double)>)[(1, 2, 4), (1, 4, 2), (2, 1, 4), (2, 4, 1), (4, 1, 2), (4, 2, 1)])
+        {
+            Assert.Equal(3, new WallStress(a, b, c).Tresca);
+            Near.Relative(Math.Sqrt(7), new WallStress(a, b, c).VonMises, 1e-12);       // (1 + 4 + 9)/2
+        }
+    }
+
+    [Fact]
     public void AThickerWallNeverYieldsSooner() =>
         Gen.Select(Gen.Double[0.02, 0.2], Gen.Double[1.05, 2], Gen.Double[1, 1.3]).Sample((bore, k, more) =>
             Assert.True(Barrel.YieldPressure(bore, bore * k * more, 355e6) >= Barrel.YieldPressure(bore, bore * k, 355e6)), iter: 200);

@@ -13,7 +13,7 @@ public class BoltGroupTest
     private static ScrewThread M(double d, double p) => new(d / 1e3, p / 1e3) { Name = $"M{d}" };
     private static readonly ScrewThread M20 = M(20, 2.5);
 
-    private static PropertyClass Class(string name)
+    internal static PropertyClass Class(string name)
     {
         Assert.True(StockTables.Built.TryClass(name, 0.02, out PropertyClass? found));
         return found;
@@ -71,6 +71,60 @@ public class BoltGroupTest
         s.Near("Fb,Rd, kN", 66.2, new Bolt(M20, Class("8.8")).Bearing(small) / 1.25e3, 0.003);
         s.Near("αb k1", 0.4545 * 2.118, new Bolt(M20, Class("8.8")).Bearing(small) / (430e6 * 0.02 * 0.010), 0.003);
         Assert.Throws<ArgumentException>(() => new Bolt(M20, Class("8.8")).Bearing(small with { E2 = 0.010 }));
+
+        // soft bolt in hard plate: α_b = 400/510, so 2.5·400·20·12; closely spaced across: k_1 = 1.4·55/22 − 1.7 = 1.8
+        var o = new Reference("MB-40", "EN 1993-1-8 table 3.4: M20 4.6, d0 22, e1 70, e2 50, t 12, fu 510", Trust.OwnNumbers);
+        var hard = new BoltedPlate(0.012, 510e6, 0.022, 0.070, 0.050);
+        o.Near("F_bR, kN", 240, new Bolt(M20, Class("4.6")).Bearing(hard) / 1e3, 1e-9);
+        o.Near("F_bR at p2 55, kN", 240 * 1.8 / 2.5, new Bolt(M20, Class("4.6")).Bearing(hard with { P2 = 0.055 }) / 1e3, 1e-9);
+        o.Near("F_bR at p1 55, kN", 2.5 * (55 / 66.0 - 0.25) * 510 * 0.24, new Bolt(M20, Class("4.6")).Bearing(hard with { P1 = 0.055 }) / 1e3, 1e-9);
+
+        // the same through a group of one
+        var one = new BoltGroup(new Bolt(M20, Class("8.8")), [new BoltPlace(0, 0)]);
+        Near.Relative(136.7, one.Bearing(new Actions(0, 0, 1, 0, 0, 0), plate, NoLoad)!.Value.SafeTo / 1e3, 0.003);
+        Assert.Null(one.Bearing(new Actions(1, 0, 0, 0, 0, 0), plate, NoLoad));
+    }
+
+    [Fact]
+    public void TheShankOfAHardBolt() => new Reference("MB-41", "EN 1993-1-8 table 3.4: M20 10.9, the plane through the shank, α_v 0.6", Trust.OwnNumbers)
+        .Near("F_v,Rd, kN", 0.6 * 1000 * Math.PI * 100 / 1.25e3, new Bolt(M20, Class("10.9"), ThreadSheared: false).Shear() / 1.25e3, 1e-9);
+
+    [Fact]
+    public void SlipOfPreloadedBolts()
+    {
+        // F-21: 137.2 kN preload; two bolts, two faces, μ 0.3: 2·2·0.3·137.2 = 164.6 kN
+        BoltGroup g = BoltGroup.Grid(new Bolt(M20, Class("8.8")), 2, 1, 0.1, 0, 2);
+        Limit slips = g.Slips(new Actions(0, 0, 1, 0, 0, 0), 0.3)!.Value;
+        var r = new Reference("MB-42", "EN 1993-1-8 3.9.1: two M20 8.8, two faces, μ 0.3", Trust.OwnNumbers);
+        r.Near("slips at, kN", 164.6, slips.GivesAt / 1e3, 0.001);
+        r.Near("γ_M3,ser", 1.1, slips.Factor, 1e-12);
+        Assert.Null(g.Slips(new Actions(1, 0, 0, 0, 0, 0), 0.3));
+        Assert.Throws<ArgumentOutOfRangeException>(() => g.Slips(new Actions(0, 0, 1, 0, 0, 0), 0));
+        // pushed askew the two shears add as a vector, 3:4:5
+        Near.Relative(slips.GivesAt, g.Slips(new Actions(0, 0.6, 0.8, 0, 0, 0), 0.3)!.Value.GivesAt, 1e-12);
+        Near.Relative(0.5, g.WorstShear(new Actions(0, 0.6, 0.8, 0, 0, 0)), 1e-12);
+        Near.Relative(0.5 + 3 * 0.05 / 0.005, g.WorstPull(new Actions(1, 0, 0, 0, 0, 3)), 1e-12);
+        Near.Relative(0.5 + 3 * 0.05 / 0.005, g.MostPulled(new Actions(1, 0, 0, 0, 0, 3)), 1e-12);
+    }
+
+    [Fact]
+    public void OneSlantingLineOfBoltsHoldsTheMomentSquareToIt()
+    {
+        // Five bolts a distance s apart on a line through the origin at any angle: a moment M about the normal of the line pulls F = M s/Σs².
+        Gen.Select(Gen.Double[-3.2, 3.2], Gen.Double[0.02, 0.2], Gen.Double[-3, 3]).Sample((angle, s, M) =>
+        {
+            double c = Math.Cos(angle), d = Math.Sin(angle);
+            var g = new BoltGroup(new Bolt(M20, Class("8.8")), [.. from i in Enumerable.Range(-2, 5) select new BoltPlace(i * s * c, i * s * d)]);
+            IReadOnlyList<(double Shear, double Pull)> f = g.Forces(new Actions(0, 0, 0, 0, M * d, -M * c));
+            for (int i = -2; i <= 2; i++)
+                Near.Absolute(M * i * s / (10 * s * s), f[i + 2].Pull, 1e-6 * (Math.Abs(M) / s + 1e-3));
+            if (Math.Abs(M) > 0.01)
+                Assert.Throws<ArgumentException>(() => g.Forces(new Actions(0, 0, 0, 0, M * c, M * d)));
+        }, iter: 100);
+
+        var alone = new BoltGroup(new Bolt(M20, Class("8.8")), [new BoltPlace(0, 0)]);
+        Assert.Throws<ArgumentException>(() => alone.Forces(new Actions(0, 0, 0, 0, 1, -1)));
+        Assert.Throws<ArgumentException>(() => alone.Forces(new Actions(0, 0, 0, 0, 1, 1)));
     }
 
     [Fact]
@@ -95,6 +149,7 @@ public class BoltGroupTest
         r.Within("p2, mm", 52.8, BoltedPlate.LeastGauge(0.022) * 1e3, 1e-9);
         Assert.Empty(new BoltedPlate(0.01, 360e6, 0.022, 0.0264, 0.0264, 0.0484, 0.0528).TooClose());
         Assert.Equal(4, new BoltedPlate(0.01, 360e6, 0.022, 0.0263, 0.0263, 0.0483, 0.0527).TooClose().Count);
+        Assert.Equal("end distance e1 is 20 mm, at least 26.4 mm is needed", Assert.Single(new BoltedPlate(0.01, 360e6, 0.022, 0.020, 0.0264).TooClose()));
         Near.Relative(0.022, new Bolt(M20, Class("8.8")).UsualHole, 1e-12);
     }
 
@@ -150,6 +205,11 @@ public class BoltGroupTest
         var moved = new BoltGroup(new Bolt(M20, Class("8.8")), [new BoltPlace(0.25, 0), new BoltPlace(0.35, 0)]);
         Near.Relative(0.5 + 0.3 * 0.05 / 0.005, moved.Forces(new Actions(0, 0, 1, 0, 0, 0)).Max(f => f.Shear), 1e-9);
         Near.Relative(0.5, moved.Forces(new Actions(0, 0, 1, 0.3, 0, 0)).Max(f => f.Shear), 1e-9);
+        var raised = new BoltGroup(new Bolt(M20, Class("8.8")), [new BoltPlace(0, 0.25), new BoltPlace(0, 0.35)]);
+        Near.Relative(0.5, raised.Forces(new Actions(0, 1, 0, -0.3, 0, 0)).Max(f => f.Shear), 1e-9);
+        var w = new Working();
+        Near.Relative(0.5 + 0.3 * 0.05 / 0.005, raised.WorstShear(new Actions(0, 1, 0, 0, 0, 0), w), 1e-9);
+        WorkingCheck.Holds(w);
     }
 
     [Fact]
@@ -203,6 +263,16 @@ public class BoltGroupTest
     }, iter: 150);
 
     [Fact]
+    public void ATinyGroupWorksLikeAGreatOne()
+    {
+        foreach (double size in (ReadOnlySpan<double>)[1e-4, 1, 1e4])
+        {
+            IReadOnlyList<(double Shear, double Pull)> f = BoltGroup.Grid(new Bolt(M20, Class("8.8")), 2, 2, 0.1 * size, 0.08 * size).Forces(new Actions(0, 0, 0, 0, size, size));
+            Near.Relative(1 / 0.16 + 1 / 0.2, f.Max(x => x.Pull), 1e-9);
+        }
+    }
+
+    [Fact]
     public void OneLineOfBoltsHoldsOnlyWhatItCan()
     {
         BoltGroup line = BoltGroup.Grid(new Bolt(M20, Class("8.8")), 1, 3, 0, 0.1);
@@ -231,4 +301,28 @@ public class BoltGroupTest
         Preload.Stretch(1e5, 1.5, 8e-4, 210e9, w);
         WorkingCheck.Holds(w);
     }, iter: 60);
+
+    [Fact]
+    public void WorkingShowsEveryStep()
+    {
+        var a = new Actions(1, 0.2, 0.4, 0.01, 0.1, 0.1);
+        BoltGroup g = BoltGroup.Grid(new Bolt(M20, Class("10.9")), 2, 3, 0.1, 0.08, 2);
+        Shows("T_c F_v F_vR u F_gives F_safe", w => g.Shear(a, NoLoad, w));
+        Shows("T_c F_v F_pC u F_gives F_safe", w => g.Slips(a, 0.3, w));
+        Shows("T_c F_v α_b k_1 F_bR u F_gives F_safe", w => g.Bearing(a, new BoltedPlate(0.012, 360e6, 0.022, 0.04, 0.04, 0.08, 0.1), NoLoad, w));
+        Shows("T_c F_v α_b k_1 F_bR u F_gives F_safe", w => g.Bearing(a, new BoltedPlate(0.012, 360e6, 0.022, 0.04, 0.04), NoLoad, w));
+        Shows("F_t F_tR u F_gives F_safe", w => g.Tension(a, NoLoad, 1.2, w));
+        Shows("F_t B_pR u F_gives F_safe", w => g.Punching(a, 0.032, 0.012, 360e6, NoLoad, 1.1, w));
+        Shows("T_c F_v F_t F_vR F_tR u F_gives F_safe", w => g.Combined(a, NoLoad, 1.1, w));
+        Shows("F_t", w => g.WorstPull(a, w));
+        Shows("F_t", w => g.MostPulled(a, w));
+
+        static void Shows(string symbols, Action<Working> show)
+        {
+            var w = new Working();
+            show(w);
+            WorkingCheck.Holds(w);
+            WorkingCheck.Shows(w, symbols);
+        }
+    }
 }

@@ -91,6 +91,42 @@ public class ColumnBucklingTest
     }, iter: 200);
 
     [Fact]
+    public void WhereItCanTwistTheWeakAxisTakesTheWholeMoment() => AnyColumn.Sample((a, c) =>
+    {
+        // Eq. 6.61 and 6.62 with χ_LT, k_zy = 1: on the safe side of table B.2.
+        SectionProperties s = Sections.Heb160;
+        c = c with { ChiLT = 0.7 };
+        double fy = 235e6, F = ColumnBuckling.WithBending(a, s, c, fy, One)!.Value.GivesAt;
+        double ly = Math.Sqrt(s.A * fy / (Math.PI * Math.PI * 210e9 * s.Iy / (c.LcrY * c.LcrY)));
+        double lz = Math.Sqrt(s.A * fy / (Math.PI * Math.PI * 210e9 * s.Iz / (c.LcrZ * c.LcrZ)));
+        double ny = -F * a.N / (ColumnBuckling.Chi(ly, c.CurveY) * s.A * fy), nz = -F * a.N / (ColumnBuckling.Chi(lz, c.CurveZ) * s.A * fy);
+        double my = F * Math.Abs(a.My) / (0.7 * s.Wely * fy), mz = F * Math.Abs(a.Mz) / (s.Welz * fy);
+        double kyy = c.CmY * (1 + 0.6 * Math.Min(ly, 1) * ny), kzz = c.CmZ * (1 + 0.6 * Math.Min(lz, 1) * nz);
+        Near.Relative(1, Math.Max(ny + kyy * my + kzz * mz, nz + my + kzz * mz), 1e-9);
+    }, iter: 200);
+
+    [Fact]
+    public void WorkingShowsEveryStep()
+    {
+        var slender = new Column(3, 3, BucklingCurve.B, BucklingCurve.C);
+        var w = new Working();
+        ColumnBuckling.Axial(-1, Sections.Heb160, slender, 235e6, PartialFactors.Recommended, w: w);
+        WorkingCheck.Shows(w, "N_cry λ_y Φ_y χ_y N_crz λ_z Φ_z χ_z N_bR u F_gives F_safe");
+        var stocky = new Working();
+        ColumnBuckling.Axial(-1, Sections.Heb160, new Column(0.2, 0.2, BucklingCurve.B, BucklingCurve.C), 235e6, PartialFactors.Recommended, w: stocky);
+        WorkingCheck.Shows(stocky, "N_cry λ_y χ_y N_crz λ_z χ_z N_bR u F_gives F_safe");
+        foreach ((double m1, string solved, int notes) in (ReadOnlySpan<(double, string, int)>)[
+            (1, "n_y n_z m_y m_z c_y c_z b_1 a_1 b_2 a_2 F_gives", 1),
+            (1.1, "n_y n_z m_y m_z c_y c_z b_1 a_1 b_2 a_2 F_gives n_y n_z m_y m_z c_y c_z b_1 a_1 b_2 a_2 F_Rd", 0)])
+        {
+            var both = new Working();
+            ColumnBuckling.WithBending(new Actions(-1, 0, 0, 0, 0.1, 0.1), Sections.Heb160, slender, 235e6, new PartialFactors(M1: m1), w: both);
+            WorkingCheck.Shows(both, "N_cry λ_y Φ_y χ_y N_crz λ_z Φ_z χ_z " + solved + " F_safe");
+            Assert.Equal(notes, both.Notes.Count);
+        }
+    }
+
+    [Fact]
     public void InteractionScalesAndBendingNeverHelps() => AnyColumn.Sample((a, c) =>
     {
         double F = ColumnBuckling.WithBending(a, Sections.Heb160, c, 235e6, One)!.Value.GivesAt;

@@ -99,6 +99,7 @@ public class FatigueCurveTest
         r.Exactly("cap up to a fifth, details 9 to 11", 80.0, DetailCategory.ButtHighCap.Strength / MPa);
         r.Near("k_s at 50 mm, (25/t)^0.2", 0.87055, DetailCategory.PlateSize(0.050), 1e-4);
         r.Exactly("k_s at 25 mm", 1.0, DetailCategory.PlateSize(0.025));
+        r.Exactly("k_s at 12 mm: no more for a thin plate", 1.0, DetailCategory.PlateSize(0.012));
         new Reference("G-01", "EN 1993-1-9, table 8.1: rolled section, category on public pages", Trust.Found)
             .Exactly("as rolled", 160.0, DetailCategory.Rolled.Strength / MPa);
     }
@@ -118,7 +119,8 @@ public class FatigueCurveTest
         Exactly("G-12", "table 8.5, detail 1: l of 49, 80, 100, 120 mm", (80, DetailCategory.Toe(0.049, 0.1)), (71, DetailCategory.Toe(0.08, 0.1)),
             (63, DetailCategory.Toe(0.1, 0.1)), (56, DetailCategory.Toe(0.12, 0.1)));
         Exactly("G-12b", "table 8.5, detail 1: long and thick", (56, DetailCategory.Toe(0.4, 0.02)), (50, DetailCategory.Toe(0.2, 0.06)), (50, DetailCategory.Toe(0.25, 0.03)),
-            (45, DetailCategory.Toe(0.3, 0.04)), (45, DetailCategory.Toe(0.4, 0.05)), (40, DetailCategory.Toe(0.31, 0.051)));
+            (45, DetailCategory.Toe(0.3, 0.04)), (45, DetailCategory.Toe(0.4, 0.05)), (40, DetailCategory.Toe(0.31, 0.051)), (71, DetailCategory.Toe(0.05, 0.1)),
+            (50, DetailCategory.Toe(0.2, 0.04)), (45, DetailCategory.Toe(0.3, 0.06)));
         Exactly("G-13", "table 8.5, detail 3", (36, DetailCategory.Root));
         Exactly("G-14", "table 8.5, detail 8", (80, DetailCategory.FilletShear));
         new Reference("G-26", "EN 1993-1-9, table 8.1, detail 14: size of M36", Trust.FromMemoryAndRecomputed)
@@ -128,6 +130,7 @@ public class FatigueCurveTest
         factors.Exactly("damage tolerant, high", 1.15, FatigueFactors.Recommended(true, true));
         factors.Exactly("safe life, low", 1.15, FatigueFactors.Recommended(false, false));
         factors.Exactly("safe life, high", 1.35, FatigueFactors.Recommended(false, true));
+        Near.Relative(1.485, new FatigueFactors(1.35, 1.1).Both, 1e-12);
 
         static void Exactly(string id, string source, params ReadOnlySpan<(double Category, DetailCategory Detail)> rows)
         {
@@ -177,5 +180,20 @@ public class FatigueCurveTest
         FatigueCurve.Life(detail, 3 * range, ks, w);
         WorkingCheck.Holds(w);
         Assert.Contains(w.Steps, s => s.Si == range);
+    }
+
+    [Theory]
+    [InlineData(2e4, 1.0, false, "Δσ_C Δσ_N", 0), InlineData(2e7, 0.9, false, "Δσ_C k_s Δσ_D Δσ_N", 0), InlineData(10, 1.0, true, "Δτ_C Δτ_N", 1)]
+    public void WorkingShowsEveryStep(double N, double ks, bool shear, string symbols, int notes)
+    {
+        DetailCategory detail = Of(80) with { Shear = shear };
+        var w = new Working();
+        double range = FatigueCurve.Range(detail, N, ks, w);
+        WorkingCheck.Shows(w, symbols);
+        Assert.Equal(notes, w.Notes.Count);
+
+        var life = new Working();
+        FatigueCurve.Life(detail, range * 1.01, ks, life);
+        WorkingCheck.Shows(life, symbols.Replace(shear ? "Δτ_N" : "Δσ_N", "N", StringComparison.Ordinal));
     }
 }

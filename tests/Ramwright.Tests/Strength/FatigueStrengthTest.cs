@@ -46,6 +46,64 @@ public class FatigueStrengthTest
     }
 
     [Fact]
+    public void BeyondTheKneeBothFollowTheFifthPower()
+    {
+        // at 20 million the cut-down 36 of the root and the 80 of its shear both lie on slopes of 5
+        FatigueStrength s = Root(2e7);
+        double sigmaR = 36 * Math.Cbrt(0.4) * Math.Pow(0.25, 0.2), tauR = 80 * Math.Pow(0.1, 0.2);
+        foreach ((double sigma, double tau) in (ReadOnlySpan<(double, double)>)[(20, 30), (1, 50), (0, 50), (20, 0)])
+        {
+            double u = s.Use(sigma * MPa, tau * MPa);
+            Near.Relative(1, Math.Pow(sigma / sigmaR / u, 5) + Math.Pow(tau / tauR / u, 5), 1e-12, $"{sigma} and {tau}");
+        }
+    }
+
+    [Fact]
+    public void UsingMoreIsWhatUseSays() =>
+        Gen.Select(Gen.Double[4, 8], Gen.Double[1, 300], Gen.Double[1, 300], Gen.Double[1, 300], Gen.Double[1, 300]).Sample((lg, s1, t1, s2, t2) =>
+        {
+            FatigueStrength strength = Root(Math.Pow(10, lg));
+            double one = strength.Use(s1, t1), two = strength.Use(s2, t2);
+            if (Math.Abs(one - two) > 1e-9 * one)
+                Assert.Equal(one > two, strength.UsesMore(s1, t1, two));
+            Assert.False(strength.UsesMore(0, 0, 0));
+            Assert.True(strength.UsesMore(s1, t1, 0));
+            Assert.True(strength.UsesMore(s1, 0, 0));
+            Assert.True(strength.UsesMore(0, t1, 0));
+        }, iter: 300);
+
+    [Fact]
+    public void OneKindOfStressAlone()
+    {
+        var direct = new FatigueStrength(2e6, 275e6, DetailCategory.Root);
+        var shear = new FatigueStrength(2e6, 275e6, null, DetailCategory.FilletShear);
+        Near.Relative(1 / 36e6, direct.Use(1, 1000), 1e-12, "shear is none of its business");
+        Near.Relative(1 / 80e6, shear.Use(1000, 1), 1e-12, "direct stress is none of its business");
+        Assert.Same(DetailCategory.Root, direct.Detail);
+        Assert.Same(DetailCategory.FilletShear, shear.Detail);
+        Assert.Null(direct.Force(0, 1, Severe));
+        Assert.Null(shear.Force(1, 0, Severe));
+        Assert.Null(direct.Squeezes(0, 1e9, 1, Severe));
+    }
+
+    [Fact]
+    public void WorkingShowsEveryStep()
+    {
+        Shows("Δσ_C Δσ_N Δσ_R Δτ_C Δτ_N Δτ_R u_σ u_τ u D F_gives F_safe", Root(2e4));
+        Shows("Δσ_C Δσ_D Δσ_N Δσ_R Δτ_C Δτ_N Δτ_R u_σ u_τ u D F_gives F_safe", Root(2e7));
+        Shows("Δσ_C Δσ_N Δσ_R u F_gives F_safe", new FatigueStrength(2e4, 275e6, DetailCategory.Root));
+        Shows("Δτ_C Δτ_N Δτ_R u F_gives F_safe", new FatigueStrength(2e4, 275e6, null, DetailCategory.FilletShear));
+
+        static void Shows(string symbols, FatigueStrength strength)
+        {
+            var w = new Working();
+            strength.Force(30, 40, Severe, w);
+            WorkingCheck.Holds(w);
+            WorkingCheck.Shows(w, symbols);
+        }
+    }
+
+    [Fact]
     public void TheRangeEndsAtOneAndAHalfTimesYield()
     {
         var strength = new FatigueStrength(1e4, 235e6, DetailCategory.Rolled, DetailCategory.RolledShear);
@@ -54,6 +112,8 @@ public class FatigueStrengthTest
         Near.Relative(1.5 * 235e6 / Math.Sqrt(3), 1 / strength.Use(0, 1), 1e-12, "shear");
         Assert.Equal(0, strength.Squeezes(1.51 * 235e6, 0, 1, Bare));
         Assert.True(strength.Squeezes(1.49 * 235e6, 0, 1, Bare) > 1e4);
+        // at the cap itself it still stands, rounding or not
+        Assert.True(strength.Squeezes(1.5 * 235e6 * (1 + 1e-12), 0, 1, Bare) > 1e4);
     }
 
     [Fact]

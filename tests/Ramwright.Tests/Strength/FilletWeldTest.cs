@@ -87,6 +87,40 @@ public class FilletWeldTest
     }
 
     [Fact]
+    public void ThatThroatCarriesThePlatesDesignLoadWhateverTheFactors()
+    {
+        // β_w 0.5, which no steel has, lets the stress square to the throat govern.
+        foreach ((double beta, double m0, double m2) in (ReadOnlySpan<(double, double, double)>)[(0.8, 1.1, 1.25), (0.9, 1, 1.3), (0.5, 1.1, 1.25), (0.5, 1, 1.4)])
+        {
+            var factors = new PartialFactors(M0: m0, M2: m2, Load: 1);
+            double a = FilletWeld.FullStrengthThroat(235e6, 360e6, beta, factors) * 0.02;
+            WeldGroup g = WeldOutline.TwoLines(Plane, 0.2, 0.02, a, openEnds: false);
+            Near.Relative(0.02 * 0.2 * 235e6 / m0, FilletWeld.Directional(g, Vector.Across, Vector.Zero, Vector.Zero, 360e6, beta, factors)!.Value.SafeTo, 1e-9);
+        }
+    }
+
+    [Fact]
+    public void WorkingShowsEveryStep()
+    {
+        WeldGroup g = WeldOutline.Rectangle(Plane, 0.04, 0.2, 0.006);
+        Vector force = new(0.3, -0.2, 1), moment = new(0.1, -0.3, 0.2), at = new(0.25, 0.05, 0.02);
+        const string stress = "A_w M_0 M_1 M_x M_y M_z s_x s_y s_z ";
+        Shows(stress + "σ_n τ_n τ_l σ_v u F_gives F_safe", w => FilletWeld.Directional(g, force, moment, at, 360e6, 0.8, PartialFactors.Recommended, w));
+        Shows(stress + "f_vw u F_gives F_safe", w => FilletWeld.Simplified(g, force, moment, at, 360e6, 0.8, PartialFactors.Recommended, w));
+        Shows(stress + "σ_n u F_gives F_safe", w => ButtWeld.Yield(g, force, moment, at, 235e6, PartialFactors.Recommended, w));
+        var root = new FatigueStrength(1e5, 275e6, DetailCategory.Root, DetailCategory.FilletShear);
+        Shows(stress + "σ_n τ_n τ_l Δσ_1 Δτ_1", w => WeldFatigue.Root(g, force, moment, at, root, w));
+        Shows("", w => FilletWeld.Directional(g, Vector.Zero, Vector.Zero, at, 360e6, 0.8, PartialFactors.Recommended, w));
+
+        static void Shows(string symbols, Action<Working> show)
+        {
+            var w = new Working();
+            show(w);
+            WorkingCheck.Shows(w, symbols);
+        }
+    }
+
+    [Fact]
     public void LengthsAndThroats()
     {
         new Reference("W-14", "EN 1993-1-8 4.5.1: effective length of l 100, a 5 mm, and the shortest allowed", Trust.FoundAndRecomputed).Exactly(
@@ -96,6 +130,9 @@ public class FilletWeldTest
         new Reference("W-17", "EN 1993-1-8 4.11: long lap, a 5, Lj 1000 mm", Trust.FromMemoryAndRecomputed).Near("β_Lw", 0.933, FilletWeld.LongLap(1, 0.005), 0.001);
         new Reference("T-06", "trap: leg taken for throat", Trust.Recomputed).Within("over-rated by", 0.41, 0.008 / WeldSegment.ThroatOfLeg(0.008) - 1, 0.005);
         Assert.Equal(1, FilletWeld.LongLap(0.7, 0.005));
+        var least = new Reference("W-14b", "EN 1993-1-8 4.5.1(2): shortest weld that carries, the larger of 30 mm and 6 a", Trust.FromMemory);
+        least.Near("a 4 mm", 30, FilletWeld.LeastLength(0.004) * 1e3, 1e-9);
+        least.Near("a 6 mm", 36, FilletWeld.LeastLength(0.006) * 1e3, 1e-9);
 
         WeldSegment run = WeldSegment.Fillet(Vector.Zero, 0.1 * Vector.Up, 0.005, Vector.Deep, Vector.Across);
         Near.Relative(0.09, run.WithoutEnds().Length, 1e-12);
@@ -169,6 +206,7 @@ public class FilletWeldTest
             (AmericanFillet.SmallestLeg(0.006) * 1e3, AmericanFillet.SmallestLeg(0.013) * 1e3, AmericanFillet.SmallestLeg(0.019) * 1e3, AmericanFillet.SmallestLeg(0.020) * 1e3));
         var largest = new Reference("W-24", "AISC 360 J2.2b: largest leg along an edge", Trust.Found);
         largest.Near("t 5 mm", 5, AmericanFillet.LargestLeg(0.005) * 1e3, 1e-9);
+        largest.Near("t 6 mm: from there on", 4, AmericanFillet.LargestLeg(0.006) * 1e3, 1e-9);
         largest.Near("t 10 mm", 8, AmericanFillet.LargestLeg(0.010) * 1e3, 1e-9);
         var longWeld = new Reference("W-25", "AISC 360 J2.2b: long end-loaded weld", Trust.FoundAndRecomputed);
         longWeld.Near("l/w 150", 0.90 * 1.2, AmericanFillet.EffectiveLength(1.2, 0.008), 1e-9);
