@@ -20,7 +20,7 @@ internal static class JobListView
             screen.Write(new Padder(new Text(JobHeadline.Of(job, units)), new Padding(2, 0, 0, 1)));
         }
 
-        screen.WriteLine($"Any of them at length: ramwright job {file} \"{jobs[0].Job.Name}\"");
+        JsonOut.Write(screen, $"Any of them at length: ramwright job {file} \"{jobs[0].Job.Name}\"");
     }
 
     internal static string Mark(Verdict verdict) => verdict switch

@@ -36,7 +36,7 @@ internal static class JobView
             CheckView.Bullet("!", caution, screen);
         screen.WriteLine();
         if (!working)
-            screen.WriteLine($"How the force comes about: ramwright job {file} \"{check.Job.Name}\" --working");
+            JsonOut.Write(screen, $"How the force comes about: ramwright job {file} \"{check.Job.Name}\" --working");     // whole, to be copied
     }
 
     private static void Forces(JobCheck check, UnitSystem units, IAnsiConsole screen)
@@ -95,7 +95,7 @@ internal static class JobView
         screen.MarkupLine("[bold]Good to know[/]");
         Grid grid = Rows(24);
         foreach (Fact fact in check.Demand.Facts)
-            Row(grid, fact.What, Readout.Text(fact.Si, fact.Dimension, units), fact.Remark);
+            Row(grid, fact.What, Readout.Text(fact.Si, fact.Dimension, units), fact.Note?.Text(units) ?? "");
         screen.Write(grid);
         screen.WriteLine();
     }
