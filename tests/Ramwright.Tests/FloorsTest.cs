@@ -11,7 +11,7 @@ public class FloorsTest
         ["Ramwright.Quantities", "Ramwright.Workings", "Ramwright.Geometry", "Ramwright.Stock"],
         ["Ramwright.Presses"],
         ["Ramwright.Power", "Ramwright.Frame"],
-        ["Ramwright.Strength"],
+        ["Ramwright.Strength", "Ramwright.Jobs"],
         ["Ramwright.Ladders"],
         ["Ramwright.Files"],
         ["Ramwright.Cli"],
