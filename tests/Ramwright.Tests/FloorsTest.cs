@@ -11,8 +11,8 @@ public class FloorsTest
         ["Ramwright.Quantities", "Ramwright.Workings", "Ramwright.Geometry", "Ramwright.Stock"],
         ["Ramwright.Presses"],
         ["Ramwright.Power", "Ramwright.Frame"],
-        ["Ramwright.Strength"],
-        ["Ramwright.Ladders"],
+        ["Ramwright.Strength", "Ramwright.Jobs"],
+        ["Ramwright.Ladders", "Ramwright.Squeeze"],
         ["Ramwright.Files"],
         ["Ramwright.Cli"],
     ];

@@ -1,0 +1,33 @@
+namespace Ramwright.Squeeze;
+
+/// <summary>
+/// A set of rates dy/dt = f(y) some of which are far faster than others. It knows how to solve with its own Jacobian, or with a near
+/// likeness of it, so that a chain of cells costs no more than its length. Not to be shared between threads.
+/// </summary>
+internal abstract class StiffSystem
+{
+    /// <summary>How many unknowns.</summary>
+    public abstract int Size { get; }
+
+    /// <summary>The rates.</summary>
+    /// <param name="y">The state, <see cref="Size"/> long.</param>
+    /// <param name="f">Where they go.</param>
+    public abstract void Rates(ReadOnlySpan<double> y, Span<double> f);
+
+    /// <summary>Works out and keeps the Jacobian J at a state.</summary>
+    /// <param name="y">The state.</param>
+    /// <param name="f">Its rates.</param>
+    public abstract void Linearise(ReadOnlySpan<double> y, ReadOnlySpan<double> f);
+
+    /// <summary>Makes ready to solve with a·I − J.</summary>
+    /// <param name="a">Above zero, 1/s.</param>
+    public abstract void Factor(double a);
+
+    /// <summary>Solves (a·I − J) x = b.</summary>
+    /// <param name="x">b in, x out.</param>
+    public abstract void Solve(Span<double> x);
+
+    /// <summary>The change of each unknown that counts as nothing.</summary>
+    /// <param name="i">Which.</param>
+    public abstract double Small(int i);
+}
