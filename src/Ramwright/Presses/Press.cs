@@ -56,6 +56,10 @@ public sealed record Press
     [Says("how far off centre and how squarely the work is pressed")]
     public Loading? Loading { get; init; }
 
+    /// <summary>The jobs it is to do.</summary>
+    [Says("the jobs it is to do")]
+    public IReadOnlyList<Job>? Jobs { get; init; }
+
     /// <summary>The factors between giving and safe.</summary>
     [Says("the factors between the force at which a part gives and the force it is safe to")]
     public Factors? Factors { get; init; }

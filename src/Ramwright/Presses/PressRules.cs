@@ -26,6 +26,7 @@ public static class PressRules
             PumpRules.Check(pump, faults);
         if (press.Frame is { } frame)
             FrameRules.Check(frame, press.Loading, shelf, faults);
+        JobRules.Check(press, shelf, faults);
         return faults;
     }
 }

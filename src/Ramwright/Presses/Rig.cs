@@ -27,6 +27,8 @@ public sealed record Rig
     public RigRamEnd? Ram { get; init; }
     /// <summary>What carries a pull; null where nothing is said of it.</summary>
     public RigPullGear? Pull { get; init; }
+    /// <summary>The jobs it is to do.</summary>
+    public IReadOnlyList<RigJob> Jobs { get; init; } = [];
     /// <summary>Factors between giving and safe.</summary>
     public required RigFactors Factors { get; init; }
     /// <summary>What was assumed.</summary>

@@ -60,7 +60,7 @@ public class HeatReferenceTest
     [Theory]
     [InlineData(20, 57.5), InlineData(30, 86.2), InlineData(50, 143.7)]
     public void ByRadiationAlone(double d, double t) =>
-        new Reference("W4-11", "lumped body, q = ε σ T⁴, integrated", Trust.Recomputed).Near($"1200 to 900 °C, Ø{d}, s", t, AirCooling.ByRadiation(d / 4e3, 1200, 900), 0.003);
+        new Reference("W4-11", "lumped body, q = ε σ T⁴, integrated", Trust.Recomputed).Near($"1200 to 900 °C, Ø{d}, s", t, BarCooling.ByRadiation(d / 4e3, 1200, 900), 0.003);
 
     [Theory]
     [InlineData(10, 26.7, 15.1, 6.5, 34.3), InlineData(12, 32.0, 18.1, 7.8, 41.1), InlineData(16, 42.7, 24.2, 10.4, 54.8), InlineData(20, 53.4, 30.2, 13.0, 68.5)]
@@ -69,26 +69,26 @@ public class HeatReferenceTest
     public void InStillAir(double d, double to900, double to1000, double to1100, double to850)
     {
         var row = new Reference("W4-12", "lumped bar, radiation and convection 10 W/(m² K)", Trust.Recomputed);
-        row.Near($"{d} mm, 1200 to 900 °C, s", to900, AirCooling.Time(d / 4e3, 1200, 900, Skin), 0.005);
-        row.Near($"{d} mm, to 1000 °C, s", to1000, AirCooling.Time(d / 4e3, 1200, 1000, Skin), 0.005);
-        row.Near($"{d} mm, to 1100 °C, s", to1100, AirCooling.Time(d / 4e3, 1200, 1100, Skin), 0.006);
-        row.Near($"{d} mm, to 850 °C, s", to850, AirCooling.Time(d / 4e3, 1200, 850, Skin), 0.005);
+        row.Near($"{d} mm, 1200 to 900 °C, s", to900, BarCooling.Time(d / 4e3, 1200, 900, Skin), 0.005);
+        row.Near($"{d} mm, to 1000 °C, s", to1000, BarCooling.Time(d / 4e3, 1200, 1000, Skin), 0.005);
+        row.Near($"{d} mm, to 1100 °C, s", to1100, BarCooling.Time(d / 4e3, 1200, 1100, Skin), 0.006);
+        row.Near($"{d} mm, to 850 °C, s", to850, BarCooling.Time(d / 4e3, 1200, 850, Skin), 0.005);
     }
 
     [Fact]
     public void TheSpecificHeatNearItsPeakMakesTheLastDegreesSlower() =>
-        Assert.True(AirCooling.Time(0.005, 1200, 850, Skin) > AirCooling.Time(0.005, 1200, 850, Skin, 650) * 1.001);
+        Assert.True(BarCooling.Time(0.005, 1200, 850, Skin) > BarCooling.Time(0.005, 1200, 850, Skin, 650) * 1.001);
 
     [Fact]
     public void RulesThatFollow()
     {
         var row = new Reference("W4-13", "from the table of cooling times", Trust.Recomputed);
-        row.Near("s for each mm of bar, 1200 to 900 °C", 2.67, AirCooling.Time(0.25e-3, 1200, 900, Skin), 0.005);
-        row.Near("flat 50×10, s", 44.5, AirCooling.Time(4.167e-3, 1200, 900, Skin), 0.005);
-        row.Near("wide plate, s for each mm", 5.34, AirCooling.Time(0.5e-3, 1200, 900, Skin), 0.005);
-        row.Near("cube 30 mm, s", 53.4, AirCooling.Time(5e-3, 1200, 900, Skin), 0.005);
+        row.Near("s for each mm of bar, 1200 to 900 °C", 2.67, BarCooling.Time(0.25e-3, 1200, 900, Skin), 0.005);
+        row.Near("flat 50×10, s", 44.5, BarCooling.Time(4.167e-3, 1200, 900, Skin), 0.005);
+        row.Near("wide plate, s for each mm", 5.34, BarCooling.Time(0.5e-3, 1200, 900, Skin), 0.005);
+        row.Near("cube 30 mm, s", 53.4, BarCooling.Time(5e-3, 1200, 900, Skin), 0.005);
         var short_ = new Reference("W4-20", "ends of a short piece, V/A = d l/(4 l + 2 d)", Trust.Recomputed);
-        short_.Near("Ø30×45, s", 60.0, AirCooling.Time(0.03 * 0.045 / (4 * 0.045 + 2 * 0.03), 1200, 900, Skin), 0.005);
+        short_.Near("Ø30×45, s", 60.0, BarCooling.Time(0.03 * 0.045 / (4 * 0.045 + 2 * 0.03), 1200, 900, Skin), 0.005);
     }
 
     [Theory]
@@ -96,8 +96,8 @@ public class HeatReferenceTest
     public void OtherWindows(double d, double from1250, double to850)
     {
         var row = new Reference("W4-14", "lumped bar, radiation and convection", Trust.Recomputed);
-        row.Near($"{d} mm, 1250 to 900 °C, s", from1250, AirCooling.Time(d / 4e3, 1250, 900, Skin), 0.005);
-        row.Near($"{d} mm, 1100 to 850 °C, s", to850, AirCooling.Time(d / 4e3, 1100, 850, Skin), 0.005);
+        row.Near($"{d} mm, 1250 to 900 °C, s", from1250, BarCooling.Time(d / 4e3, 1250, 900, Skin), 0.005);
+        row.Near($"{d} mm, 1100 to 850 °C, s", to850, BarCooling.Time(d / 4e3, 1100, 850, Skin), 0.005);
     }
 
     [Theory]
@@ -118,11 +118,11 @@ public class HeatReferenceTest
     public void SkinAndBiot()
     {
         var skin = new Reference("W4-16", "parabolic profile, q R/(2 k)", Trust.Recomputed);
-        skin.Near("skin below heart, Ø50 at 1100 °C, K", 78.6, AirCooling.SkinBelowHeart(0.05, 1100, Skin), 0.01);
-        skin.Near("Ø20, K", 31.4, AirCooling.SkinBelowHeart(0.02, 1100, Skin), 0.01);
+        skin.Near("skin below heart, Ø50 at 1100 °C, K", 78.6, BarCooling.SkinBelowHeart(0.05, 1100, Skin), 0.01);
+        skin.Near("Ø20, K", 31.4, BarCooling.SkinBelowHeart(0.02, 1100, Skin), 0.01);
         var biot = new Reference("W4-17", "Incropera and DeWitt, lumped where Bi < 0.1", Trust.FromMemoryAndRecomputed);
-        biot.Near("Ø50 at 1200 °C", 0.087, AirCooling.Biot(0.05, 1200, Skin), 0.01);
-        biot.Near("Ø20", 0.035, AirCooling.Biot(0.02, 1200, Skin), 0.01);
+        biot.Near("Ø50 at 1200 °C", 0.087, BarCooling.Biot(0.05, 1200, Skin), 0.01);
+        biot.Near("Ø20", 0.035, BarCooling.Biot(0.02, 1200, Skin), 0.01);
     }
 
     // Constant properties and coefficient, which the chain has above 900 °C: late in the cooling one term of the series is left, and it
@@ -157,7 +157,7 @@ public class HeatReferenceTest
 
     [Fact]
     public void WorkWarms() =>
-        new Reference("W4-21", "energy: β Y ε/(ρ c)", Trust.Recomputed).Near("Y 100 MPa, ε 0.47, K", 8.8, AirCooling.WorkWarms(100e6, 0.47), 0.01);
+        new Reference("W4-21", "energy: β Y ε/(ρ c)", Trust.Recomputed).Near("Y 100 MPa, ε 0.47, K", 8.8, BarCooling.WorkWarms(100e6, 0.47), 0.01);
 
     [Fact]
     public void AtATouch()

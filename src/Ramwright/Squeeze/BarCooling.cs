@@ -7,7 +7,7 @@ namespace Ramwright.Squeeze;
 /// <remarks>
 /// Good where <see cref="Biot"/> is below 0.1. A thicker bar keeps its heart longer: 4 % at 20 mm, 9 % at 50 mm from 1200 to 900 °C.
 /// </remarks>
-public static class AirCooling
+public static class BarCooling
 {
     /// <summary>Balance of heat.</summary>
     public static readonly Citation Balance = Citation.Mechanics("heat lost by the surface is heat lost by the whole; integrated over the temperature");

@@ -1,0 +1,96 @@
+using Ramwright.Quantities;
+using Ramwright.Stock;
+
+namespace Ramwright.Presses;
+
+/// <summary>Hot squeezes that cannot be.</summary>
+internal static class HotSqueezeRules
+{
+    /// <summary>Carbon that the formula of flow stress was measured for, share of one.</summary>
+    private const double LeastCarbon = 0.0007, MostCarbon = 0.012;
+
+    // beyond this the surface melts or burns, whatever the steel; as tabulated for 0.1 % carbon
+    private const double Burns = 1315;
+
+    public static void Check(HotSqueeze said, string path, PressFrame? frame, Shelf? shelf, List<Fault> faults)
+    {
+        ForgingSteel? steel = Steel(said, path, faults);
+        if (said.Heat is { } heat && steel is not null)
+            Heat(heat, steel, path, faults);
+        if (said.OnEnd == true && said.OnEdge == true)
+            faults.Add(new Fault($"{path}.on-edge", "a piece stands on its edge or on its end", "one of the two", Against: $"{path}.on-end"));
+        if (said.OnEnd == true && said.Length is null)
+            faults.Add(new Fault($"{path}.on-end", "a piece on its end needs its length", "its length as length"));
+        if (said.OnEnd == true && said.To is not null)
+            faults.Add(new Fault($"{path}.to", "a piece on its end is upset, not drawn out", "its height after the squeeze as height", Against: $"{path}.on-end"));
+        if (said.Height is not null && said.To is not null)
+            faults.Add(new Fault($"{path}.height", "both a height for one squeeze and a section to draw out to", "one of the two", Against: $"{path}.to"));
+        JobRules.OnTheBed(said.DieLength, "the die", $"{path}.die-length", frame, faults);
+        if (said.Bite > said.DieWidth)
+            faults.Add(new Fault($"{path}.bite", "the bar moves on by more than the dies are wide, and ridges are left between", "no more than 0.8 to 0.9 of the dies' width", Against: $"{path}.die-width"));
+        if (said.Over > said.Length)
+            faults.Add(new Fault($"{path}.over", "more is drawn out than the bar is long", "no more than its length", Against: $"{path}.length"));
+
+        if (JobRules.Bar(said.Bar, $"{path}.bar", shelf, faults) is not { } bar)
+            return;
+        (double height, double width) = ResolveHotSqueeze.Standing(bar, said.OnEdge == true);
+        if (said.OnEnd == true)
+        {
+            if (said.Length is not { } length)
+                return;
+            (height, width) = (length, Math.Min(height, width));
+            if (height > 3 * width)
+                faults.Add(new Fault($"{path}.length", "so slender a piece bends over instead of upsetting", "no more than 3 times its thickness, better 2.3", Against: $"{path}.bar"));
+        }
+
+        JobRules.Fits(height, bar.Name, said.OnEnd == true ? $"{path}.length" : $"{path}.bar", said, frame, faults);
+        if (said.Height >= height)
+            faults.Add(new Fault($"{path}.height", $"the squeeze is to end at {Readout.Text(said.Height.Value, Dimension.Length)}, and the bar is {Readout.Text(height, Dimension.Length)} high before", "less than it is high", Against: $"{path}.bar"));
+        if (JobRules.Bar(said.To, $"{path}.to", shelf, faults) is { } to)
+            DrawnOut(to, bar, height, width, path, faults);
+    }
+
+    private static void DrawnOut(Shape to, Shape bar, double height, double width, string path, List<Fault> faults)
+    {
+        if (to is Round)
+        {
+            faults.Add(new Fault($"{path}.to", "flat dies draw square or flat; round is swaged from a square", "a square of about 0.9 of the diameter, then swages"));
+            return;
+        }
+
+        (double h, double w) = ResolveHotSqueeze.Standing(to, false);
+        if (h * w >= bar.Properties.A)
+            faults.Add(new Fault($"{path}.to", $"{to.Name} has no less section than {bar.Name}: drawing out makes bar thinner", "a smaller section", Against: $"{path}.bar"));
+        else if (h >= height || w > 1.6 * width)
+            faults.Add(new Fault($"{path}.to", $"{bar.Name} cannot be squeezed to {to.Name}: it must get lower, and does not spread that far", "a section lower than the bar, and not much wider", Against: $"{path}.bar"));
+    }
+
+    private static ForgingSteel? Steel(HotSqueeze said, string path, List<Fault> faults)
+    {
+        if (said.Carbon is { } carbon && !(carbon >= LeastCarbon && carbon <= MostCarbon))
+        {
+            faults.Add(new Fault($"{path}.carbon", $"{Readout.Text(carbon, Dimension.Ratio)} of carbon is outside what the flow stress of hot steel is known for here",
+                $"{Readout.Text(LeastCarbon, Dimension.Ratio)} to {Readout.Text(MostCarbon, Dimension.Ratio)}"));
+            return null;
+        }
+
+        if (said.Steel is not { } name)
+            return ForgingSteel.Plain(said.Carbon ?? 0.002);
+        if (ForgingSteel.Find(name) is { } steel)
+            return said.Carbon is { } own ? steel with { Carbon = own } : steel;
+        IEnumerable<string> all = ForgingSteel.All.SelectMany(s => s.Also.Prepend(s.Name));
+        faults.Add(new Fault($"{path}.steel", $"what it takes to squeeze \"{name}\" hot is not known here",
+            "one of " + string.Join(", ", ForgingSteel.All.Select(s => s.Name)) + "; plain steel by its carbon: 0.45 %", NearestWord.Among(name, all)));
+        return null;
+    }
+
+    private static void Heat(double heat, ForgingSteel steel, string path, List<Fault> faults)
+    {
+        string at = Readout.Text(heat, Dimension.Temperature);
+        string range = $"{Readout.Text(steel.Coldest, Dimension.Temperature, digits: 4)} to {Readout.Text(steel.Hottest, Dimension.Temperature, digits: 4)} for {steel.Name}";
+        if (heat < steel.Coldest)
+            faults.Add(new Fault($"{path}.heat", $"{at} is colder than {steel.Name} may be forged at: it tears, and needs far more force", range));
+        else if (heat > Burns)
+            faults.Add(new Fault($"{path}.heat", $"{at} burns steel", range));
+    }
+}
