@@ -3,8 +3,6 @@ namespace Ramwright.Squeeze;
 /// <summary>A chain of cells that only cools.</summary>
 internal sealed class CoolingChain : StiffSystem
 {
-    private const int Sums = 2;
-
     private readonly HeatChain _chain;
     private readonly Tridiagonal _matrix;
 
@@ -14,8 +12,10 @@ internal sealed class CoolingChain : StiffSystem
         _matrix = new Tridiagonal(chain.Count);
     }
 
-    /// <summary>The cells, then the heat radiated and convected so far, J.</summary>
-    public override int Size => _chain.Count + Sums;
+    public override int Size => _chain.Count;
+
+    /// <summary>The heat radiated and convected so far, J.</summary>
+    public override int Sums => 2;
 
     public override void Rates(ReadOnlySpan<double> y, Span<double> f)
     {
@@ -31,20 +31,9 @@ internal sealed class CoolingChain : StiffSystem
         _chain.Linearise(_matrix.Below, _matrix.On, _matrix.Above);
     }
 
-    public override void Factor(double a)
-    {
-        _matrix.Factor(a);
-        _a = a;
-    }
+    public override void Factor(double a) => _matrix.Factor(a);
 
-    public override void Solve(Span<double> x)
-    {
-        _matrix.Solve(x[.._chain.Count]);
-        x[_chain.Count] /= _a;
-        x[_chain.Count + 1] /= _a;
-    }
+    public override void Solve(Span<double> x) => _matrix.Solve(x);
 
     public override double Small(int i) => i < _chain.Count ? 650 * 0.01 : 1;
-
-    private double _a;
 }

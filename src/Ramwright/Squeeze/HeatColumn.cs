@@ -54,17 +54,13 @@ internal sealed class HeatColumn
     /// <summary>Mass share of a cell of the bar.</summary>
     public static double ShareOf(int cell) => Share[cell];
 
-    private bool _bareTop;
-    private bool _bareBottom;
-
-    /// <summary>Which of the faces is bare to the air.</summary>
-    public void Bare(bool top, bool bottom) => (_bareTop, _bareBottom) = (top, bottom);
-
     /// <summary>Squeezes the cells to a height.</summary>
     /// <param name="h">Height, m, above zero.</param>
     /// <param name="sides">Length round the bar that is bare to the air, m.</param>
     /// <param name="across">Thickness of the bar between its bare sides, m: lowers the temperature of the sides' skin.</param>
-    public void SetHeight(double h, double sides, double across = 0)
+    /// <param name="top">Share of the upper face that is bare.</param>
+    /// <param name="bottom">Share of the lower face that is bare.</param>
+    public void SetHeight(double h, double sides, double across = 0, double top = 0, double bottom = 0)
     {
         double A = _volume / h;
         HeatChain c = Chain;
@@ -78,10 +74,8 @@ internal sealed class HeatColumn
             c.Deep[at] = across / 6;          // mean of a parabola below its edge
         }
 
-        if (_bareBottom)
-            c.Bare[DieCells] += A;
-        if (_bareTop)
-            c.Bare[DieCells + BarCells - 1] += A;
+        c.Bare[DieCells] += bottom * A;
+        c.Bare[DieCells + BarCells - 1] += top * A;
         for (int i = 0; i < DieCells; i++)
         {
             c.Mass[DieCells - 1 - i] = c.Mass[DieCells + BarCells + i] = DieContact.DieDensity * A * DieDepth[i];
@@ -108,7 +102,7 @@ internal sealed class HeatColumn
     public double Heat(ReadOnlySpan<double> y) => Chain.InBar(y[..Cells]);
 
     /// <summary>Mean temperature of the bar by mass, °C.</summary>
-    public double MeanTemperature(ReadOnlySpan<double> y)
+    public static double MeanTemperature(ReadOnlySpan<double> y)
     {
         double sum = 0;
         for (int i = 0; i < BarCells; i++)
@@ -117,7 +111,7 @@ internal sealed class HeatColumn
     }
 
     /// <summary>Coldest and hottest cell of the bar, °C.</summary>
-    public (double Coldest, double Hottest) Range(ReadOnlySpan<double> y)
+    public static (double Coldest, double Hottest) Range(ReadOnlySpan<double> y)
     {
         (double least, double most) = (double.PositiveInfinity, double.NegativeInfinity);
         for (int i = 0; i < BarCells; i++)

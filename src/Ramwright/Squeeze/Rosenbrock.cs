@@ -36,6 +36,7 @@ internal sealed class Rosenbrock
 
     // Transformed: A = α Γ⁻¹, C = diag(1/γ) − Γ⁻¹, m = b Γ⁻¹.
     private static readonly double[,] A = new double[Stages, Stages];
+    private static readonly double[,] Inverse = new double[Stages, Stages];
     private static readonly double[,] C = new double[Stages, Stages];
     private static readonly double[] m = new double[Stages];
     private static readonly double[] mError = new double[Stages];
@@ -46,10 +47,12 @@ internal sealed class Rosenbrock
     private readonly double[] _f;
     private readonly double[] _stage;
     private readonly double[] _f0;
+    private readonly double[] _k;
+    private readonly double[][] _g;
 
     static Rosenbrock()
     {
-        var inverse = new double[Stages, Stages];
+        double[,] inverse = Inverse;
         for (int j = 0; j < Stages; j++)
         {
             for (int i = j; i < Stages; i++)
@@ -85,11 +88,13 @@ internal sealed class Rosenbrock
     {
         _system = system;
         _tolerance = tolerance;
-        int n = system.Size;
+        int n = system.Size, all = n + system.Sums;
         _u = [new double[n], new double[n], new double[n], new double[n]];
-        _f = new double[n];
-        _f0 = new double[n];
-        _stage = new double[n];
+        _g = [new double[system.Sums], new double[system.Sums], new double[system.Sums], new double[system.Sums]];
+        _f = new double[all];
+        _f0 = new double[all];
+        _stage = new double[all];
+        _k = new double[n];
     }
 
     /// <summary>How many steps were tried, those thrown away counted.</summary>
@@ -102,9 +107,6 @@ internal sealed class Rosenbrock
         _system.Linearise(y, _f0);
     }
 
-    /// <summary>The rates at the state of <see cref="From"/>.</summary>
-    public ReadOnlySpan<double> RatesAtStart => _f0;
-
     /// <summary>One step from the state of <see cref="From"/>.</summary>
     /// <param name="y">That state.</param>
     /// <param name="h">Step, s.</param>
@@ -113,14 +115,15 @@ internal sealed class Rosenbrock
     public double Step(ReadOnlySpan<double> y, double h, Span<double> to)
     {
         Tried++;
-        int n = _system.Size;
+        int n = _system.Size, sums = _system.Sums;
         _system.Factor(1 / (gamma * h));
         for (int i = 0; i < Stages; i++)
         {
             double[] u = _u[i];
             if (i == 0)
             {
-                _f0.CopyTo(u, 0);
+                _f0.AsSpan(0, n).CopyTo(u);
+                _f0.AsSpan(n).CopyTo(_g[0]);
             }
             else
             {
@@ -140,19 +143,33 @@ internal sealed class Rosenbrock
                         right += C[i, j] / h * _u[j][k];
                     u[k] = right;
                 }
+
+                _f.AsSpan(n).CopyTo(_g[i]);
             }
 
             _system.Solve(u);
+            if (sums > 0)
+            {
+                for (int k = 0; k < n; k++)
+                {
+                    double rate = 0;
+                    for (int j = 0; j <= i; j++)
+                        rate += Inverse[i, j] * _u[j][k];
+                    _k[k] = rate / h;
+                }
+
+                _system.SumRates(_k, _g[i]);
+            }
         }
 
         double sum = 0;
-        for (int k = 0; k < n; k++)
+        for (int k = 0; k < n + sums; k++)
         {
             double d = 0, e = 0;
             for (int j = 0; j < Stages; j++)
             {
-                d += m[j] * _u[j][k];
-                e += mError[j] * _u[j][k];
+                d += k < n ? m[j] * _u[j][k] : b[j] * h * _g[j][k - n];
+                e += k < n ? mError[j] * _u[j][k] : (b[j] - bHat[j]) * h * _g[j][k - n];
             }
 
             to[k] = y[k] + d;
@@ -160,7 +177,7 @@ internal sealed class Rosenbrock
             sum += e / allowed * (e / allowed);
         }
 
-        return Math.Sqrt(sum / n);
+        return Math.Sqrt(sum / (n + sums));
     }
 
     /// <summary>How long the next step may be after an error, as a multiple of this one.</summary>

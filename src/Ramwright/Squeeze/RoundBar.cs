@@ -26,7 +26,7 @@ public sealed class RoundBar
         _chain = Rings(d / 2, rings, surface);
         _system = new CoolingChain(_chain);
         _stepper = new TimeStepper(_system, 1e-5);
-        _state = new double[_system.Size];
+        _state = new double[_system.Size + _system.Sums];
         _state.AsSpan(0, rings).Fill(HotSteel.Enthalpy(T));
         foreach (double m in _chain.Mass)
             _mass += m;

@@ -22,8 +22,8 @@ internal sealed class TimeStepper
     public TimeStepper(StiffSystem system, double tolerance)
     {
         _method = new Rosenbrock(system, tolerance);
-        _next = new double[system.Size];
-        _tried = new double[system.Size];
+        _next = new double[system.Size + system.Sums];
+        _tried = new double[_next.Length];
     }
 
     /// <summary>Steps tried so far.</summary>

@@ -32,7 +32,7 @@ internal static class SeriesByCells
 
         chain.Deep[n - 1] = dr / 2;
         var system = new CoolingChain(chain);
-        var y = new double[system.Size];
+        var y = new double[system.Size + system.Sums];
         y.AsSpan(0, n).Fill(HotSteel.Enthalpy(T0));
         return (chain, y, new TimeStepper(system, 1e-7));
     }
@@ -83,13 +83,12 @@ internal static class SeriesByCells
     {
         var column = new HeatColumn(new HotSurface(), height, 1e-3);
         column.Below = column.Above = h;
-        column.Bare(top: false, bottom: false);
         column.SetHeight(height, sides: 0);
         var system = new CoolingChain(column.Chain);
-        var y = new double[system.Size];
+        var y = new double[system.Size + system.Sums];
         column.Start(y, T0, die);
-        double before = column.MeanTemperature(y), t = 0, first = 1e-5;
+        double before = HeatColumn.MeanTemperature(y), t = 0, first = 1e-5;
         new TimeStepper(system, 1e-6).Run(y, ref t, until, ref first, 1, null, null);
-        return before - column.MeanTemperature(y);
+        return before - HeatColumn.MeanTemperature(y);
     }
 }
