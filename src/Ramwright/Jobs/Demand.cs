@@ -3,6 +3,12 @@ namespace Ramwright.Jobs;
 /// <summary>What a job asks of the ram. SI; every number is finite.</summary>
 public sealed record Demand
 {
+    /// <summary>What pushes back.</summary>
+    public required IResistance Resistance { get; init; }
+    /// <summary>Mean temperature of the work at the touch, °C; 20 for cold work.</summary>
+    public double Temperature { get; init; } = 20;
+    /// <summary>Height of the work at the touch, m.</summary>
+    public required double WorkHeight { get; init; }
     /// <summary>Force against travel, from the touch to the end; the best guess. At least two points, travel rising.</summary>
     public required IReadOnlyList<ForceAt> Curve { get; init; }
     /// <summary>The greatest force, low to high, N.</summary>
@@ -11,6 +17,17 @@ public sealed record Demand
     public required string Spread { get; init; }
     /// <summary>Remarks on how far it can be leaned on: where a formula was held at the end of its range and the like.</summary>
     public IReadOnlyList<Remark> Flags { get; init; } = [];
+
+    /// <summary>What else there is to know.</summary>
+    public IReadOnlyList<Fact> Facts { get; init; } = [];
+    /// <summary>What can hurt.</summary>
+    public IReadOnlyList<string> Cautions { get; init; } = [];
+    /// <summary>Force at which the work gives way all at once, low to high, N; null where it does not.</summary>
+    public Band? LetsGo { get; init; }
+    /// <summary>What the tradesman calls it, to follow "this press can" or "cannot": <c>squeeze round 30 to 15 mm</c>.</summary>
+    public required string Doing { get; init; }
+    /// <summary>A word on the force, in the trade's way, where it needs one.</summary>
+    public string Where { get; init; } = "";
 
     /// <summary>How far the ram goes from the touch, m.</summary>
     public double Travel => Curve[^1].Travel;

@@ -1,4 +1,6 @@
 using Ramwright.Presses;
+using Ramwright.Quantities;
+using Ramwright.Workings;
 
 namespace Ramwright.Jobs;
 
@@ -7,6 +9,9 @@ public static class HotSqueezeDemand
 {
     /// <summary>How far a temperature off by 25 °C and the formula itself shift the force, either way; a judgement.</summary>
     public const double Scatter = 0.2;
+
+    /// <summary>Longest upset of an unsupported piece before it leans over, height over thickness; the rule says 3, practice this.</summary>
+    public const double SafeSlenderness = 2.3;
 
     /// <summary>Temperature at the first touch, °C: it has cooled in the air on its way.</summary>
     public static double AtTouch(RigHotSqueeze job)
@@ -26,7 +31,8 @@ public static class HotSqueezeDemand
     /// <summary>The demand.</summary>
     /// <param name="job">The job.</param>
     /// <param name="speedAt">Speed of the ram at a force, m/s.</param>
-    public static Demand Of(RigHotSqueeze job, Func<double, double> speedAt)
+    /// <param name="w">Where to write the working of its end down.</param>
+    public static Demand Of(RigHotSqueeze job, Func<double, double> speedAt, Working? w = null)
     {
         ArgumentNullException.ThrowIfNull(job);
         ArgumentNullException.ThrowIfNull(speedAt);
@@ -36,24 +42,83 @@ public static class HotSqueezeDemand
         double low = Peak(likely with { Friction = Math.Min(job.Friction, 0.3), Edge = 0 }, speedAt, T) * (1 - Scatter);
         double high = Peak(likely with { Friction = 1, Edge = 1 }, speedAt, T) * (1 + Scatter);
         double peak = curve.Max(p => p.Force);
+        if (w is not null)
+        {
+            w.Note($"Reckoned at the end of the {(job.DrawingOut is null ? "squeeze" : "first squeeze")}, at the speed the press has under that force.");
+            likely.Force(likely.Travel, speedAt(curve[^1].Force), T, w);
+        }
+
+        BiteShape end = likely.At(likely.Travel);
         return new Demand
         {
+            Resistance = likely,
+            Temperature = T,
+            WorkHeight = job.Height,
             Curve = curve,
             Peak = new Band(Math.Min(low, peak), peak, Math.Max(high, peak)),
             Spread = "friction from sliding to sticking, how freely it spreads, and 20 % for the formula and a heat guessed within 25 °C",
-            Flags = Flags(likely, curve, speedAt, T),
+            Flags = Flags(job, likely, curve, speedAt, T),
+            Facts = Facts(job, likely, end, T),
+            Cautions = Cautions(job),
+            Doing = Doing(job),
         };
     }
 
+    private static string Doing(RigHotSqueeze job) => job.DrawingOut is not null ? "draw this bar out" : job.OnEnd ? "upset this piece" : "make this squeeze";
+
     private static double Peak(HotBite bite, Func<double, double> speedAt, double T) => Demand.Sampled(bite, speedAt, T, 20).Max(p => p.Force);
 
-    private static List<Remark> Flags(HotBite bite, IReadOnlyList<ForceAt> curve, Func<double, double> speedAt, double T)
+    private static List<Fact> Facts(RigHotSqueeze job, HotBite bite, BiteShape end, double T)
+    {
+        var facts = new List<Fact>
+        {
+            new("at the touch", T, Dimension.Temperature, "after its way through the air"),
+            new("height after", end.Height, Dimension.Length, job.DrawingOut is null ? "" : "after the first squeeze"),
+            new("width after", end.Width, Dimension.Length, "by Tomlinson and Stringer's spread, give or take a tenth of the growth"),
+        };
+        if (job.OnEnd || bite.Whole)
+            facts[^1] = facts[^1] with { Remark = "without counting the barrel" };
+        else
+            facts.Add(new("longer", end.Lengthening, Dimension.Number, "times the length under the dies"));
+        facts.Add(new("mean pressure", bite.Force(bite.Travel, 0, T) / Math.Max(end.IsDisc(bite), 1e-12), Dimension.Stress, "on the contact, at the slowest"));
+        if (T > job.Steel.Coldest)
+            facts.Add(new("time to work it", AirCooling.Time(VolumeOverSurface(job), T, job.Steel.Coldest), Dimension.Time, $"in air, until {job.Steel.Name} is too cold to forge; cold dies take more"));
+        return facts;
+    }
+
+    private static double IsDisc(this BiteShape at, HotBite bite) => bite.IsDisc ? Math.PI / 4 * at.Width * at.Width : at.Area;
+
+    private static List<Remark> Flags(RigHotSqueeze job, HotBite bite, IReadOnlyList<ForceAt> curve, Func<double, double> speedAt, double T)
     {
         var flags = new List<Remark>();
         ForceAt last = curve[^1];
         BiteShape end = bite.At(last.Travel);
         foreach (Remark outside in bite.Law.Range.Outside(end.Strain, speedAt(last.Force) / end.Height, T))
             flags.Add(outside with { Words = $"{bite.Law.Name}'s formula for the flow stress: {outside.Words}; its value at that end is taken" });
+        if (job.Steel.Alloy > 1)
+            flags.Add(new Remark($"alloyed steel is taken as {job.Steel.Alloy:0.0#} times as hard as plain steel, which was measured on one chrome-molybdenum steel"));
+        if (job.Heat > job.Steel.Hottest)
+            flags.Add(new Remark("{0} is hotter than the {1} this steel may begin at: it may burn or crumble", Remark.Of(job.Heat, Dimension.Temperature), Remark.Of(job.Steel.Hottest, Dimension.Temperature)));
+        if (T < job.Steel.Coldest)
+            flags.Add(new Remark("it has cooled to {0} before the dies touch it, and forging ends at {1}: be quicker, or make it hotter", Remark.Of(T, Dimension.Temperature), Remark.Of(job.Steel.Coldest, Dimension.Temperature)));
+        if (!bite.Whole && bite.Bite < 0.33 * job.Height)
+            flags.Add(new Remark("a bite less than a third of the height works the skin only; the middle is pulled and may open"));
+        if (job.OnEnd && job.Height > SafeSlenderness * job.Width)
+            flags.Add(new Remark("so tall a piece is apt to lean over; 2.3 times its thickness is safe"));
+        if (!job.OnEnd && !bite.Whole && end.Width > 2.5 * end.Height && job.DrawingOut is not null)
+            flags.Add(new Remark("squeezed so flat the bar folds when it is turned on edge: turn it before it is 2 to 2.5 times as wide as high"));
         return flags;
+    }
+
+    private static List<string> Cautions(RigHotSqueeze job)
+    {
+        var cautions = new List<string>
+        {
+            "Hot work: nothing that burns near the press, hoses shielded from the bar and its scale, eyes and hands covered.",
+            "A bar squeezed off the middle of the dies, or between dies out of parallel, is spat out. Hold it with tongs that fit, stand to the side.",
+        };
+        if (job.OnEnd)
+            cautions.Add("A piece on its end that leans flies out. Both ends square; stop and straighten it the moment it leans.");
+        return cautions;
     }
 }

@@ -6,17 +6,9 @@ namespace Ramwright.Presses;
 /// <summary>Hot squeezes that cannot be.</summary>
 internal static class HotSqueezeRules
 {
-    /// <summary>Carbon that the formula of flow stress was measured for, share of one.</summary>
-    private const double LeastCarbon = 0.0007, MostCarbon = 0.012;
-
-    // beyond this the surface melts or burns, whatever the steel; as tabulated for 0.1 % carbon
-    private const double Burns = 1315;
-
     public static void Check(HotSqueeze said, string path, PressFrame? frame, Shelf? shelf, List<Fault> faults)
     {
-        ForgingSteel? steel = Steel(said, path, faults);
-        if (said.Heat is { } heat && steel is not null)
-            Heat(heat, steel, path, faults);
+        SmithRules.Heat(said.Heat, SmithRules.Steel(said.Steel, said.Carbon, path, faults), path, faults);
         if (said.OnEnd == true && said.OnEdge == true)
             faults.Add(new Fault($"{path}.on-edge", "a piece stands on its edge or on its end", "one of the two", Against: $"{path}.on-end"));
         if (said.OnEnd == true && said.Length is null)
@@ -63,34 +55,5 @@ internal static class HotSqueezeRules
             faults.Add(new Fault($"{path}.to", $"{to.Name} has no less section than {bar.Name}: drawing out makes bar thinner", "a smaller section", Against: $"{path}.bar"));
         else if (h >= height || w > 1.6 * width)
             faults.Add(new Fault($"{path}.to", $"{bar.Name} cannot be squeezed to {to.Name}: it must get lower, and does not spread that far", "a section lower than the bar, and not much wider", Against: $"{path}.bar"));
-    }
-
-    private static ForgingSteel? Steel(HotSqueeze said, string path, List<Fault> faults)
-    {
-        if (said.Carbon is { } carbon && !(carbon >= LeastCarbon && carbon <= MostCarbon))
-        {
-            faults.Add(new Fault($"{path}.carbon", $"{Readout.Text(carbon, Dimension.Ratio)} of carbon is outside what the flow stress of hot steel is known for here",
-                $"{Readout.Text(LeastCarbon, Dimension.Ratio)} to {Readout.Text(MostCarbon, Dimension.Ratio)}"));
-            return null;
-        }
-
-        if (said.Steel is not { } name)
-            return ForgingSteel.Plain(said.Carbon ?? 0.002);
-        if (ForgingSteel.Find(name) is { } steel)
-            return said.Carbon is { } own ? steel with { Carbon = own } : steel;
-        IEnumerable<string> all = ForgingSteel.All.SelectMany(s => s.Also.Prepend(s.Name));
-        faults.Add(new Fault($"{path}.steel", $"what it takes to squeeze \"{name}\" hot is not known here",
-            "one of " + string.Join(", ", ForgingSteel.All.Select(s => s.Name)) + "; plain steel by its carbon: 0.45 %", NearestWord.Among(name, all)));
-        return null;
-    }
-
-    private static void Heat(double heat, ForgingSteel steel, string path, List<Fault> faults)
-    {
-        string at = Readout.Text(heat, Dimension.Temperature);
-        string range = $"{Readout.Text(steel.Coldest, Dimension.Temperature, digits: 4)} to {Readout.Text(steel.Hottest, Dimension.Temperature, digits: 4)} for {steel.Name}";
-        if (heat < steel.Coldest)
-            faults.Add(new Fault($"{path}.heat", $"{at} is colder than {steel.Name} may be forged at: it tears, and needs far more force", range));
-        else if (heat > Burns)
-            faults.Add(new Fault($"{path}.heat", $"{at} burns steel", range));
     }
 }

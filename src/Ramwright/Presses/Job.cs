@@ -4,7 +4,8 @@ namespace Ramwright.Presses;
 
 /// <summary>A job that the press is to do.</summary>
 [Says("a job the press is to do")]
-[Kinds(typeof(HotSqueeze))]
+[Kinds(typeof(HotSqueeze), typeof(ClosedDie), typeof(VBend), typeof(BarBend), typeof(Straighten), typeof(Punch), typeof(Shear), typeof(PressFit), typeof(Pull),
+    typeof(Crush), typeof(CrushTimber), typeof(SplitTimber), typeof(CrushConcrete))]
 public abstract record Job
 {
     /// <summary>What the job is called.</summary>

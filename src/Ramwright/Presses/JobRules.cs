@@ -26,6 +26,42 @@ internal static class JobRules
                 case HotSqueeze hot:
                     HotSqueezeRules.Check(hot, path, press.Frame, shelf, faults);
                     break;
+                case ClosedDie die:
+                    ClosedDieRules.Check(die, path, press.Frame, faults);
+                    break;
+                case VBend bend:
+                    BendingRules.Check(bend, path, press.Frame, faults);
+                    break;
+                case BarBend bend:
+                    BendingRules.Check(bend, path, press.Frame, shelf, faults);
+                    break;
+                case Straighten straighten:
+                    BendingRules.Check(straighten, path, press.Frame, shelf, faults);
+                    break;
+                case Punch punch:
+                    CuttingRules.Check(punch, path, press.Frame, faults);
+                    break;
+                case Shear shear:
+                    CuttingRules.Check(shear, path, press.Frame, faults);
+                    break;
+                case PressFit fit:
+                    FitRules.Check(fit, path, press.Frame, faults);
+                    break;
+                case Pull pull:
+                    FitRules.Check(pull, path, press.Cylinder, faults);
+                    break;
+                case Crush crush:
+                    CrushingRules.Check(crush, path, press.Frame, shelf, faults);
+                    break;
+                case CrushTimber timber:
+                    CrushingRules.Check(timber, path, press.Frame, faults);
+                    break;
+                case SplitTimber log:
+                    CrushingRules.Check(log, path, press.Frame, faults);
+                    break;
+                case CrushConcrete concrete:
+                    CrushingRules.Check(concrete, path, press.Frame, faults);
+                    break;
             }
         }
     }

@@ -18,7 +18,7 @@ internal static class ResolveHotSqueeze
     {
         (double height, double width) = Standing(bar, said.OnEdge == true);
         bool onEnd = said.OnEnd == true;
-        ForgingSteel steel = Steel(said, path, assume);
+        ForgingSteel steel = SmithRules.Settle(said.Steel, said.Carbon, path, assume);
         double along = assume.Or(said.Length, $"{path}.length", Math.Max(0.3, 4 * height), Dimension.Length, "a bar much longer than the dies are wide");
         double dieWidth = onEnd ? Math.Max(height, width) * 1.5
             : assume.Or(said.DieWidth, $"{path}.die-width", frame.DieWidth > 0 ? frame.DieWidth : 0.04, Dimension.Length,
@@ -61,15 +61,5 @@ internal static class ResolveHotSqueeze
             assume.Or(said.Reduction, $"{path}.reduction", 0.2, Dimension.Ratio, "a fifth at a time keeps the bar from folding when it is turned"),
             said.QuarterTurns ?? true,
             assume.Or(said.Between, $"{path}.between", 3, Dimension.Time, "to open, move the bar on and close again"));
-    }
-
-    private static ForgingSteel Steel(HotSqueeze said, string path, Assumptions assume)
-    {
-        if (said.Steel is { } name && ForgingSteel.Find(name) is { } steel)
-            return said.Carbon is { } own ? steel with { Carbon = own } : steel;
-        if (said.Carbon is { } carbon)
-            return ForgingSteel.Plain(carbon);
-        assume.Note($"{path}.steel", "mild", "nothing was said of it");
-        return ForgingSteel.Find("mild")!;
     }
 }

@@ -9,7 +9,7 @@ internal static class ResolveJobs
     /// <summary>The word of a job's kind.</summary>
     public static string KindOf(Job job) => job.GetType().GetCustomAttribute<KindAttribute>()?.Word ?? "job";
 
-    public static IReadOnlyList<RigJob> Of(Press press, RigFrame frame, Shelf shelf, Assumptions faults)
+    public static IReadOnlyList<RigJob> Of(Press press, RigCylinder cylinder, RigFrame frame, Shelf shelf, Assumptions faults)
     {
         if (press.Jobs is not { } jobs)
             return [];
@@ -26,7 +26,19 @@ internal static class ResolveJobs
             var assume = new Assumptions();
             settled.Add(jobs[i] switch
             {
-                HotSqueeze hot => ResolveHotSqueeze.Of(hot, Bar(hot.Bar, $"{path}.bar", shelf), path, name, frame, assume),
+                HotSqueeze hot => ResolveHotSqueeze.Of(hot, Section(hot.Bar, $"{path}.bar", shelf), path, name, frame, assume),
+                ClosedDie die => ResolveCrushing.Of(die, path, name, assume),
+                VBend bend => ResolveBending.Of(bend, path, name, shelf, assume),
+                BarBend bend => ResolveBending.Of(bend, path, name, shelf, assume),
+                Straighten straighten => ResolveBending.Of(straighten, path, name, shelf, assume),
+                Punch punch => ResolveCutting.Of(punch, path, name, shelf, assume),
+                Shear shear => ResolveCutting.Of(shear, path, name, shelf, assume),
+                PressFit fit => ResolveFits.Of(fit, path, name, shelf, assume),
+                Pull pull => ResolveFits.Of(pull, path, name, cylinder, assume),
+                Crush crush => ResolveCrushing.Of(crush, path, name, shelf, assume),
+                CrushTimber timber => ResolveCrushing.Of(timber, path, name, assume),
+                SplitTimber log => ResolveCrushing.Of(log, path, name, assume),
+                CrushConcrete concrete => ResolveCrushing.Of(concrete, path, name, assume),
                 _ => throw new ArgumentException($"'{path}' is a kind of job that cannot be settled"),
             });
         }
@@ -34,8 +46,18 @@ internal static class ResolveJobs
         return settled;
     }
 
-    private static Shape Bar(string? said, string path, Shelf shelf) =>
-        SectionText.TryRead(Resolver.Needed(said, path), shelf, out Shape? shape, out _) && shape is Flat or Round
-            ? shape!
-            : throw new ArgumentException($"'{path}' is no bar; read the press with its faults first");
+    /// <summary>A section from stock or by its sizes.</summary>
+    internal static Shape Section(string? said, string path, Shelf shelf) =>
+        SectionText.TryRead(Resolver.Needed(said, path), shelf, out Shape? shape, out _)
+            ? shape
+            : throw new ArgumentException($"'{path}' is no section; read the press with its faults first");
+
+    /// <summary>The steel of a piece that is worked cold.</summary>
+    internal static WorkSteel Steel(string? said, double thickness, string path, Shelf shelf, Assumptions assume)
+    {
+        string name = assume.Or(said, path, "S275", "ordinary structural steel");
+        if (!shelf.TrySteel(name, out Steel? steel))
+            throw new ArgumentException($"'{path}' names a steel that is not in stock: {name}");
+        return new WorkSteel(steel.Name, steel.Fy(thickness), steel.Fu(thickness), steel.Source.Standing != Workings.Standing.Practice);
+    }
 }

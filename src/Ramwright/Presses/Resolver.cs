@@ -38,7 +38,7 @@ public static class Resolver
 
         IReadOnlyList<RigLine> lines = ResolveLines.Of(press.Lines, shelf, assume);
         RigOil oil = ResolveLines.Oil(press.Oil, shelf, assume);
-        IReadOnlyList<RigJob> jobs = ResolveJobs.Of(press, frame, shelf, assume);
+        IReadOnlyList<RigJob> jobs = ResolveJobs.Of(press, cylinder, frame, shelf, assume);
         if (assume.Faults.Count > 0)
             throw new PressFaultsException(assume.Faults);
         return new Rig

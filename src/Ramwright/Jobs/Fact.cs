@@ -1,0 +1,10 @@
+using Ramwright.Quantities;
+
+namespace Ramwright.Jobs;
+
+/// <summary>Something a person wants to know about a job besides its force.</summary>
+/// <param name="What">In a few words: <c>shortest leg</c>.</param>
+/// <param name="Si">The value, SI.</param>
+/// <param name="Dimension">What it measures.</param>
+/// <param name="Remark">What to make of it.</param>
+public sealed record Fact(string What, double Si, Dimension Dimension, string Remark = "");

@@ -1,0 +1,27 @@
+using Ramwright.Quantities;
+
+namespace Ramwright.Presses;
+
+/// <summary>Punchings and shearings that cannot be.</summary>
+internal static class CuttingRules
+{
+    public static void Check(Punch said, string path, PressFrame? frame, List<Fault> faults)
+    {
+        if (said.Hole is null && said.Outline is null)
+            faults.Add(new Fault($"{path}.hole", "nothing says what is punched", "hole: 14 mm, or outline: 120 mm for the whole edge of any other shape"));
+        else if (said.Hole is not null && said.Outline is not null)
+            faults.Add(new Fault($"{path}.outline", "both a round hole and an outline", "one of the two", Against: $"{path}.hole"));
+        if (said.Heat is not null)
+            SmithRules.Heat(said.Heat, SmithRules.Steel(null, said.Carbon, path, faults), path, faults);
+        else if (said.Hole is { } d && said.Thickness is { } t && d < 0.5 * t)
+        {
+            faults.Add(new Fault($"{path}.hole", $"a punch of {Readout.Text(d, Dimension.Length)} breaks in plate of {Readout.Text(t, Dimension.Length)}: it would have to stand more than hardened tool steel can",
+                "a hole no smaller than the plate is thick; drill smaller ones", Against: $"{path}.thickness"));
+        }
+
+        JobRules.OnTheBed(said.Hole, "the hole", $"{path}.hole", frame, faults);
+    }
+
+    public static void Check(Shear said, string path, PressFrame? frame, List<Fault> faults) =>
+        JobRules.OnTheBed(said.Length, "the cut", $"{path}.length", frame, faults);
+}
