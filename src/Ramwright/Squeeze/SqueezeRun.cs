@@ -115,7 +115,7 @@ public sealed class SqueezeRun
         if (_work.Dwell > 0)
             Go(SqueezePhase.Dwell, _work.Dwell);
         travel = Math.Min(_work.Resistance.Travel, Math.Max(travel, _system.Travel(_y)));
-        _stopped = _system.InMotion(_y[_system.Speed]);
+        _stopped = _system.InMotion(_y[_system.Speed]);      // of hot work that of the approach, next to nothing
         _y[_system.Speed] = 0;
         Go(SqueezePhase.LetOff, 60);
         IReadOnlyList<SqueezeBalance> balances = Balances(held0 - offset, oil0);
@@ -286,7 +286,7 @@ public sealed class SqueezeRun
         (string, double)[] energy =
         [
             ("work on the piece", Sum(SqueezeSystem.WorkDone)), ("relief valve", Sum(SqueezeSystem.ReliefLoss)), ("pressure lines", Sum(SqueezeSystem.LineLoss)),
-            ("return lines", Sum(SqueezeSystem.BackLoss)), ("seals", Sum(SqueezeSystem.SealLoss)), ("let off", Sum(SqueezeSystem.LetOffLoss)),
+            ("return lines", Sum(SqueezeSystem.BackLoss)), ("seals and guides", Sum(SqueezeSystem.SealLoss) + Sum(SqueezeSystem.Damped)), ("let off", Sum(SqueezeSystem.LetOffLoss)),
             ("stopping the ram", _stopped), ("still held by oil, frame and spring", held),
         ];
         double inside = _system.OilHeld(_y) + _oilMoved - oil0, came = Sum(SqueezeSystem.OilIn);

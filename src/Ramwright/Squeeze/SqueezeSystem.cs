@@ -10,24 +10,28 @@ namespace Ramwright.Squeeze;
 /// <remarks>
 /// <para>Ram: m dv/dt = F − p_b a − F_w, F = p A (1 − μ) − S. Frame: it springs by c F, so that the rod goes x = x_0 + s + c F. Oil: what
 /// flows in makes room, d(V (1 + p/K))/dt = Q, V = V_0 + A x. Its weight is left out, as in the rest of the power's reckoning.</para>
-/// <para>The work pushes back with all its force as soon as the tool moves and with none when it goes back; between, over some hundredths of a
-/// millimetre a second, the force rises from nothing, which lets the tool stand under less than the work's force. While the oil is let off the
-/// tool stands on the work.</para>
+/// <para>Hot work: it flows so slowly that the ram's mass counts for nothing; the tool goes as fast as F − p_b a drives the steel, the law of
+/// flow stress turned round. Below the slowest rate at which the law was measured the force is held but for a fiftieth root of the rate.
+/// Cold work pushes back by its way alone, and a little damping, a twentieth of the critical, quiets the ram on its oil. While the oil is let
+/// off the tool stands on the work.</para>
 /// <para>The force of hot work is the mean over the cells, each at its own heat: as if every layer were pressed alike.</para>
 /// <para>A pressure below zero stands for room the oil has not filled; the oil pushes with nothing then.</para>
 /// </remarks>
 internal sealed class SqueezeSystem : StiffSystem
 {
-    /// <summary>Speed below which the work's force fades, m/s.</summary>
-    public const double Creep = 1e-5;
+    /// <summary>What is left of the sensitivity to rate below the slowest that was measured: practically none.</summary>
+    public const double HeldRate = 0.02;
+
+    /// <summary>Damping of cold work, share of the critical.</summary>
+    public const double Damping = 0.05;
 
     /// <summary>Way over which scaled faces come to bear on hot work, m: two thirds of the force after the first of these, all of it after five.</summary>
     public const double Bedding = 1e-4;
 
     public const int PumpWork = 0, ReliefLoss = 1, LineLoss = 2, SealLoss = 3, BackLoss = 4, WorkDone = 5, LetOffLoss = 6, OilIn = 7, OilOut = 8,
-        AirTaken = 9, AirMade = 10, Radiated = 11, Convected = 12, IntoDies = 13;
+        AirTaken = 9, AirMade = 10, Radiated = 11, Convected = 12, IntoDies = 13, Damped = 14;
 
-    private const int HowMany = 14, Mechanical = 5, S = 0, V = 1, P = 2, N = 3, E = 4;
+    private const int HowMany = 15, Mechanical = 5, S = 0, V = 1, P = 2, N = 3, E = 4;
 
     private readonly SqueezePress _press;
     private readonly SqueezeWork _work;
@@ -40,6 +44,7 @@ internal sealed class SqueezeSystem : StiffSystem
     private readonly double[] _byHeat;
     private readonly double[] _base = new double[Mechanical];
     private readonly double[] _moved = new double[Mechanical];
+    private readonly double[] _bySpeed = new double[Mechanical];
     private readonly double[] _movedRates = new double[Mechanical];
 
     public SqueezeSystem(SqueezePress press, SqueezeWork work)
@@ -103,10 +108,9 @@ internal sealed class SqueezeSystem : StiffSystem
     {
         if (Phase == SqueezePhase.LetOff)
             return Math.Max(0, InFrame(y[Way], Math.Max(0, y[Pressure])));
-        // hot steel moves so slowly that its force is the oil's, which is known better than the speed it hangs on
         if (Column is not null)
             return Phase is SqueezePhase.Pressing or SqueezePhase.Dwell ? Math.Max(0, InFrame(y[Way], Math.Max(0, y[Pressure]))) : 0;
-        return Resists(y[Way], y[Speed]);
+        return Resists(y[Way]);
     }
 
     /// <summary>Force in the frame, N.</summary>
@@ -135,22 +139,26 @@ internal sealed class SqueezeSystem : StiffSystem
     /// <summary>Area that the pump fills, m².</summary>
     public double Fill => Regenerates ? _A - _a : _A;
 
+    /// <summary>Whether hot steel is under the tool, and the tool goes as it yields.</summary>
+    private bool Flows => Column is not null && (Phase == SqueezePhase.Pressing || Phase == SqueezePhase.Dwell);
+
     public override void Rates(ReadOnlySpan<double> y, Span<double> f)
     {
-        double s = y[Way], v = y[Speed];
+        double s = y[Way];
         if (Column is { } column)
         {
             SetColumn(column, s);
             column.Chain.Rates(y[.._cells], f[.._cells]);
         }
 
-        double F_w = Resists(s, v);
+        ReadOnlySpan<double> at = y.Slice(_cells, Mechanical);
         Span<double> sums = f[(_cells + Mechanical)..];
-        Machine(y.Slice(_cells, Mechanical), F_w, f.Slice(_cells, Mechanical), sums);
+        double v = Flows ? Yields(Stiff(s), at) : at[V];
+        Machine(at, v, Resists(s), f.Slice(_cells, Mechanical), sums);
         sums[Radiated] = sums[Convected] = sums[IntoDies] = 0;
         if (Column is { } bar)
         {
-            double warms = F_w * Math.Max(0, v) * _work.Hot!.WorkIntoHeat / bar.Mass;
+            double warms = sums[WorkDone] * Math.Max(0, v) * _work.Hot!.WorkIntoHeat / bar.Mass;
             for (int i = 0; i < HeatColumn.BarCells; i++)
                 f[HeatColumn.DieCells + i] += warms;
             sums[Radiated] = bar.Chain.Radiated;
@@ -164,43 +172,81 @@ internal sealed class SqueezeSystem : StiffSystem
         double ds = k[_cells + S], dp = k[_cells + P];
         sums[WorkDone] *= ds;
         sums[BackLoss] *= ds;
+        sums[Damped] *= ds;
         sums[SealLoss] *= (ds + _c * Fill * (1 - _mu) * dp) / (1 + _c * _k);
     }
 
     public override void Linearise(ReadOnlySpan<double> y, ReadOnlySpan<double> f)
     {
         ReadOnlySpan<double> at = y.Slice(_cells, Mechanical);
-        double s = at[S], v = at[V];
+        double s = at[S];
         if (Column is { } column)
         {
             SetColumn(column, s);
-            column.Chain.ReadTemperatures(y[.._cells]);
             Span<double> spare = stackalloc double[_cells];
             column.Chain.Rates(y[.._cells], spare);
             column.Chain.Linearise(_cold!.Below, _cold.On, _cold.Above);
         }
 
-        double F_w = Resists(s, v);
+        bool flows = Flows;
+        Hardness hard = flows ? Stiff(s) : default;
+        double F_w = Resists(s), v = flows ? Yields(hard, at) : at[V];
         Span<double> sums = stackalloc double[HowMany];
-        Machine(at, F_w, _base, sums);
+        Machine(at, v, F_w, _base, sums);
         at.CopyTo(_moved);
         for (int k = 0; k < Mechanical; k++)
         {
             double d = k switch { S => 1e-7, V => 1e-6 + 1e-5 * Math.Abs(v), P => 10 + 1e-6 * Math.Abs(at[P]), _ => 1e-7 * Math.Max(1e-3, at[k]) };
             _moved[k] = at[k] + d;
-            Machine(_moved, F_w, _movedRates, sums);
+            Machine(_moved, k == V ? v + d : v, F_w, _movedRates, sums);
             _moved[k] = at[k];
             for (int i = 0; i < Mechanical; i++)
                 _j[i, k] = (_movedRates[i] - _base[i]) / d;
         }
 
         _byHeat.AsSpan().Clear();
-        if (Phase is SqueezePhase.LetOff or SqueezePhase.Return || s <= _work.Gap)
+        if (flows)
+        {
+            ByYielding(hard, at, v);
             return;
-        double ds = 1e-7, dv = 1e-7 + 1e-4 * Math.Abs(v);
-        _j[V, S] -= (Resists(s + ds, v) - F_w) / ds / _m;
-        _j[V, V] -= (Resists(s, v + dv) - F_w) / dv / _m;
-        ByHeat(s, v);
+        }
+
+        if (Column is null && Phase is not (SqueezePhase.LetOff or SqueezePhase.Return) && s > _work.Gap)
+            _j[V, S] -= (Resists(s + 1e-7) - F_w) / 1e-7 / _m;
+    }
+
+    /// <summary>The speed is no unknown of its own: what hangs on it hangs on way, pressure and heat.</summary>
+    private void ByYielding(Hardness hard, ReadOnlySpan<double> at, double v)
+    {
+        const double ds = 1e-7;
+        double dp = 10 + 1e-6 * Math.Abs(at[P]);
+        at.CopyTo(_moved);
+        _moved[P] += dp;
+        double byPressure = (Yields(hard, _moved) - v) / dp;
+        _moved[P] = at[P];
+        _moved[S] += ds;
+        double byWay = (Yields(Stiff(at[S] + ds), _moved) - v) / ds;
+        for (int i = 0; i < Mechanical; i++)
+        {
+            double bySpeed = _j[i, V];
+            _bySpeed[i] = bySpeed;
+            _j[i, S] += bySpeed * byWay;
+            _j[i, P] += bySpeed * byPressure;
+            _j[i, V] = 0;
+        }
+
+        if (!(v > 0))
+            return;
+        // v goes with the inverse of the hardness, to the power that holds there
+        HeatColumn column = Column!;
+        BiteShape shape = _bite!.At(at[S] - _work.Gap);
+        double[] T = column.Chain.Temperature;
+        for (int i = 0; i < HeatColumn.BarCells; i++)
+        {
+            int cell = HeatColumn.DieCells + i;
+            double slope = _bite.Law.Held(shape.Strain, hard.Rate, T[cell] + 0.5) - _bite.Law.Held(shape.Strain, hard.Rate, T[cell] - 0.5);
+            _byHeat[cell] = -v * hard.Power(v) * HeatColumn.ShareOf(i) * slope / (hard.Stress * column.Chain.SpecificHeat(cell));
+        }
     }
 
     public override void Factor(double a)
@@ -230,8 +276,11 @@ internal sealed class SqueezeSystem : StiffSystem
         if (_cold is not null)
         {
             _cold.Solve(x[.._cells]);
+            double v = 0;
             for (int i = 0; i < _cells; i++)
-                y[V] += _byHeat[i] * x[i];
+                v += _byHeat[i] * x[i];
+            for (int i = 0; i < Mechanical; i++)
+                y[i] += _bySpeed[i] * v;
         }
 
         for (int i = 1; i < Mechanical; i++)
@@ -276,9 +325,9 @@ internal sealed class SqueezeSystem : StiffSystem
     private double NetForce(double x, double p) => p * Fill * (1 - _mu) - _press.Rig.Cylinder.SpringPreload - _k * x;
 
     /// <summary>Ram, oil and air at a force of the work.</summary>
-    private void Machine(ReadOnlySpan<double> y, double F_w, Span<double> f, Span<double> sums)
+    private void Machine(ReadOnlySpan<double> y, double v, double F_w, Span<double> f, Span<double> sums)
     {
-        double s = y[S], v = y[V], p = Math.Max(0, y[P]), fill = Fill, air = AirAtPump(y[E]);
+        double s = y[S], p = Math.Max(0, y[P]), fill = Fill, air = AirAtPump(y[E]);
         sums.Clear();
         double takes = 0;
         if (Phase == SqueezePhase.Return)
@@ -295,15 +344,17 @@ internal sealed class SqueezeSystem : StiffSystem
                 outflow = Leaves(p);
             else if (Phase != SqueezePhase.Dwell)
                 (Q, over, at) = _press.Flow.Into(p, air, Unloaded);
-            double flow = Math.Abs(v) * _a, dp_b = 0;
-            if (_a > 0)
-                dp_b = Math.Sign(v) * (_press.Back.Loss(flow) + (Regenerates ? _press.Supply.Loss(Math.Abs(v) * _A) - _press.Supply.Loss(Q) : 0));
+            bool held = Phase == SqueezePhase.LetOff, flows = Flows;       // held: the tool stands on the work until the oil lets go
+            double dp_b = _a > 0 ? Behind(flows ? Q / fill : v, Q) : 0, damps = 0;
+            if (Column is null && (Phase == SqueezePhase.Pressing || Phase == SqueezePhase.Dwell))
+                damps = 2 * Damping * fill * Math.Sqrt(_K / (_press.DeadOil + fill * x) * _m) * v;
+            if (flows)
+                F_w = F - dp_b * _a;
             double z = 1 + y[P] / _K, room = _press.DeadOil + fill * x, spring = 1 + _c * _k;
             double pushes = y[P] > 0 ? _c * fill * (1 - _mu) / spring : 0;
             double rise = (Q - outflow - fill * z * v / spring) / (room / _K + fill * z * pushes);
-            bool held = Phase == SqueezePhase.LetOff;       // the tool stands on the work until the oil lets go
             f[S] = v;
-            f[V] = held ? 0 : (F - dp_b * _a - F_w) / _m;
+            f[V] = held || flows ? 0 : (F - dp_b * _a - F_w - damps) / _m;
             f[P] = rise;
             takes = _press.Air?.Takes(Q + over, air) ?? 0;
             double carried = OilColumn.Carried(at, _K), inside = OilColumn.Carried(p, _K);
@@ -313,6 +364,7 @@ internal sealed class SqueezeSystem : StiffSystem
             // forces, to be multiplied by the way
             sums[SealLoss] = _mu * p * fill;
             sums[BackLoss] = dp_b * _a;
+            sums[Damped] = damps;
             sums[WorkDone] = F_w;
             sums[LetOffLoss] = inside * outflow;
             sums[OilIn] = Q;
@@ -347,52 +399,69 @@ internal sealed class SqueezeSystem : StiffSystem
         return 0.5 * (lo + hi);
     }
 
-    private double Resists(double s, double v)
+    /// <summary>Pressure in the ring, Pa, with the sign of the speed; with a regenerative circuit what its way round costs.</summary>
+    private double Behind(double v, double Q)
     {
-        double travel = s - _work.Gap;
-        if (!(travel > 0) || !(v > 0) || Phase is SqueezePhase.LetOff or SqueezePhase.Return)
-            return 0;
-        double fades = v / Math.Sqrt(v * v + Creep * Creep);
-        if (Column is { } column)
-            return fades * (1 - Math.Exp(-travel / Bedding)) * Hot(column, travel, v);
-        return fades * _work.Resistance.Force(Math.Min(travel, _work.Resistance.Travel), v, 20);
+        double loss = _press.Back.Loss(Math.Abs(v) * _a);
+        if (Regenerates)
+            loss += _press.Supply.Loss(Math.Abs(v) * _A) - _press.Supply.Loss(Q);
+        return Math.Sign(v) * Math.Max(0, loss);
     }
 
-    /// <summary>Mean over the layers; pressure goes with the flow stress, so that its multiplier is worked out once.</summary>
-    private double Hot(HeatColumn column, double travel, double v)
+    /// <summary>Force of cold work; hot work has none of its own but what drives it.</summary>
+    private double Resists(double s)
     {
-        BiteShape at = _bite!.At(travel);
-        double area = Contact(at);
-        if (!(area > 0))
+        double travel = s - _work.Gap;
+        if (!(travel > 0) || Column is not null || Phase is SqueezePhase.LetOff or SqueezePhase.Return)
             return 0;
-        double rate = v / at.Height, Y = 0;
-        double[] T = column.Chain.Temperature;
+        return _work.Resistance.Force(Math.Min(travel, _work.Resistance.Travel), 0, 20);
+    }
+
+    /// <summary>How hard hot work is at one moment: force F_0 at a speed, its power of the speed above it, and next to none below.</summary>
+    private readonly record struct Hardness(double Force, double Speed, double Exponent, double Rate, double Stress)
+    {
+        /// <summary>By what power of the force the speed goes.</summary>
+        public double Power(double v) => 1 / (v > Speed ? Exponent : HeldRate);
+    }
+
+    /// <summary>Mean over the layers at the slowest rate measured and at ten times that; pressure goes with the flow stress, so that its multiplier is worked out once.</summary>
+    private Hardness Stiff(double s)
+    {
+        double travel = Math.Max(1e-9, s - _work.Gap);
+        BiteShape at = _bite!.At(travel);
+        double rate = _bite.Law.Range.Slowest, slow = 0, fast = 0, strain = Math.Max(at.Strain, 1e-9);
+        double[] T = Column!.Chain.Temperature;
         for (int i = 0; i < HeatColumn.BarCells; i++)
-            Y += HeatColumn.ShareOf(i) * _bite.Law.Held(at.Strain, rate, T[HeatColumn.DieCells + i]);
-        return Y > 0 ? _bite.Pressure(1, at) * Y * area : 0;
+        {
+            double share = HeatColumn.ShareOf(i), heat = T[HeatColumn.DieCells + i];
+            slow += share * _bite.Law.Held(strain, rate, heat);
+            fast += share * _bite.Law.Held(strain, 10 * rate, heat);
+        }
+
+        double area = Math.Max(Contact(at), 1e-9), bedding = 1 - Math.Exp(-travel / Bedding);
+        return new Hardness(
+            bedding * _bite.Pressure(1, at with { ContactWidth = Math.Max(at.ContactWidth, 1e-6) }) * slow * area, rate * at.Height,
+            Math.Max(HeldRate, Math.Log10(fast / slow)), rate, slow);
+    }
+
+    /// <summary>Speed at which hot work yields to the oil's force.</summary>
+    private double Yields(Hardness hard, ReadOnlySpan<double> y)
+    {
+        double p = Math.Max(0, y[P]), F = NetForce(Rod(y[S], p), p);
+        if (_a > 0)
+        {
+            double Q = Phase == SqueezePhase.Pressing ? _press.Flow.Into(p, AirAtPump(y[E]), Unloaded).Flow : 0;
+            F -= Behind(Q / Fill, Q) * _a;
+        }
+
+        if (!(F > 0))
+            return 0;
+        double r = F / hard.Force;
+        // what overshoots by far in a trial step is cut off, not followed
+        return hard.Speed * Math.Pow(Math.Min(r, 3), 1 / (r > 1 ? hard.Exponent : HeldRate));
     }
 
     private double Contact(BiteShape at) => _bite!.IsDisc ? CylinderAreas.Circle(at.Width) : at.Area;
-
-    /// <summary>How the ram's rate goes with the heat of each cell.</summary>
-    private void ByHeat(double s, double v)
-    {
-        if (Column is not { } column || !(s > _work.Gap) || !(v > 0))
-            return;
-        BiteShape at = _bite!.At(s - _work.Gap);
-        double area = Contact(at);
-        if (!(area > 0))
-            return;
-        double fades = v / Math.Sqrt(v * v + Creep * Creep) * (1 - Math.Exp(-(s - _work.Gap) / Bedding));
-        double rate = v / at.Height, lever = _bite.Pressure(1, at) * area * fades / _m;
-        double[] T = column.Chain.Temperature;
-        for (int i = 0; i < HeatColumn.BarCells; i++)
-        {
-            int cell = HeatColumn.DieCells + i;
-            double slope = _bite.Law.Held(at.Strain, rate, T[cell] + 0.5) - _bite.Law.Held(at.Strain, rate, T[cell] - 0.5);
-            _byHeat[cell] = -lever * HeatColumn.ShareOf(i) * slope / column.Chain.SpecificHeat(cell);
-        }
-    }
 
     private void SetColumn(HeatColumn column, double s)
     {

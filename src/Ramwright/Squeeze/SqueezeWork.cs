@@ -29,11 +29,18 @@ public sealed record SqueezeWork
     public static SqueezeWork Of(RigHotSqueeze job, SqueezePress press)
     {
         ArgumentNullException.ThrowIfNull(job);
-        HotBite bite = HotBite.Of(job);
-        return Of(bite, job, press) with
-        {
-            Hot = new HotWork(HotSqueezeDemand.AtTouch(job), job.DieHeat, job.Steel.Coldest),
-        };
+        return Of(job, HotBite.Of(job), HotSqueezeDemand.AtTouch(job), press);
+    }
+
+    /// <summary>One squeeze of a hot job.</summary>
+    /// <param name="job">The job.</param>
+    /// <param name="bite">The squeeze.</param>
+    /// <param name="temperature">Mean temperature at the start of the approach, °C.</param>
+    /// <param name="press">The press.</param>
+    public static SqueezeWork Of(RigHotSqueeze job, HotBite bite, double temperature, SqueezePress press)
+    {
+        ArgumentNullException.ThrowIfNull(job);
+        return Of(bite, job, press) with { Hot = new HotWork(temperature, job.DieHeat, job.Steel.Coldest) };
     }
 
     /// <summary>Cold work of a press.</summary>
