@@ -33,6 +33,9 @@ internal static class RamwrightApp
             config.AddCommand<OffsetCommand>("offset")
                 .WithDescription("The allowed ram force against how far off centre the work stands.")
                 .WithExample("offset", "examples/wherry-yard.press.yaml");
+            config.AddCommand<JobCommand>("job")
+                .WithDescription("Whether the press can do its jobs: force against travel, what limits it, how.")
+                .WithExample("job", "examples/railing-shop.press.yaml");
             config.AddCommand<LiftCommand>("lift")
                 .WithDescription("What to change so that the press carries what is wanted.")
                 .WithExample("lift", "examples/railing-shop.press.yaml");

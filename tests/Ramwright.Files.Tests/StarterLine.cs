@@ -36,22 +36,22 @@ internal sealed record StarterLine(
                 plain.Add(line);
         }
 
-        // The record above each line, by indentation; a record of several kinds is settled by its next line.
+        // The record above each line, by indentation; a record of several kinds is settled by its next line, each item of a list by its own.
         var result = new List<StarterLine>();
-        var open = new List<(int Indent, RecordShape Shape)> { (-1, RecordShape.Of(typeof(Press))) };
+        var open = new List<(int Indent, RecordShape Shape, RecordShape Any)> { (-1, RecordShape.Of(typeof(Press)), RecordShape.Of(typeof(Press))) };
         for (int i = 0; i < plain.Count; i++)
         {
             StarterLine line = plain[i];
             while (open[^1].Indent >= line.Indent)
                 open.RemoveAt(open.Count - 1);
+            if (line.Key == "kind" && open[^1].Any.Kinds.Count > 0)
+                open[^1] = open[^1] with { Shape = open[^1].Any.Kinds.Single(k => k.Kind == line.Value) };
             StarterLine placed = line with { Record = open[^1].Shape };
             result.Add(placed);
             if (placed.Shape is not { Form: KeyForm.Record or KeyForm.Records } shape)
                 continue;
             RecordShape below = RecordShape.Of(shape.Element);
-            if (below.Kinds.Count > 0)
-                below = below.Kinds.Single(k => k.Kind == plain[i + 1].Value);
-            open.Add((line.Indent, below));
+            open.Add((line.Indent, below.Kinds.Count > 0 ? below.Kinds.Single(k => k.Kind == plain[i + 1].Value) : below, below));
         }
 
         return result;

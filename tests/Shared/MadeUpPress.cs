@@ -91,6 +91,8 @@ internal sealed class MadeUpPress(uint seed, Shelf shelf)
             return _random.Next(2) == 0;
         if (type.IsEnum)
             return Enum.GetValues(type).GetValue(_random.Next(Enum.GetValues(type).Length));
+        if (type == typeof(string) && Words(key.Name) is { Count: > 0 } words)
+            return words[_random.Next(words.Count)];
         if (type == typeof(string))
             return $"made up {++_names}";
         if (type.IsGenericType)
@@ -106,6 +108,15 @@ internal sealed class MadeUpPress(uint seed, Shelf shelf)
 
         return Record(type);
     }
+
+    // texts that are looked up by name, though not on a shelf
+    private static IReadOnlyList<string> Words(string key) => key switch
+    {
+        "steel" => [.. ForgingSteel.All.Select(s => s.Name)],
+        "fit" => IsoFit.Names,
+        "class" => ConcreteClass.Names,
+        _ => [],
+    };
 
     private double Size(MeasureAttribute measure)
     {

@@ -5,15 +5,15 @@ namespace Ramwright.Jobs;
 
 /// <summary>A hot piece cooling in still air, its heat taken as even all through (lumped). Temperatures in °C.</summary>
 /// <remarks>
-/// Good for bars up to about 60 mm, whose surface runs some tens of degrees below their middle; the specific heat is that of austenite, so it is
-/// for 850 °C and above.
+/// Good for bars up to about 60 mm, whose surface runs some tens of degrees below their middle. The specific heat is that of carbon steel, with its
+/// peak where austenite turns.
 /// </remarks>
 public static class AirCooling
 {
     /// <summary>Radiation of a grey body.</summary>
     public static readonly Citation Radiation = Citation.Mechanics("Stefan and Boltzmann's law for a grey body in large surroundings");
     /// <summary>Specific heat of hot steel.</summary>
-    public static readonly Citation Eurocode = new("EN 1993-1-2:2005", "3.4.1.2: 650 J/(kg K) above 900 °C", Standing.FromMemory);
+    public static readonly Citation Eurocode = new("EN 1993-1-2:2005", "3.4.1.2: specific heat of carbon steel", Standing.FromMemory);
     /// <summary>What is left when the heat runs out.</summary>
     public static readonly Citation Balance = Citation.Mechanics("heat given off at the surface is heat lost inside");
 
@@ -21,12 +21,23 @@ public static class AirCooling
     public const double ScaledSteel = 0.8;
     /// <summary>Convection from a bar in still air, W/(m² K).</summary>
     public const double StillAir = 10;
-    /// <summary>Specific heat of austenite, J/(kg K).</summary>
-    public const double SpecificHeat = 650;
+    /// <summary>Specific heat of austenite above 900 °C, J/(kg K).</summary>
+    public const double Austenite = 650;
     /// <summary>Density kept constant, as the standard does, kg/m³.</summary>
     public const double Density = 7850;
 
     private const double StefanBoltzmann = 5.670374e-8, Zero = 273.15;
+
+    /// <summary>Specific heat of carbon steel, J/(kg K).</summary>
+    /// <param name="T">°C; below 20 as at 20, above 1200 as at 1200.</param>
+    public static double SpecificHeat(double T)
+    {
+        double θ = Math.Max(20, Check.Finite(T));
+        return θ >= 900 ? Austenite
+            : θ >= 735 ? 545 + 17820 / (θ - 731)
+            : θ >= 600 ? 666 + 13002 / (738 - θ)
+            : 425 + 0.773 * θ - 1.69e-3 * θ * θ + 2.22e-6 * θ * θ * θ;
+    }
 
     /// <summary>Radiated, W/m².</summary>
     /// <param name="T">Of the surface, °C.</param>
@@ -51,7 +62,7 @@ public static class AirCooling
     {
         Check.Positive(VA);
         Check.AtLeast(from, Check.Above(to, -Zero));
-        return Density * SpecificHeat * VA / (3 * ScaledSteel * StefanBoltzmann) * (Math.Pow(to + Zero, -3) - Math.Pow(from + Zero, -3));
+        return Density * Austenite * VA / (3 * ScaledSteel * StefanBoltzmann) * (Math.Pow(to + Zero, -3) - Math.Pow(from + Zero, -3));
     }
 
     /// <summary>Time to cool by radiation and still air, s.</summary>
@@ -63,11 +74,15 @@ public static class AirCooling
     {
         Check.Positive(VA);
         Check.AtLeast(from, Check.Above(to, surroundings));
-        const int n = 200;
+        const int n = 400;
         double sum = 0;
         for (int i = 0; i <= n; i++)
-            sum += (i == 0 || i == n ? 1 : i % 2 == 1 ? 4 : 2) / Lost(from + (to - from) * i / n, surroundings);
-        return Density * SpecificHeat * VA * (from - to) * sum / (3 * n);
+        {
+            double T = from + (to - from) * i / n;
+            sum += (i == 0 || i == n ? 1 : i % 2 == 1 ? 4 : 2) * SpecificHeat(T) / Lost(T, surroundings);
+        }
+
+        return Density * VA * (from - to) * sum / (3 * n);
     }
 
     /// <summary>Temperature after some time in still air, °C.</summary>

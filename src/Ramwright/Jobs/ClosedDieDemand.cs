@@ -35,7 +35,7 @@ public static class ClosedDieDemand
             w.Step("F", "force as the dies close", "K Y A", K.Likely * Y * A, Dimension.Force, Source, ("K", K.Likely, Dimension.Number), ("Y", Y, Dimension.Stress), ("A", A, Dimension.Area));
         }
 
-        var flags = law.Range.Outside(ε, v / job.Height, T)
+        var flags = law.Range.Outside(ε, v > 0 ? v / job.Height : law.Range.Slowest, T)
             .Select(outside => outside with { Words = $"{law.Name}'s formula for the flow stress: {outside.Words}; its value at that end is taken" }).ToList();
         flags.Add(new Remark("the multiplier for the shape is a range that differs from book to book: expect 30 % either way beyond it"));
         return new Demand

@@ -124,7 +124,6 @@ public static class CrushDemand
             Spread = "knots rule: a rule of thumb with a very wide scatter",
             Facts = [new("push on each half", F.Likely * n, Dimension.Force, "sideways, by the wedge")],
             Flags = [new Remark("this is a rule of thumb from log splitters, not a calculation")],
-            LetsGo = F,
             Cautions = ["The halves fly apart and knots let go with a crack: nobody beside the wedge, both hands at the controls."],
             Doing = "split this",
         };

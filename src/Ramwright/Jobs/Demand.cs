@@ -22,7 +22,7 @@ public sealed record Demand
     public IReadOnlyList<Fact> Facts { get; init; } = [];
     /// <summary>What can hurt.</summary>
     public IReadOnlyList<string> Cautions { get; init; } = [];
-    /// <summary>Force at which the work gives way all at once, low to high, N; null where it does not.</summary>
+    /// <summary>By how much the force drops all at once where the work gives way, low to high, N; null where it does not.</summary>
     public Band? LetsGo { get; init; }
     /// <summary>What the tradesman calls it, to follow "this press can" or "cannot": <c>squeeze round 30 to 15 mm</c>.</summary>
     public required string Doing { get; init; }

@@ -85,6 +85,7 @@ public static class FitDemand
         ArgumentNullException.ThrowIfNull(job);
         CurveResistance work;
         Band peak;
+        Band? letsGo = null;
         var facts = new List<Fact>();
         if (job.Joint is { } j)
         {
@@ -98,6 +99,8 @@ public static class FitDemand
             work = job.Travel < j.Length * (1 - 1e-9)
                 ? new CurveResistance(new(0, 0), new(0.02 * rest, job.Seized * F), new(0.1 * rest, slide), new(rest, F * (1 - rest / j.Length)))
                 : new CurveResistance(new(0, 0), new(0.02 * rest, job.Seized * F), new(0.1 * rest, slide), new(rest, 0));
+            if (job.Seized > 1)
+                letsGo = new Band(0, job.Seized * F - slide, Math.Max(job.Seized * F - slide, peak.High - slide));
             facts.Add(new("pressure in the joint", p, Dimension.Stress, "as when new"));
             facts.Add(new("as when new", F, Dimension.Force, "to slide the whole joint"));
             facts.Add(new("or heat the hub by", LameFit.ShrinkBy(j.Most, 0, j.D), Dimension.Number, "kelvin more than the shaft, and it is loose"));
@@ -105,6 +108,7 @@ public static class FitDemand
         else
         {
             peak = Band.Around(job.Force, 0.3, 0.5);
+            letsGo = Band.Around(0.5 * job.Force, 0.3, 0.5);
             work = new CurveResistance(new(0, 0), new(0.05 * job.Travel, job.Force), new(job.Travel, 0.5 * job.Force));
             w?.Take("F", "force as you say", job.Force, Dimension.Force, Citation.Practice("stated"));
         }
@@ -117,7 +121,7 @@ public static class FitDemand
             Peak = peak,
             Spread = job.Joint is null ? "what was said is a guess too" : "rust and years: 1 to 3 times what it took when new",
             Facts = facts,
-            LetsGo = peak,
+            LetsGo = letsGo,
             Cautions =
             [
                 "It lets go with a bang and everything under tension jumps: sling the part, stand out of the line of rod and shaft, cover the puller.",

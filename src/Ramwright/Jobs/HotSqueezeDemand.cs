@@ -93,7 +93,9 @@ public static class HotSqueezeDemand
         var flags = new List<Remark>();
         ForceAt last = curve[^1];
         BiteShape end = bite.At(last.Travel);
-        foreach (Remark outside in bite.Law.Range.Outside(end.Strain, speedAt(last.Force) / end.Height, T))
+        // where the press stalls there is no speed to speak of
+        double v = speedAt(last.Force), rate = v > 0 ? v / end.Height : bite.Law.Range.Slowest;
+        foreach (Remark outside in bite.Law.Range.Outside(end.Strain, rate, T))
             flags.Add(outside with { Words = $"{bite.Law.Name}'s formula for the flow stress: {outside.Words}; its value at that end is taken" });
         if (job.Steel.Alloy > 1)
             flags.Add(new Remark($"alloyed steel is taken as {job.Steel.Alloy:0.0#} times as hard as plain steel, which was measured on one chrome-molybdenum steel"));

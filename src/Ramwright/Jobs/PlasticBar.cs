@@ -95,25 +95,26 @@ public sealed class PlasticBar
     public double LoadAt(double κ, double L) => 4 * Moment(κ) / Check.Positive(L);
 
     /// <summary>Sag at the middle of a span where the curvature there is κ, m.</summary>
-    /// <remarks>∫ κ x dx over half the span, x turned into κ by x = 2M/F: L²/8 · (κ − ∫M² dκ/M²).</remarks>
+    /// <remarks>∫ κ x dx over half the span, x turned into κ by x = 2M/F: L²/8 · ∫(1 − M²/M_c²) dκ up to the curvature at the middle.</remarks>
     public double SagAt(double κ, double L)
     {
-        double M = Moment(Check.Positive(κ));
-        // M² dκ: elastic part in closed form, the rest by Simpson in 1/κ, in which it is smooth
-        double κ_y = YieldCurvature;
-        if (κ <= κ_y)
-            return L * L / 8 * (κ - κ / 3);
-        double sum = M_y * M_y * κ_y / 3;
-        const int n = 400;
-        double from = 1 / κ, to = 1 / κ_y, step = (to - from) / n, rest = 0;
-        for (int i = 0; i <= n; i++)
+        double M_c = Moment(Check.Positive(κ)), κ_y = Math.Min(κ, YieldCurvature), first = Moment(κ_y) / M_c;
+        double sum = κ_y * (1 - first * first / 3);
+        if (κ > κ_y)
         {
-            double u = from + i * step, m = Moment(1 / u);
-            rest += (i == 0 || i == n ? 1 : i % 2 == 1 ? 4 : 2) * m * m / (u * u);
+            // beyond yield in u = 1/κ, in which it is smooth
+            const int n = 400;
+            double from = 1 / κ, step = (1 / κ_y - from) / n, rest = 0;
+            for (int i = 0; i <= n; i++)
+            {
+                double u = from + i * step, m = Moment(1 / u) / M_c;
+                rest += (i == 0 || i == n ? 1 : i % 2 == 1 ? 4 : 2) * (1 - m * m) / (u * u);
+            }
+
+            sum += rest * step / 3;
         }
 
-        sum += rest * step / 3;
-        return L * L / 8 * (κ - sum / (M * M));
+        return Check.Positive(L) * L / 8 * sum;
     }
 
     /// <summary>What stays of a sag when the load is taken off, m.</summary>

@@ -59,7 +59,10 @@ public class AnyPressTest
         // a generator that is always refused would show nothing
         Assert.True(checkedInFull > 600, $"{checkedInFull} of 3000 were checked in full\n"
             + string.Join("\n", refusals.OrderByDescending(r => r.Value).Take(25).Select(r => $"{r.Value,5} {r.Key}")));
+        Assert.True(_jobs > 20, $"only {_jobs} jobs were among them");
     }
+
+    private static int _jobs;
 
     private static bool IsInWords(ArgumentException refused) => refused is not ArgumentNullException && refused.Message.Length > 10;
 
@@ -77,6 +80,15 @@ public class AnyPressTest
             check.Power.Times.FullStroke, check.Power.OilEnergy, .. check.Power.Speeds.Select(s => s.Speed), check.Power.ReturnSpeed ?? 0,
         ];
         Assert.All(others, x => Assert.True(double.IsFinite(x), x.ToString("R", System.Globalization.CultureInfo.InvariantCulture)));
+        foreach (JobCheck job in JobCheck.All(check))
+        {
+            Interlocked.Increment(ref _jobs);
+            string text = JobJson.Text(job);
+            Assert.DoesNotContain("NaN", text, StringComparison.Ordinal);
+            Assert.DoesNotContain("Infinity", text, StringComparison.Ordinal);
+            Assert.True(job.Demand.Peak.Likely >= 0 && job.Demand.Energy >= 0 && !(job.Time < 0), $"{job.Job.Kind}: {job.Demand.Peak}, {job.Demand.Energy} J, {job.Time} s");
+        }
+
         string json = CheckJson.Text(check);
         Assert.DoesNotContain("NaN", json, StringComparison.Ordinal);
         Assert.DoesNotContain("Infinity", json, StringComparison.Ordinal);

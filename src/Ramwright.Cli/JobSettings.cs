@@ -1,0 +1,16 @@
+using System.ComponentModel;
+using Spectre.Console.Cli;
+
+namespace Ramwright.Cli;
+
+/// <summary>What <c>job</c> takes.</summary>
+internal sealed class JobSettings : PressSettings
+{
+    [CommandArgument(1, "[JOB]")]
+    [Description("The job's name as the file has it; left out, all jobs in brief.")]
+    public string? Job { get; init; }
+
+    [CommandOption("-w|--working")]
+    [Description("Show the working of the force: formula, values, source.")]
+    public bool Working { get; init; }
+}

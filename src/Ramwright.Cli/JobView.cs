@@ -1,0 +1,182 @@
+using Ramwright.Jobs;
+using Ramwright.Ladders;
+using Ramwright.Presses;
+using Ramwright.Quantities;
+using Ramwright.Workings;
+using Spectre.Console;
+
+namespace Ramwright.Cli;
+
+/// <summary>One job on a terminal, 80 columns wide: verdict, force, what limits it, facts, schedule or chart, flags, cautions.</summary>
+internal static class JobView
+{
+    private const int LongestBar = 30;
+
+    public static void Show(JobCheck check, UnitSystem units, bool working, string file, IAnsiConsole screen)
+    {
+        screen.MarkupLineInterpolated($"[bold]{check.Job.Name}[/]  ({check.Job.Kind}) on {check.Press.Rig.Name}");
+        screen.WriteLine();
+        CheckView.Paragraph(JobHeadline.Of(check, units), true, screen);
+        screen.WriteLine();
+        Forces(check, units, screen);
+        Curve(check.Demand, units, screen);
+        Limits(check, units, screen);
+        Facts(check, units, screen);
+        if (check.DrawingOut is { } drawn)
+            DrawingOutView.Show(drawn, (RigHotSqueeze)check.Job, units, screen);
+        if (check.Chart.Count > 0)
+            BendChartView.Show(check, units, screen);
+        Shock(check, units, screen);
+        Flags(check.Demand, units, screen);
+        Assumed(check.Job, units, screen);
+        if (working)
+            Working(check, units, screen);
+        screen.MarkupLine("[bold]Cautions[/]");
+        foreach (string caution in check.Demand.Cautions)
+            CheckView.Bullet("!", caution, screen);
+        screen.WriteLine();
+        if (!working)
+            screen.WriteLine($"How the force comes about: ramwright job {file} \"{check.Job.Name}\" --working");
+    }
+
+    private static void Forces(JobCheck check, UnitSystem units, IAnsiConsole screen)
+    {
+        Demand demand = check.Demand;
+        Grid grid = Rows();
+        Row(grid, "force", Force.Text(demand.Peak.Likely, units), $"{Readout.Text(demand.Peak.Low, Dimension.Force, units)} to {Readout.Text(demand.Peak.High, Dimension.Force, units)}: {demand.Spread}");
+        if (check.GaugeAtPeak is { } gauge)
+            Row(grid, "gauge shows", Readout.Text(gauge, Dimension.Pressure, units), "at the likely force");
+        Row(grid, "travel", Readout.Text(demand.Travel, Dimension.Length, units), $"from the touch; force greatest at {Readout.Text(demand.PeakAt.Travel, Dimension.Length, units)}");
+        Row(grid, "work", Readout.Text(demand.Energy, Dimension.Energy, units), "the area under the curve");
+        Row(grid, "time", check.Time is { } time ? Readout.Text(time, Dimension.Time, units) : "stalls", "at the speed pump and load allow");
+        screen.Write(grid);
+        screen.WriteLine();
+    }
+
+    private static void Curve(Demand demand, UnitSystem units, IAnsiConsole screen)
+    {
+        screen.MarkupLine("[bold]Force against travel[/]");
+        var table = new Table { Border = TableBorder.None, ShowHeaders = true };
+        Unit length = Readout.UnitFor(Dimension.Length, units), force = Readout.UnitFor(Dimension.Force, units);
+        table.AddColumn(Column($"travel, {length.Symbol}", right: true));
+        table.AddColumn(Column($"force, {force.Symbol}", right: true));
+        table.AddColumn(Column("", right: false));
+        double most = Math.Max(demand.PeakAt.Force, 1e-9);
+        foreach (ForceAt at in Picked(demand.Curve))
+        {
+            table.AddRow(new Text(Readout.Number(length.FromSi(at.Travel))), new Text(Readout.Number(force.FromSi(at.Force))),
+                new Text(new string('█', (int)Math.Round(at.Force / most * LongestBar))));
+        }
+
+        screen.Write(table);
+        screen.WriteLine();
+    }
+
+    // about ten points, both ends among them
+    private static IEnumerable<ForceAt> Picked(IReadOnlyList<ForceAt> curve)
+    {
+        int parts = Math.Min(10, curve.Count - 1);
+        for (int i = 0; i <= parts; i++)
+            yield return curve[i * (curve.Count - 1) / parts];
+    }
+
+    private static void Limits(JobCheck check, UnitSystem units, IAnsiConsole screen)
+    {
+        screen.MarkupLine("[bold]What limits it[/]");
+        foreach (JobLimit limit in check.Limits)
+            CheckView.Bullet(JobListView.Mark(limit.Verdict), $"{limit.Id}: {limit.Why.Text(units)}", screen);
+        screen.WriteLine();
+    }
+
+    private static void Facts(JobCheck check, UnitSystem units, IAnsiConsole screen)
+    {
+        if (check.Demand.Facts.Count == 0)
+            return;
+        screen.MarkupLine("[bold]Good to know[/]");
+        Grid grid = Rows(24);
+        foreach (Fact fact in check.Demand.Facts)
+            Row(grid, fact.What, Readout.Text(fact.Si, fact.Dimension, units), fact.Remark);
+        screen.Write(grid);
+        screen.WriteLine();
+    }
+
+    private static void Shock(JobCheck check, UnitSystem units, IAnsiConsole screen)
+    {
+        if (check.SnapThrough is not { } snap)
+            return;
+        screen.MarkupLine("[bold]When it lets go[/]");
+        Grid grid = Rows();
+        Row(grid, "force let go", Force.Text(snap.Force, units), "the frame recoils with as much");
+        Row(grid, "stored", Readout.Text(snap.Energy, Dimension.Energy, units, 2), "in frame and oil");
+        Row(grid, "ram jumps", Readout.Text(snap.FreeTravel, Dimension.Length, units, 2), "at most");
+        Row(grid, "reversal", Readout.Text(snap.GreatestReversal, Dimension.Force, units, 2), "at most, on mount and bolts");
+        screen.Write(grid);
+        screen.WriteLine();
+    }
+
+    private static void Flags(Demand demand, UnitSystem units, IAnsiConsole screen)
+    {
+        if (demand.Flags.Count == 0)
+            return;
+        screen.MarkupLine("[bold]How far to trust it[/]");
+        foreach (Remark flag in demand.Flags)
+            CheckView.Bullet("?", flag.Text(units), screen);
+        screen.WriteLine();
+    }
+
+    private static void Assumed(RigJob job, UnitSystem units, IAnsiConsole screen)
+    {
+        if (job.Assumed.Count == 0)
+            return;
+        screen.MarkupLineInterpolated($"[bold]Assumed[/] {job.Assumed.Count} things the file does not say; write the key to say otherwise");
+        foreach (Assumed a in job.Assumed)
+            screen.Write(new Padder(new Text($"{a.What[(job.Path.Length + 1)..]}: {a.Value(units)}  ({a.Why})"), new Padding(2, 0, 0, 0)));
+        screen.WriteLine();
+    }
+
+    private static void Working(JobCheck check, UnitSystem units, IAnsiConsole screen)
+    {
+        screen.MarkupLine("[bold]Working[/]");
+        var working = new Working();
+        check.Work(working);
+        int number = 0;
+        foreach (Step step in working.Steps)
+        {
+            screen.Write(new Text($"{++number,3}. {step.Meaning}"));
+            screen.WriteLine();
+            if (step.Formula.Length > 0)
+            {
+                Indented($"{step.Symbol} = {step.Formula}");
+                Indented("with " + string.Join(", ", step.Givens.Select(g => $"{g.Symbol} = {Readout.Text(g.Si, g.Dimension, units, 4)}")));
+            }
+
+            Indented($"{step.Symbol} = {Readout.Text(step.Si, step.Dimension, units, 4)}");
+            Indented(step.Source.ToString());
+        }
+
+        foreach (string note in working.Notes)
+            CheckView.Bullet("*", note, screen);
+        screen.WriteLine();
+
+        void Indented(string text) => screen.Write(new Padder(new Text(text), new Padding(5, 0, 0, 0)));
+    }
+
+    internal static TableColumn Column(string title, bool right) => new(new Text(title, new Style(decoration: Decoration.Dim)))
+    {
+        Padding = new Padding(1, 0, 1, 0),
+        Alignment = right ? Justify.Right : Justify.Left,
+        NoWrap = true,
+    };
+
+    internal static Grid Rows(int first = 15)
+    {
+        var grid = new Grid();
+        grid.AddColumn(new GridColumn { Width = first, Padding = new Padding(2, 0, 1, 0) });
+        grid.AddColumn(new GridColumn { Width = 18, NoWrap = true, Padding = new Padding(0, 0, 2, 0) });
+        grid.AddColumn(new GridColumn { Padding = new Padding(0, 0, 0, 0) });
+        return grid;
+    }
+
+    internal static void Row(Grid grid, string what, string value, string remark) =>
+        grid.AddRow(new Text(what), new Text(value, new Style(decoration: Decoration.Bold)), new Text(remark));
+}

@@ -1,0 +1,140 @@
+using CsCheck;
+using Ramwright.Files;
+using Ramwright.Jobs;
+using Ramwright.Ladders;
+using Ramwright.Presses;
+using Ramwright.Workings;
+
+namespace Ramwright.Tests.Ladders;
+
+public class JobCheckTest
+{
+    private static readonly string[] Names = ["wherry-yard", "railing-shop", "drainage-mill-puller", "salvage"];
+
+    private static readonly Lazy<Dictionary<string, PressCheck>> Checked = new(() =>
+        Names.ToDictionary(n => n, n => CheckedPress.Of(PressOnDisk.Open(Path.Combine(Repository.Folder("examples"), n + PressFile.Ending))).Check!));
+
+    public static TheoryData<string, string> Jobs()
+    {
+        var jobs = new TheoryData<string, string>();
+        foreach ((string press, PressCheck check) in Checked.Value)
+        {
+            foreach (RigJob job in check.Rig.Jobs)
+                jobs.Add(press, job.Name);
+        }
+
+        return jobs;
+    }
+
+    private static JobCheck Of(string press, string job) =>
+        JobCheck.Of(Checked.Value[press], Checked.Value[press].Rig.Jobs.Single(j => j.Name == job));
+
+    [Theory]
+    [InlineData("wherry-yard")]
+    [InlineData("railing-shop")]
+    [InlineData("drainage-mill-puller")]
+    [InlineData("salvage")]
+    public void EachDemoHasWorkItCanDoAndWorkItCannot(string press)
+    {
+        IReadOnlyList<JobCheck> all = JobCheck.All(Checked.Value[press]);
+
+        Assert.True(all.Count >= 4);
+        Assert.Contains(all, j => j.Verdict == Verdict.Holds);
+        JobCheck cannot = all.First(j => j.Verdict == Verdict.DoesNotHold);
+        Assert.StartsWith("This press cannot ", JobHeadline.Of(cannot), StringComparison.Ordinal);
+        Assert.Contains(cannot.Worst!.Why.Text(), JobHeadline.Of(cannot), StringComparison.Ordinal);
+    }
+
+    [Theory, MemberData(nameof(Jobs))]
+    public void TheWorkingComesToWhatTheTextSays(string press, string job)
+    {
+        var working = new Working();
+        JobCheck check = Of(press, job);
+        check.Work(working);
+
+        if (working.Steps.Any(s => s.Formula.Length > 0))
+            WorkingCheck.Holds(working);
+        else
+            Assert.NotEmpty(working.Steps);
+    }
+
+    [Theory, MemberData(nameof(Jobs))]
+    public void TheNumbersHangTogether(string press, string job)
+    {
+        JobCheck check = Of(press, job);
+        Demand d = check.Demand;
+
+        Assert.True(d.Peak.Low > 0 && d.Peak.Low <= d.Peak.Likely && d.Peak.Likely <= d.Peak.High);
+        Near.Relative(d.PeakAt.Force, d.Peak.Likely, check.Job is RigCrushTimber or RigCrushConcrete or RigCrush ? 0.3 : 1e-6);
+        Assert.Equal(0, d.Curve[0].Travel);
+        for (int i = 1; i < d.Curve.Count; i++)
+            Assert.True(d.Curve[i].Travel > d.Curve[i - 1].Travel && d.Curve[i].Force >= 0);
+        Assert.InRange(d.Energy, 1e-3, d.Travel * d.PeakAt.Force);
+        Near.Relative(d.Resistance.Travel, d.Travel, 1e-9);
+        Assert.Equal(check.Verdict, check.Limits.Max(l => l.Verdict));
+        Assert.NotEmpty(d.Cautions);
+        Assert.True(check.Time is null or > 0);
+        // the pump reaches every force of a job that holds
+        if (check.Verdict == Verdict.Holds)
+            Assert.True(check.Time > 0 && check.GaugeAtPeak <= check.Press.Power.TruePressure);
+    }
+
+    [Fact]
+    public void TheShockOfAPunchIsThePressesOwnAtThatForce()
+    {
+        JobCheck punch = Of("wherry-yard", "bolt holes in the chain plate");
+        SnapThrough own = SnapThrough.Of(punch.Demand.LetsGo!.Value.Likely, punch.Press.Response.DaylightGrowth, 2 * punch.Press.SnapThrough.InOil / Math.Pow(punch.Press.SnapThrough.Force, 2), punch.Press.SnapThrough.RamMass);
+
+        Near.Relative(own.Energy, punch.SnapThrough!.Energy, 1e-9);
+        Near.Relative(own.GreatestReversal, punch.SnapThrough.GreatestReversal, 1e-9);
+        Assert.Contains(punch.Limits, l => l.Id == "shock" && l.Verdict == Verdict.Marginal);
+    }
+
+    [Fact]
+    public void AFitByHand()
+    {
+        // bronze bush 60/50 of 70 mm in a steel hub of 95, H7/p6: 2 to 51 µm, 26.5 in the middle; friction 0.12
+        double g_o = ((95.0 * 95 + 60 * 60) / (95.0 * 95 - 60 * 60) + 0.3) / 207e9, g_i = ((60.0 * 60 + 50 * 50) / (60.0 * 60 - 50 * 50) - 0.34) / 110e9;
+        double p = 26.5e-6 / (0.06 * (g_o + g_i));
+
+        new Reference("JC-1", "Lamé by hand for the boatyard's bush", Trust.OwnNumbers)
+            .Near("F, kN", 0.12 * p * Math.PI * 0.06 * 0.07 / 1e3, Of("wherry-yard", "cutless bush into the stern tube").Demand.Peak.Likely / 1e3, 1e-6);
+    }
+
+    [Fact]
+    public void APressThatNamesNoJobsHasNone()
+    {
+        Press press = PressFile.Read(Starter.Text("closed"), "closed", StockTables.Built).Press!;
+        Assert.Empty(JobCheck.All(PressCheck.Of(Resolver.Resolve(press, StockTables.Built))));
+    }
+
+    [Fact]
+    public void SpeedFallsWithForceAndEndsAtTheTrueForce()
+    {
+        foreach (PressCheck press in Checked.Value.Values)
+        {
+            PressSpeed speed = PressSpeed.Of(press.Rig, press.Power);
+            Near.Relative(press.Power.ApproachSpeed, speed.At(0), 1e-9);
+            Near.Relative(press.Power.Speeds[4].Speed, speed.At(press.Power.Speeds[4].Load), 1e-6);
+            Assert.Equal(0, speed.At(press.Power.TrueForce));
+            Gen.Select(Gen.Double[0, 1.2], Gen.Double[0, 1.2]).Sample((a, b) =>
+                Assert.True(speed.At(Math.Min(a, b) * press.Power.TrueForce) >= speed.At(Math.Max(a, b) * press.Power.TrueForce)), iter: 200);
+        }
+    }
+
+    [Fact]
+    public void ABiggerBarTakesMoreOnTheSamePress()
+    {
+        PressCheck press = Checked.Value["wherry-yard"];
+        PressSpeed speed = PressSpeed.Of(press.Rig, press.Power);
+        RigHotSqueeze any = (RigHotSqueeze)Checked.Value["railing-shop"].Rig.Jobs.First(j => j.Name == "newel cap");
+        Gen.Select(Gen.Double[10, 50], Gen.Double[1.05, 1.4], Gen.Double[950, 1150], Gen.Double[10, 50]).Sample((size, bigger, heat, hotter) =>
+        {
+            RigHotSqueeze job = any with { Height = size / 1e3, Width = size / 1e3, TargetHeight = size / 2e3, Heat = heat, Transfer = 0, DieWidth = 0.03 };
+            RigHotSqueeze big = job with { Height = job.Height * bigger, Width = job.Width * bigger, TargetHeight = job.TargetHeight * bigger };
+            double F = HotSqueezeDemand.Of(job, speed.At).Peak.Likely;
+            Assert.True(HotSqueezeDemand.Of(big, speed.At).Peak.Likely > F);
+            Assert.True(HotSqueezeDemand.Of(job with { Heat = heat + hotter }, speed.At).Peak.Likely < F);
+        }, iter: 100);
+    }
+}
