@@ -12,7 +12,7 @@ public class FloorsTest
         ["Ramwright.Presses"],
         ["Ramwright.Power", "Ramwright.Frame"],
         ["Ramwright.Strength", "Ramwright.Jobs"],
-        ["Ramwright.Ladders"],
+        ["Ramwright.Ladders", "Ramwright.Squeeze"],
         ["Ramwright.Files"],
         ["Ramwright.Cli"],
     ];

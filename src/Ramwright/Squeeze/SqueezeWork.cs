@@ -1,0 +1,87 @@
+using Ramwright.Jobs;
+using Ramwright.Presses;
+using Ramwright.Quantities;
+
+namespace Ramwright.Squeeze;
+
+/// <summary>What a press is put to: the work, how far the ram comes down to it, and the heat in it. SI, temperatures in °C.</summary>
+public sealed record SqueezeWork
+{
+    /// <summary>How far the ram stands above the work before a squeeze, where nothing is said, m.</summary>
+    public const double UsualGap = 0.01;
+
+    /// <summary>What pushes back.</summary>
+    public required IResistance Resistance { get; init; }
+    /// <summary>From where the ram starts to the touch, m.</summary>
+    public double Gap { get; init; } = UsualGap;
+    /// <summary>How far the rod is out at the touch, m; not less than <see cref="Gap"/>.</summary>
+    public required double OutAtTouch { get; init; }
+    /// <summary>Time the ram is held down after the squeeze, s.</summary>
+    public double Dwell { get; init; }
+    /// <summary>The heat of hot work; null for cold.</summary>
+    public HotWork? Hot { get; init; }
+    /// <summary>What was assumed.</summary>
+    public IReadOnlyList<Assumed> Assumed { get; init; } = [];
+
+    /// <summary>A hot squeeze of a press, its first where it is drawn out.</summary>
+    /// <param name="job">The job.</param>
+    /// <param name="press">The press.</param>
+    public static SqueezeWork Of(RigHotSqueeze job, SqueezePress press)
+    {
+        ArgumentNullException.ThrowIfNull(job);
+        return Of(job, HotBite.Of(job), HotSqueezeDemand.AtTouch(job), press);
+    }
+
+    /// <summary>One squeeze of a hot job.</summary>
+    /// <param name="job">The job.</param>
+    /// <param name="bite">The squeeze.</param>
+    /// <param name="temperature">Mean temperature at the start of the approach, °C.</param>
+    /// <param name="press">The press.</param>
+    public static SqueezeWork Of(RigHotSqueeze job, HotBite bite, double temperature, SqueezePress press)
+    {
+        ArgumentNullException.ThrowIfNull(job);
+        return Of(bite, job, press) with { Hot = new HotWork(temperature, job.DieHeat, job.Steel.Coldest) };
+    }
+
+    /// <summary>Cold work of a press.</summary>
+    /// <param name="resistance">What pushes back.</param>
+    /// <param name="job">The job.</param>
+    /// <param name="press">The press.</param>
+    public static SqueezeWork Of(IResistance resistance, RigJob job, SqueezePress press)
+    {
+        ArgumentNullException.ThrowIfNull(resistance);
+        ArgumentNullException.ThrowIfNull(job);
+        ArgumentNullException.ThrowIfNull(press);
+        double stroke = press.Stroke, gap = Math.Min(UsualGap, Math.Max(0, stroke - resistance.Travel));
+        double height = resistance is HotBite bite ? bite.Height : 0;
+        double @out;
+        var assumed = new List<Assumed>();
+        if (job.Tools is { } tools && press.Rig.Frame.Daylight is > 0 and double daylight && height > 0)
+        {
+            @out = Math.Clamp(daylight - tools - height, gap, stroke);
+        }
+        else
+        {
+            @out = Math.Max(gap, Math.Min(stroke / 2, stroke - resistance.Travel));
+            assumed.Add(new AssumedMeasure(job.Path + ".tools", @out, Dimension.Length, "the tools' height is not said: the touch comes with the ram so far out"));
+        }
+
+        return new SqueezeWork { Resistance = resistance, Gap = Math.Min(gap, @out), OutAtTouch = @out, Assumed = assumed };
+    }
+}
+
+/// <summary>The heat of hot work.</summary>
+/// <param name="Temperature">Mean temperature at the start of the approach, °C.</param>
+/// <param name="DieTemperature">Of the dies, °C.</param>
+/// <param name="Coldest">Where forging ends, °C: the ram is lifted there.</param>
+public sealed record HotWork(double Temperature, double DieTemperature, double Coldest)
+{
+    /// <summary>What bare skin loses.</summary>
+    public HotSurface Surface { get; init; } = new();
+    /// <summary>Conductance where the bar lies on the lower die, W/(m²·K).</summary>
+    public double Resting { get; init; } = DieContact.Resting;
+    /// <summary>Conductance under load, W/(m²·K).</summary>
+    public double UnderLoad { get; init; } = DieContact.UnderLoad;
+    /// <summary>Share of the work that turns into heat.</summary>
+    public double WorkIntoHeat { get; init; } = BarCooling.WorkIntoHeat;
+}
