@@ -6,7 +6,7 @@ using Spectre.Console.Cli;
 
 namespace Ramwright.Cli;
 
-/// <summary>Front and side of the press as a dimensioned drawing.</summary>
+/// <summary>Front and side of the press as a dimensioned drawing, or as it bends.</summary>
 internal sealed class DrawCommand(IAnsiConsole screen) : Command<DrawSettings>
 {
     public override int Execute(CommandContext context, DrawSettings settings, CancellationToken cancellationToken)
@@ -26,7 +26,15 @@ internal sealed class DrawCommand(IAnsiConsole screen) : Command<DrawSettings>
         PressCheck? check = PressLoad.Check(settings, screen);
         if (check is null)
             return ExitCode.WrongInput;
-        string drawing = SvgSheet.Write(PressDrawing.Of(check, settings.System, at));
+        if (at is <= 0)
+        {
+            screen.WriteLine($"--at {settings.At}: a force above zero is wanted");
+            return ExitCode.WrongInput;
+        }
+
+        string drawing = SvgSheet.Write(settings.Bent
+            ? BentDrawing.Of(check, at ?? check.Rig.Wanted, units: settings.System)
+            : PressDrawing.Of(check, settings.System, at));
         if (settings.Out is null)
         {
             JsonOut.Write(screen, drawing);

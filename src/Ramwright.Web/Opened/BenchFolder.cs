@@ -6,7 +6,7 @@ using Ramwright.Files;
 namespace Ramwright.Web.Opened;
 
 /// <summary>The folder that the bench was opened on: its presses, and nothing else on this machine.</summary>
-internal sealed class BenchFolder
+public sealed class BenchFolder
 {
     private readonly ConcurrentDictionary<string, Lazy<OpenPress>> _open = new(StringComparer.Ordinal);
     private readonly string _root;
@@ -34,9 +34,12 @@ internal sealed class BenchFolder
         if (name.Length is 0 or > 200 || name.AsSpan().ContainsAny("/\\\0"))
             return null;
         string path = Path.Combine(Folder, name + PressFile.Ending);
+        // an open press may have been made a link since
+        if (!Holds(path))
+            return null;
         if (_open.TryGetValue(path, out Lazy<OpenPress>? known))
             return known.Value;
-        if (!File.Exists(path) || !Holds(path))
+        if (!File.Exists(path))
             return null;
         try
         {
@@ -64,13 +67,21 @@ internal sealed class BenchFolder
     /// <returns>Empty, or why it was not done.</returns>
     public string Copy(string pattern, string name)
     {
-        name = name.Trim();
-        if (!IsName(name))
-            return "a name of letters, digits, spaces, - and _, please";
         using Stream? stream = Assembly.GetExecutingAssembly().GetManifestResourceStream($"Examples/{pattern}{PressFile.Ending}");
         if (stream is null && !Starter.Kinds.Contains(pattern))
             return "there is no such example";
-        string text = stream is null ? Starter.Text(pattern) : new StreamReader(stream).ReadToEnd();
+        return Create(name, stream is null ? Starter.Text(pattern) : new StreamReader(stream).ReadToEnd());
+    }
+
+    /// <summary>Writes a new press file into the folder; never over a file that is there.</summary>
+    /// <param name="name">What the press shall be called: letters, digits, spaces, - and _.</param>
+    /// <param name="text">The file.</param>
+    /// <returns>Empty, or why it was not done.</returns>
+    public string Create(string name, string text)
+    {
+        name = name.Trim();
+        if (!IsName(name))
+            return "a name of letters, digits, spaces, - and _, please";
         try
         {
             using var file = new FileStream(Path.Combine(Folder, name + PressFile.Ending), FileMode.CreateNew, FileAccess.Write);

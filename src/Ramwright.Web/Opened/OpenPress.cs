@@ -8,7 +8,7 @@ namespace Ramwright.Web.Opened;
 /// One press file that is open on the bench, shared by everyone who looks at it: two tabs work on the same text, so neither can
 /// lose what the other changed. Safe to call from many threads.
 /// </summary>
-internal sealed class OpenPress
+public sealed class OpenPress
 {
     private const int MostSteps = 500;
 
@@ -19,6 +19,7 @@ internal sealed class OpenPress
     private readonly Stack<string> _after = [];
     private DiskText _disk;
     private (string Path, object Stroke)? _typing;
+    private (DiskText Disk, CheckedPress Press)? _saved;
     private PressNow _now;
 
     /// <summary>Opens a press file.</summary>
@@ -39,6 +40,28 @@ internal sealed class OpenPress
 
     /// <summary>The press as it stands.</summary>
     public PressNow Now => Volatile.Read(ref _now);
+
+    /// <summary>The press as it was last read from its file or saved to it.</summary>
+    public CheckedPress Saved
+    {
+        get
+        {
+            DiskText disk;
+            lock (_gate)
+            {
+                if (_saved is { } known && ReferenceEquals(known.Disk, _disk))
+                    return known.Press;
+                disk = _disk;
+            }
+
+            var press = CheckedPress.Of(disk.Text is null
+                ? PressOnDisk.Read(disk.Bytes, _path, _fileName, _mayRead)
+                : PressOnDisk.Read(disk.Text, _path, _fileName, _mayRead));
+            lock (_gate)
+                _saved = (disk, press);
+            return press;
+        }
+    }
 
     /// <summary>Told after every change, on the thread that made it.</summary>
     public event Action? Changed;
@@ -112,6 +135,8 @@ internal sealed class OpenPress
     /// <summary>Looks whether the file has changed: with nothing unsaved here it is taken over, otherwise a person must choose.</summary>
     public PressNow Look() => Change(() =>
     {
+        if (_mayRead?.Invoke(_path) == false)
+            return _now;
         DiskText disk;
         try
         {
@@ -143,6 +168,8 @@ internal sealed class OpenPress
     {
         if (_now.Text is not { } text)
             return _now;
+        if (_mayRead?.Invoke(_path) == false)
+            return _now with { Version = _now.Version + 1, Refusal = $"{_fileName} has become a link out of its folder: it is not written" };
         byte[] bytes = _disk.With(text);
         DiskText? theirs = null;
         bool StillGood()
