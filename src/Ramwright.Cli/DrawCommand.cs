@@ -23,10 +23,9 @@ internal sealed class DrawCommand(IAnsiConsole screen) : Command<DrawSettings>
             at = force.Si;
         }
 
-        PressCheck? check = PressLoad.Check(settings, screen);
-        if (check is null)
+        if (PressLoad.Open(settings, screen) is not var (_, check, units))
             return ExitCode.WrongInput;
-        string drawing = SvgSheet.Write(PressDrawing.Of(check, settings.System, at));
+        string drawing = SvgSheet.Write(PressDrawing.Of(check, units, at));
         if (settings.Out is null)
         {
             JsonOut.Write(screen, drawing);
