@@ -10,13 +10,12 @@ internal sealed class CheckCommand(IAnsiConsole screen) : Command<CheckSettings>
 {
     public override int Execute(CommandContext context, CheckSettings settings, CancellationToken cancellationToken)
     {
-        PressCheck? check = PressLoad.Check(settings, screen);
-        if (check is null)
+        if (PressLoad.Open(settings, screen) is not var (_, check, units))
             return ExitCode.WrongInput;
         if (settings.Json)
             JsonOut.Write(screen, CheckJson.Text(check));
         else
-            CheckView.Show(check, settings.System, settings.File, settings.All, screen);
+            CheckView.Show(check, units, settings.File, settings.All, screen);
         return check.Verdict != Verdict.DoesNotHold && check.MeetsWanted ? ExitCode.Holds : ExitCode.DoesNotHold;
     }
 }

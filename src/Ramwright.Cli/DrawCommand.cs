@@ -23,8 +23,7 @@ internal sealed class DrawCommand(IAnsiConsole screen) : Command<DrawSettings>
             at = force.Si;
         }
 
-        PressCheck? check = PressLoad.Check(settings, screen);
-        if (check is null)
+        if (PressLoad.Open(settings, screen) is not var (_, check, units))
             return ExitCode.WrongInput;
         if (at is <= 0)
         {
@@ -33,8 +32,8 @@ internal sealed class DrawCommand(IAnsiConsole screen) : Command<DrawSettings>
         }
 
         string drawing = SvgSheet.Write(settings.Bent
-            ? BentDrawing.Of(check, at ?? check.Rig.Wanted, units: settings.System)
-            : PressDrawing.Of(check, settings.System, at));
+            ? BentDrawing.Of(check, at ?? check.Rig.Wanted, units: units)
+            : PressDrawing.Of(check, units, at));
         if (settings.Out is null)
         {
             JsonOut.Write(screen, drawing);

@@ -7,6 +7,6 @@ namespace Ramwright.Cli;
 internal sealed class ExplainSettings : PressSettings
 {
     [CommandArgument(1, "[RUNG]")]
-    [Description("The rung's name as the ladder gives it; left out, the lowest rung.")]
+    [Description("The rung's name as the ladder gives it; left out, the lowest rung. A part's name lists its rungs.")]
     public string? Rung { get; init; }
 }

@@ -12,8 +12,7 @@ internal sealed class JobCommand(IAnsiConsole screen) : Command<JobSettings>
 {
     public override int Execute(CommandContext context, JobSettings settings, CancellationToken cancellationToken)
     {
-        PressCheck? press = PressLoad.Check(settings, screen);
-        if (press is null)
+        if (PressLoad.Open(settings, screen) is not var (_, press, units))
             return ExitCode.WrongInput;
         if (press.Rig.Jobs.Count == 0)
         {
@@ -22,7 +21,7 @@ internal sealed class JobCommand(IAnsiConsole screen) : Command<JobSettings>
         }
 
         if (settings.Job is null)
-            return All(press, settings);
+            return All(press, settings, units);
         RigJob? job = press.Rig.Jobs.FirstOrDefault(j => j.Name.Equals(settings.Job, StringComparison.OrdinalIgnoreCase));
         if (job is null)
         {
@@ -36,17 +35,17 @@ internal sealed class JobCommand(IAnsiConsole screen) : Command<JobSettings>
         if (settings.Json)
             JsonOut.Write(screen, JobJson.Text(check));
         else
-            JobView.Show(check, settings.System, settings.Working, settings.File, screen);
+            JobView.Show(check, units, settings.Working, settings.File, screen);
         return Code(check);
     }
 
-    private int All(PressCheck press, JobSettings settings)
+    private int All(PressCheck press, JobSettings settings, UnitSystem units)
     {
         IReadOnlyList<JobCheck> all = JobCheck.All(press);
         if (settings.Json)
             JsonOut.Write(screen, JobJson.Text(press, all));
         else
-            JobListView.Show(press, all, settings.System, settings.File, screen);
+            JobListView.Show(press, all, units, settings.File, screen);
         return all.Max(Code);
     }
 

@@ -14,9 +14,9 @@ internal static class JobView
 
     public static void Show(JobCheck check, UnitSystem units, bool working, string file, IAnsiConsole screen)
     {
-        screen.MarkupLineInterpolated($"[bold]{check.Job.Name}[/]  ({check.Job.Kind}) on {check.Press.Rig.Name}");
+        screen.Heading($"{check.Job.Name}", $" ({check.Job.Kind}) on {check.Press.Rig.Name}");
         screen.WriteLine();
-        CheckView.Paragraph(JobHeadline.Of(check, units), true, screen);
+        screen.Loud(JobHeadline.Of(check, units));
         screen.WriteLine();
         Forces(check, units, screen);
         Curve(check.Demand, units, screen);
@@ -31,9 +31,9 @@ internal static class JobView
         Assumed(check.Job, units, screen);
         if (working)
             Working(check, units, screen);
-        screen.MarkupLine("[bold]Cautions[/]");
+        screen.Heading("Cautions");
         foreach (string caution in check.Demand.Cautions)
-            CheckView.Bullet("!", caution, screen);
+            screen.Bullet("!", caution);
         screen.WriteLine();
         if (!working)
             JsonOut.Write(screen, $"How the force comes about: ramwright job {file} \"{check.Job.Name}\" --working");     // whole, to be copied
@@ -55,7 +55,7 @@ internal static class JobView
 
     private static void Curve(Demand demand, UnitSystem units, IAnsiConsole screen)
     {
-        screen.MarkupLine("[bold]Force against travel[/]");
+        screen.Heading("Force against travel");
         var table = new Table { Border = TableBorder.None, ShowHeaders = true };
         Unit length = Readout.UnitFor(Dimension.Length, units), force = Readout.UnitFor(Dimension.Force, units);
         table.AddColumn(Column($"travel, {length.Symbol}", right: true));
@@ -82,9 +82,9 @@ internal static class JobView
 
     private static void Limits(JobCheck check, UnitSystem units, IAnsiConsole screen)
     {
-        screen.MarkupLine("[bold]What limits it[/]");
+        screen.Heading("What limits it");
         foreach (JobLimit limit in check.Limits)
-            CheckView.Bullet(JobListView.Mark(limit.Verdict), $"{limit.Id}: {limit.Why.Text(units)}", screen);
+            screen.Bullet(JobListView.Mark(limit.Verdict), $"{limit.Id}: {limit.Why.Text(units)}");
         screen.WriteLine();
     }
 
@@ -92,7 +92,7 @@ internal static class JobView
     {
         if (check.Demand.Facts.Count == 0)
             return;
-        screen.MarkupLine("[bold]Good to know[/]");
+        screen.Heading("Good to know");
         Grid grid = Rows(24);
         foreach (Fact fact in check.Demand.Facts)
             Row(grid, fact.What, Readout.Text(fact.Si, fact.Dimension, units), fact.Note?.Text(units) ?? "");
@@ -104,7 +104,7 @@ internal static class JobView
     {
         if (check.SnapThrough is not { } snap)
             return;
-        screen.MarkupLine("[bold]When it lets go[/]");
+        screen.Heading("When it lets go");
         Grid grid = Rows();
         Row(grid, "force let go", Force.Text(snap.Force, units), "the frame recoils with as much");
         Row(grid, "stored", Readout.Text(snap.Energy, Dimension.Energy, units, 2), "in frame and oil");
@@ -118,9 +118,9 @@ internal static class JobView
     {
         if (demand.Flags.Count == 0)
             return;
-        screen.MarkupLine("[bold]How far to trust it[/]");
+        screen.Heading("How far to trust it");
         foreach (Remark flag in demand.Flags)
-            CheckView.Bullet("?", flag.Text(units), screen);
+            screen.Bullet("?", flag.Text(units));
         screen.WriteLine();
     }
 
@@ -128,7 +128,7 @@ internal static class JobView
     {
         if (job.Assumed.Count == 0)
             return;
-        screen.MarkupLineInterpolated($"[bold]Assumed[/] {job.Assumed.Count} things the file does not say; write the key to say otherwise");
+        screen.Heading($"Assumed", $"{job.Assumed.Count} things the file does not say; write the key to say otherwise");
         foreach (Assumed a in job.Assumed)
             screen.Write(new Padder(new Text($"{a.What[(job.Path.Length + 1)..]}: {a.Value(units)}  ({a.Why})"), new Padding(2, 0, 0, 0)));
         screen.WriteLine();
@@ -136,7 +136,7 @@ internal static class JobView
 
     private static void Working(JobCheck check, UnitSystem units, IAnsiConsole screen)
     {
-        screen.MarkupLine("[bold]Working[/]");
+        screen.Heading("Working");
         var working = new Working();
         check.Work(working);
         int number = 0;
@@ -155,7 +155,7 @@ internal static class JobView
         }
 
         foreach (string note in working.Notes)
-            CheckView.Bullet("*", note, screen);
+            screen.Bullet("*", note);
         screen.WriteLine();
 
         void Indented(string text) => screen.Write(new Padder(new Text(text), new Padding(5, 0, 0, 0)));

@@ -11,7 +11,7 @@ internal sealed class LiftCommand(IAnsiConsole screen) : Command<LiftSettings>
 {
     public override int Execute(CommandContext context, LiftSettings settings, CancellationToken cancellationToken)
     {
-        if (PressLoad.Open(settings, screen) is not ({ Reading.Press: { } press } open, _))
+        if (PressLoad.Open(settings, screen) is not ({ Reading.Press: { } press } open, _, var units))
             return ExitCode.WrongInput;
         if (settings.Newtons is { } newtons)
             press = press with { Wanted = newtons };
@@ -19,7 +19,7 @@ internal sealed class LiftCommand(IAnsiConsole screen) : Command<LiftSettings>
         if (settings.Json)
             JsonOut.Write(screen, LiftJson.Text(lift));
         else
-            LiftView.Show(lift, settings.System, screen);
+            LiftView.Show(lift, units, screen);
         return lift.IsEnough || lift.Ways.Count > 0 ? ExitCode.Holds : ExitCode.DoesNotHold;
     }
 

@@ -10,14 +10,13 @@ internal sealed class OffsetCommand(IAnsiConsole screen) : Command<PressSettings
 {
     public override int Execute(CommandContext context, PressSettings settings, CancellationToken cancellationToken)
     {
-        PressCheck? check = PressLoad.Check(settings, screen);
-        if (check is null)
+        if (PressLoad.Open(settings, screen) is not var (_, check, units))
             return ExitCode.WrongInput;
         OffCentre curve = check.OffCentre();
         if (settings.Json)
             JsonOut.Write(screen, OffCentreJson.Text(check, curve));
         else
-            OffsetView.Show(check, curve, settings.System, screen);
+            OffsetView.Show(check, curve, units, screen);
         return ExitCode.Holds;
     }
 }

@@ -1,5 +1,6 @@
 using Ramwright.Files;
 using Ramwright.Ladders;
+using Ramwright.Quantities;
 using Spectre.Console;
 
 namespace Ramwright.Cli;
@@ -8,14 +9,11 @@ namespace Ramwright.Cli;
 internal static class PressLoad
 {
     /// <summary>Reads and checks a press; prints every fault and gives null when there are any.</summary>
-    public static PressCheck? Check(PressSettings settings, IAnsiConsole screen) => Open(settings, screen)?.Check;
-
-    /// <summary>The same, with the file and its stock beside it.</summary>
-    public static (PressOnDisk Press, PressCheck Check)? Open(PressSettings settings, IAnsiConsole screen)
+    public static (PressOnDisk Press, PressCheck Check, UnitSystem Units)? Open(PressSettings settings, IAnsiConsole screen)
     {
         CheckedPress press = CheckedPress.Of(PressOnDisk.Open(settings.File));
         if (press.Check is { } check)
-            return (press.Press, check);
+            return (press.Press, check, settings.UnitsOf(press.Press));
         FaultView.Show(press.Faults, settings.Json, screen);
         return null;
     }

@@ -1,4 +1,5 @@
 using System.ComponentModel;
+using Ramwright.Files;
 using Ramwright.Quantities;
 using Spectre.Console.Cli;
 
@@ -12,15 +13,15 @@ internal class PressSettings : CommandSettings
     public string File { get; init; } = "";
 
     [CommandOption("-u|--units <UNITS>")]
-    [Description("Units to read: metric or imperial.")]
-    [DefaultValue("metric")]
-    public string Units { get; init; } = "metric";
+    [Description("Units to read: metric or imperial; left out, those the file measures in.")]
+    public string? Units { get; init; }
 
     [CommandOption("--json")]
     [Description("Print one JSON object, SI and named units, for scripts.")]
     public bool Json { get; init; }
 
-    public UnitSystem System => UnitsOption.Read(Units);
+    /// <summary>The units asked for, or those of the file.</summary>
+    public UnitSystem UnitsOf(PressOnDisk press) => Units is null ? press.Reading.Units : UnitsOption.Read(Units);
 
-    public override Spectre.Console.ValidationResult Validate() => UnitsOption.Check(Units);
+    public override Spectre.Console.ValidationResult Validate() => Units is null ? Spectre.Console.ValidationResult.Success() : UnitsOption.Check(Units);
 }

@@ -54,7 +54,8 @@ public static class PressFile
 
         var bound = new FaultList(fileName, source);
         Shelf? shelf = shelfWith(StockNamed(top));
-        Press? press = new Binder(bound, map, shelf, whole).Bind(top);
+        var binder = new Binder(bound, map, shelf, whole);
+        Press? press = binder.Bind(top);
         if (!whole)
             bound.DropFrom(brokenLine);         // may be echoes of what broke there
         faults.Add(bound);
@@ -68,7 +69,7 @@ public static class PressFile
             }
         }
 
-        return new PressReading(fileName, source, faults.Count == 0 ? press : null, faults.InOrder(), map);
+        return new PressReading(fileName, source, faults.Count == 0 ? press : null, faults.InOrder(), map) { Units = binder.Units };
     }
 
     /// <summary>Reads the bytes of a file, which must be UTF-8.</summary>

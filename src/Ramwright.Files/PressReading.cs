@@ -1,5 +1,6 @@
 using Ramwright.Files.Yaml;
 using Ramwright.Presses;
+using Ramwright.Quantities;
 
 namespace Ramwright.Files;
 
@@ -28,6 +29,9 @@ public sealed record PressReading
 
     /// <summary>Everything that is wrong, in the order of the file.</summary>
     public IReadOnlyList<PlacedFault> Faults { get; }
+
+    /// <summary>The units this person measures in: those in which most lengths of the file are written.</summary>
+    public UnitSystem Units { get; internal init; }
 
     /// <summary>Where each value stands.</summary>
     public SourceMap Map { get; }

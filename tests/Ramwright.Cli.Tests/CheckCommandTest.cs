@@ -92,4 +92,24 @@ public class CheckCommandTest
         Assert.Equal(2, code);
         Assert.Contains("metric", text);
     }
+
+    [Theory]
+    [InlineData("24 in", "20 in", "US ton")]
+    [InlineData("600 mm", "500 mm", "kN")]
+    public void TheAnswerComesInTheUnitsOfTheFilesTape(string daylight, string width, string force)
+    {
+        string folder = Directory.CreateTempSubdirectory("ramwright-units-").FullName;
+        try
+        {
+            string file = Path.Combine(folder, "six.press.yaml");
+            File.WriteAllText(file, $"wanted: 20 t\ncylinder: {{ kind: double-acting, bore: 100 mm }}\npump: {{ kind: electric, motor: 3 hp }}\nframe: {{ kind: closed, daylight: {daylight}, width: {width}, section: HEB 160 }}\n");
+
+            Assert.Contains($"Ladder in {force},", Run.Command("check", file).Text);
+            Assert.Contains("Ladder in kN,", Run.Command("check", file, "--units", "metric").Text);
+        }
+        finally
+        {
+            Directory.Delete(folder, true);
+        }
+    }
 }

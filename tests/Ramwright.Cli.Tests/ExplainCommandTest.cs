@@ -31,4 +31,15 @@ public class ExplainCommandTest
         Assert.Equal(2, code);
         Assert.Contains("crown-bending", text);
     }
+
+    [Fact]
+    public void ThePartsNameListsItsRungs()
+    {
+        (int code, string text) = Run.Command("explain", Run.Example("wherry-yard.press.yaml"), "crown");
+
+        Assert.Equal(2, code);
+        Assert.Contains("crown-bending", text);
+        Assert.Contains("crown-tipping", text);
+        Assert.DoesNotContain("bed-tipping", text);
+    }
 }

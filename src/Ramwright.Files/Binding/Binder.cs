@@ -20,6 +20,9 @@ internal sealed class Binder(FaultList faults, SourceMap map, Shelf? shelf, bool
 
     private readonly ValueReader _values = new(faults, shelf);
 
+    /// <summary>The units in which most lengths of the file are written.</summary>
+    public UnitSystem Units => _values.Inches > 0 ? UnitSystem.Imperial : UnitSystem.Metric;
+
     /// <summary>Binds the top of a file.</summary>
     public Press? Bind(Node top)
     {

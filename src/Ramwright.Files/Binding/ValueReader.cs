@@ -11,6 +11,9 @@ internal sealed class ValueReader(FaultList faults, Shelf? shelf)
 {
     private const int LongestValue = 200;
 
+    /// <summary>Lengths read in the units of an inch tape, less those of a metric one: which tape this person holds.</summary>
+    public int Inches { get; private set; }
+
     /// <summary>Reads a value; null, and a fault, when it cannot be.</summary>
     public object? Read(TextNode text, KeyShape key, string path)
     {
@@ -84,6 +87,8 @@ internal sealed class ValueReader(FaultList faults, Shelf? shelf)
             return null;
         }
 
+        if (measure.Dimension == Dimension.Length)
+            Inches += quantity.Unit.Symbol is "in" or "ft" or "yd" or "thou" ? 1 : -1;
         if (measure.Dimension == Dimension.Count && quantity.Si != Math.Floor(quantity.Si))
         {
             faults.Add(text.Place, path, $"{shown}: {key.Key} must be a whole number", about);

@@ -25,7 +25,22 @@ public static class Headline
     public static string Weakest(PressCheck check, UnitSystem units)
     {
         Rung weakest = check.Ladder.Governing;
-        string gives = $"The weakest is the {weakest.Part}: {(weakest.Plural ? "they" : "it")} {weakest.Saying} at {ForceText.Of(weakest.GivesAt, units)}";
-        return weakest.Factor is null or > 1.0005 ? $"{gives}, so the press is safe to {ForceText.Of(weakest.SafeTo, units)}." : $"{gives}.";
+        if (weakest is not { Group: RungGroup.Power, CanBreak: false })
+        {
+            string gives = $"The weakest is the {weakest.Part}: {Gives(weakest, units)}";
+            return weakest.Factor is null or > 1.0005 ? $"{gives}, so the press is safe to {ForceText.Of(weakest.SafeTo, units)}." : $"{gives}.";
+        }
+
+        string first = $"Nothing gives before the {weakest.Part} {weakest.Saying} at {ForceText.Of(weakest.GivesAt, units)}.";
+        foreach (Rung next in check.Ladder.Rungs)
+        {
+            if (next.Group != RungGroup.Power)
+                return $"{first} Next comes the {next.Part}, safe to {ForceText.Of(next.SafeTo, units)}: {Gives(next, units)}.";
+        }
+
+        return first;
     }
+
+    private static string Gives(Rung rung, UnitSystem units) =>
+        $"{(rung.Plural ? "they" : "it")} {rung.Saying} at {ForceText.Of(rung.GivesAt, units)}";
 }
