@@ -42,8 +42,6 @@ public abstract class PressView : ComponentBase, IDisposable
         // the same page may be led on to another press
         Leave();
         _name = Name;
-        if (UnitsWord is not null)
-            View.Units = UnitsWord == "imperial" ? UnitSystem.Imperial : UnitSystem.Metric;
         try
         {
             Press = Folder.Find(Name);
@@ -58,6 +56,7 @@ public abstract class PressView : ComponentBase, IDisposable
             return;
         Desk = new EditDesk(Press);
         Now = Press.Now;
+        View.Units = UnitsWord switch { "imperial" => UnitSystem.Imperial, "metric" => UnitSystem.Metric, _ => Now.Read.Press.Reading.Units };
         Shown();
     }
 
