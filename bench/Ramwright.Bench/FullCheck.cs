@@ -9,7 +9,7 @@ namespace Ramwright.Bench;
 [MemoryDiagnoser]
 public class FullCheck
 {
-    private PressReading _reading = null!;
+    private PressOnDisk _press = null!;
 
     /// <summary>The press that is checked.</summary>
     [Params("wherry-yard", "railing-shop")]
@@ -19,13 +19,10 @@ public class FullCheck
     [GlobalSetup]
     public void Read()
     {
-        DirectoryInfo? at = new(AppContext.BaseDirectory);
-        while (at is not null && !File.Exists(Path.Combine(at.FullName, "Ramwright.slnx")))
-            at = at.Parent;
-        _reading = PressOnDisk.Open(Path.Combine(at!.FullName, "examples", Example + ".press.yaml")).Reading;
+        _press = PressOnDisk.Open(Path.Combine(Repository.Find("examples"), Example + ".press.yaml"));
     }
 
     /// <summary>A full check without working.</summary>
     [Benchmark]
-    public double Check() => PressCheck.Of(Resolver.Resolve(_reading.Press!, StockTables.Built)).Ladder.SafeRating;
+    public double Check() => PressCheck.Of(Resolver.Resolve(_press.Reading.Press!, _press.Shelf)).Ladder.SafeRating;
 }

@@ -4,7 +4,6 @@ using Ramwright.Files;
 using Ramwright.Frame;
 using Ramwright.Ladders;
 using Ramwright.Presses;
-using Ramwright.Stock;
 
 namespace Ramwright.Bench;
 
@@ -19,11 +18,10 @@ internal static class Steady
     public static int Run(int checks, int cores)
     {
         string examples = Repository.Find("examples");
-        Press[] presses = [.. Directory.GetFiles(examples, "*.press.yaml").Order().Select(f => PressOnDisk.Open(f).Reading.Press!)];
-        Shelf shelf = StockTables.Built;
+        PressOnDisk[] presses = [.. Directory.GetFiles(examples, "*.press.yaml").Order().Select(PressOnDisk.Open)];
         double sum = 0;
         for (int i = 0; i < 2000; i++)         // warm: the second compilation of what is hot
-            sum += Safe(presses[i % presses.Length], shelf);
+            sum += Safe(presses[i % presses.Length]);
 
         Console.WriteLine($"{presses.Length} examples in turn, {cores} threads, {checks} full checks, {Environment.ProcessorCount} cores, .NET {Environment.Version}");
         Console.WriteLine("  checks   checks/s   per cpu s   managed heap   working set   allocated a check");
@@ -39,7 +37,7 @@ internal static class Steady
             Parallel.For(0, cores, new ParallelOptions { MaxDegreeOfParallelism = cores }, core =>
             {
                 for (int i = core; i < part; i += cores)
-                    Safe(presses[i % presses.Length], shelf);
+                    Safe(presses[i % presses.Length]);
             });
             double rate = part / time.Elapsed.TotalSeconds;
             // unlike checks a second this hardly depends on what else the machine is doing
@@ -64,11 +62,11 @@ internal static class Steady
     {
         foreach (string file in Directory.GetFiles(Repository.Find("examples"), "*.press.yaml").Order())
         {
-            Press press = PressOnDisk.Open(file).Reading.Press!;
-            Rig rig = Resolver.Resolve(press, StockTables.Built);
+            PressOnDisk press = PressOnDisk.Open(file);
+            Rig rig = Settled(press);
             FramePlan plan = FramePlan.Of(rig);
             Console.WriteLine(Path.GetFileName(file));
-            Time("settle", checks, () => Resolver.Resolve(press, StockTables.Built));
+            Time("settle", checks, () => Settled(press));
             Time("draw up beams", checks, () => FramePlan.Of(rig));
             Time("assemble, factor and solve", checks, () => FrameSolver.Solve(plan.Model, plan.Cases));
             Time("full check of what is settled", checks, () => PressCheck.Of(rig));
@@ -92,5 +90,8 @@ internal static class Steady
         Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  {what,-30} {wall,8:0.0} µs wall {busy,8:0.0} µs cpu {allocated / 1e3,7:0.0} KB"));
     }
 
-    private static double Safe(Press press, Shelf shelf) => PressCheck.Of(Resolver.Resolve(press, shelf)).Ladder.SafeRating;
+    private static double Safe(PressOnDisk press) => PressCheck.Of(Settled(press)).Ladder.SafeRating;
+
+    /// <summary>Settled anew, with the stock tables the press names.</summary>
+    private static Rig Settled(PressOnDisk press) => Resolver.Resolve(press.Reading.Press!, press.Shelf);
 }

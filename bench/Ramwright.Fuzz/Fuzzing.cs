@@ -1,11 +1,14 @@
 using System.Collections.Concurrent;
 using System.Diagnostics;
+using System.Globalization;
 using System.Runtime.InteropServices;
 using Ramwright.Bench;
 using Ramwright.Files;
+using Ramwright.Files.Drawings;
 using Ramwright.Frame;
 using Ramwright.Ladders;
 using Ramwright.Presses;
+using Ramwright.Quantities;
 using Ramwright.Workings;
 
 namespace Ramwright.Fuzz;
@@ -20,7 +23,9 @@ internal sealed class Fuzzing(int count, int seed)
     private readonly Inputs _inputs = new();
     private readonly ConcurrentDictionary<string, int> _ends = new();
     private readonly ConcurrentDictionary<string, (int Times, int First)> _failures = new();
+    private readonly string _folder = Path.GetFullPath(Path.Combine(Repository.Find("src"), "..", ".build", "fuzz"));
     private int _done;
+    private (double Spent, int Number, string Kind) _slowest;
 
     public int Run()
     {
@@ -35,15 +40,9 @@ internal sealed class Fuzzing(int count, int seed)
         Console.WriteLine();
         foreach ((string end, int times) in _ends.OrderByDescending(e => e.Value).ThenBy(e => e.Key, StringComparer.Ordinal))
             Console.WriteLine($"{times,8} {end}");
-        string folder = Path.Combine(Repository.Find("src"), "..", ".build", "fuzz");
         foreach ((string what, (int times, int first)) in _failures.OrderByDescending(f => f.Value.Times))
-        {
-            Directory.CreateDirectory(folder);
-            string file = Path.GetFullPath(Path.Combine(folder, $"{first}.press.yaml"));
-            File.WriteAllBytes(file, _inputs.Of(first).Bytes);
-            Console.WriteLine($"FAILED {times} times: {what}\n    first: {file}");
-        }
-
+            Console.WriteLine($"FAILED {times} times: {what}\n    first: {first}.press.yaml");
+        Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"slowest: {_slowest.Spent * 1e3:0} ms of processor time, input {_slowest.Number}, {_slowest.Kind}"));
         Console.WriteLine($"{count} inputs from seed {seed}: {_failures.Count} kinds of failure");
         return _failures.IsEmpty ? 0 : 1;
     }
@@ -55,7 +54,7 @@ internal sealed class Fuzzing(int count, int seed)
         string end;
         try
         {
-            end = Ends(bytes);
+            end = Ends(bytes, everything: number % 5 == 0);
         }
         catch (Exception e)
         {
@@ -65,13 +64,19 @@ internal sealed class Fuzzing(int count, int seed)
         }
 
         double spent = ThreadTime() - before;
+        lock (_ends)
+        {
+            if (spent > _slowest.Spent)
+                _slowest = (spent, number, kind);
+        }
+
         if (spent > Slow)
             Failed($"took over {Slow} s of processor time ({kind})", number);
         _ends.AddOrUpdate($"{kind}: {end}", 1, (_, n) => n + 1);
     }
 
     /// <summary>How an input ends; throws where it must not.</summary>
-    private static string Ends(byte[] bytes)
+    private static string Ends(byte[] bytes, bool everything)
     {
         PressReading reading = PressFile.Read(bytes, "any.press.yaml", _ => StockTables.Built);
         FaultText.All(reading.Faults);
@@ -89,20 +94,21 @@ internal sealed class Fuzzing(int count, int seed)
         {
             check = PressCheck.Of(rig);
         }
-        catch (PressFaultsException)
+        catch (PressFaultsException refused)
         {
-            return "refused with its faults when checked";
+            // only as far as the first number, so that alike ends are counted together
+            return $"refused when checked: {string.Concat(refused.Faults[0].Found.TakeWhile(c => !char.IsAsciiDigit(c)))}";
         }
         catch (FrameMovesException)
         {
             return "refused: the frame would fold up";
         }
 
-        Sound(check);
+        Sound(check, bytes, everything);
         return "checked in full";
     }
 
-    private static void Sound(PressCheck check)
+    private static void Sound(PressCheck check, ReadOnlySpan<byte> written, bool everything)
     {
         foreach (Rung rung in check.Ladder.Rungs)
         {
@@ -114,15 +120,26 @@ internal sealed class Fuzzing(int count, int seed)
                 throw new InvalidDataException($"a step of {rung.Id} is no number");
         }
 
-        string json = CheckJson.Text(check);
-        if (json.Contains("NaN", StringComparison.Ordinal) || json.Contains('∞'))
-            throw new InvalidDataException("the JSON has a number that is none");
+        if (!everything)
+            return;
+        check.Cautions(UnitSystem.Imperial);
+        string json = CheckJson.Text(check) + OffCentreJson.Text(check, check.OffCentre()) + SvgSheet.Write(PressDrawing.Of(check, at: check.Rig.Wanted));
+        // a press may well be called NaN
+        if (json.Contains("NaN", StringComparison.Ordinal) && written.IndexOf("NaN"u8) < 0 || json.Contains('∞') && written.IndexOf("∞"u8) < 0)
+            throw new InvalidDataException("the JSON or the drawing has a number that is none");
     }
 
     private static string FirstLine(string text) => text.Split('\n')[0];
 
-    private void Failed(string what, int number) =>
-        _failures.AddOrUpdate(what, (1, number), (_, was) => (was.Times + 1, Math.Min(was.First, number)));
+    /// <summary>Keeps the first input of each kind of failure as a file.</summary>
+    private void Failed(string what, int number)
+    {
+        if (_failures.AddOrUpdate(what, (1, number), (_, was) => (was.Times + 1, Math.Min(was.First, number))).Times > 1)
+            return;
+        Directory.CreateDirectory(_folder);
+        File.WriteAllBytes(Path.Combine(_folder, $"{number}.press.yaml"), _inputs.Of(number).Bytes);
+        Console.WriteLine($"FAILED: {what}\n    {Path.Combine(_folder, $"{number}.press.yaml")}");
+    }
 
     /// <summary>Processor time of this thread, s, which does not grow when the machine is busy with something else.</summary>
     private static double ThreadTime()

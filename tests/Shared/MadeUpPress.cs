@@ -25,9 +25,28 @@ internal sealed class MadeUpPress(uint seed, Shelf shelf)
     public Press ThatCouldBe()
     {
         var press = (Press)Record(typeof(Press));
-        for (int i = 0; i < 40 && PressRules.Of(press, shelf).FirstOrDefault() is { } clash; i++)
+        for (int i = 0; i < 60 && Clash(press) is { } clash; i++)
             press = Mended(press, _random.Next(3) == 0 && clash.Against is { } other ? other : clash.Path);
         return press;
+    }
+
+    private Fault? Clash(Press press)
+    {
+        if (PressRules.Of(press, shelf).FirstOrDefault() is { } clash)
+            return clash;
+        try
+        {
+            Resolver.Resolve(press, shelf);
+            return null;
+        }
+        catch (PressFaultsException cannot)
+        {
+            return cannot.Faults[0];
+        }
+        catch (ArgumentException)
+        {
+            return null;
+        }
     }
 
     private Press Mended(Press press, string path)
@@ -61,7 +80,11 @@ internal sealed class MadeUpPress(uint seed, Shelf shelf)
     private object Record(Type type)
     {
         Type[] kinds = type.IsAbstract ? [.. type.Assembly.GetTypes().Where(t => t.BaseType == type).OrderBy(t => t.Name, StringComparer.Ordinal)] : [type];
-        object record = Activator.CreateInstance(kinds[_random.Next(kinds.Length)])!;
+        Type kind = kinds[_random.Next(kinds.Length)];
+        // points and bars at random seldom make a frame
+        if (kind == typeof(FreeFrame) && _random.Next(8) > 0)
+            kind = typeof(ClosedFrame);
+        object record = Activator.CreateInstance(kind)!;
         foreach (PressKey key in PressKeys.Of(record.GetType()))
         {
             bool needed = key.Property.IsDefined(typeof(NeededAttribute));

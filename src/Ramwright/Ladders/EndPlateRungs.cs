@@ -19,18 +19,17 @@ internal static class EndPlateRungs
     public static void Add(List<Rung> rungs, Rig rig, FrameResponse response)
     {
         PartialFactors factors = Factoring.Of(rig);
-        foreach (IGrouping<string, PlanJoint> alike in response.Plan.Joints.GroupBy(JointRungs.Name))
+        JointRungs.Repeated(response, (name, joints) =>
         {
-            PlanJoint[] joints = [.. alike];
             PlanJoint joint = joints[0];
             if (joint.Joint is not RigBoltedJoint { Fit: not BeamFit.Lapped, Columns.Along: 2 } bolted)
-                continue;
-            string id = Rung.IdOf(alike.Key);
+                return;
+            string id = Rung.IdOf(name);
             BoltGroup group = JointBolts.Of(bolted);
             if (joint.Onto.Shape is ISection onto)
-                Bent(id + "-flange", joint.Onto.Part, $"bends at its flange beside the bolts of the {alike.Key}", onto, onto.R, onto.Tf, joint.Onto.Fy, double.PositiveInfinity);
+                Bent(id + "-flange", joint.Onto.Part, $"bends at its flange beside the bolts of the {name}", onto, onto.R, onto.Tf, joint.Onto.Fy, double.PositiveInfinity);
             if (joint.Beam.Shape is ISection beam && bolted.EndPlate is { } plate)
-                Bent(id + "-end-plate", $"end plate of the {alike.Key}", "bends beside its bolts", beam, 0, plate.Thickness, plate.Steel.Fy(plate.Thickness), beam.H);
+                Bent(id + "-end-plate", $"end plate of the {name}", "bends beside its bolts", beam, 0, plate.Thickness, plate.Steel.Fy(plate.Thickness), beam.H);
 
             void Bent(string rung, string part, string what, ISection section, double root, double t, double fy, double room)
             {
@@ -53,6 +52,6 @@ internal static class EndPlateRungs
                     return new TStub(m, e, l1, l2, t, fy).Gives(2 * Ft, 2 * group.Bolt.Tension(w), factors, w);
                 })?.Into(rungs, new Words(rung, part, what, what), RungGroup.Joints, Factoring.Break(rig), TStub.Source);
             }
-        }
+        });
     }
 }

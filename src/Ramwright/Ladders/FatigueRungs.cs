@@ -16,10 +16,9 @@ internal static class FatigueRungs
         var add = new Adding(rungs, rig, response);
         foreach (PlanPart part in response.Plan.Parts)
             Member(add, part);
-        foreach (IGrouping<string, PlanJoint> alike in response.Plan.Joints.GroupBy(JointRungs.Name))
+        JointRungs.Repeated(response, (name, joints) =>
         {
-            PlanJoint[] joints = [.. alike];
-            string name = alike.Key, id = Rung.IdOf(name.EndsWith(" joint", StringComparison.Ordinal) ? name[..^6] : name);
+            string id = Rung.IdOf(name.EndsWith(" joint", StringComparison.Ordinal) ? name[..^6] : name);
             switch (joints[0].Joint)
             {
                 case RigWeldedJoint welded:
@@ -35,7 +34,7 @@ internal static class FatigueRungs
                     Pins(add, joints, id, name, pinned);
                     break;
             }
-        }
+        });
     }
 
     private static void Member(Adding add, PlanPart part)

@@ -16,14 +16,13 @@ internal static class GussetRungs
     public static void Add(List<Rung> rungs, Rig rig, FrameResponse response)
     {
         PartialFactors factors = Factoring.Of(rig);
-        foreach (IGrouping<string, PlanJoint> alike in response.Plan.Joints.GroupBy(JointRungs.Name))
+        JointRungs.Repeated(response, (name, joints) =>
         {
-            PlanJoint[] joints = [.. alike];
             if (joints[0].Joint is not RigWeldedJoint { Gusset: { } gusset } welded)
-                continue;
-            Plate(rungs, rig, response, joints, alike.Key, gusset, factors);
-            Weld(rungs, rig, response, joints, alike.Key, welded, gusset, factors);
-        }
+                return;
+            Plate(rungs, rig, response, joints, name, gusset, factors);
+            Weld(rungs, rig, response, joints, name, welded, gusset, factors);
+        });
     }
 
     private static void Plate(List<Rung> rungs, Rig rig, FrameResponse response, PlanJoint[] joints, string name, RigGusset gusset, PartialFactors factors)

@@ -60,7 +60,13 @@ internal static class GussetWelds
             Vector middle = corner + (gusset.Count == 1 ? 0 : wide * ((double)i / (gusset.Count - 1) - 0.5)) * joint.U;
             if (gusset.Weld.Kind == WeldKind.Butt)
             {
-                welds.Add(WeldSegment.Butt(middle, middle + leg * direction, t, climbs));
+                // two halves a third of the plate apart hold a tilt over the plate's thickness as a solid strip does: W = t² l / 6
+                foreach (double side in (ReadOnlySpan<double>)[1, -1])
+                {
+                    Vector half = middle + side * t / 6 * joint.U;
+                    welds.Add(WeldSegment.Butt(half, half + leg * direction, t / 2, climbs));
+                }
+
                 continue;
             }
 

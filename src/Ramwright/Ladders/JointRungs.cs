@@ -13,13 +13,19 @@ internal static class JointRungs
     public static void Add(List<Rung> rungs, Rig rig, FrameResponse response)
     {
         PartialFactors factors = Factoring.Of(rig);
-        foreach (IGrouping<string, PlanJoint> alike in response.Plan.Joints.GroupBy(j => Name(j)))
+        Repeated(response, (name, joints) => Add(rungs, rig, response, joints, Rung.IdOf(name), name, factors));
+    }
+
+    /// <summary>Goes through the joints, those of one name together: left and right are the same joint repeated.</summary>
+    /// <exception cref="PressFaultsException">A joint cannot hold what it is asked to; the fault names it.</exception>
+    internal static void Repeated(FrameResponse response, Action<string, PlanJoint[]> each)
+    {
+        foreach (IGrouping<string, PlanJoint> alike in response.Plan.Joints.GroupBy(Name))
         {
-            string name = alike.Key, id = Rung.IdOf(name);
             PlanJoint[] joints = [.. alike];
             try
             {
-                Add(rungs, rig, response, joints, id, name, factors);
+                each(alike.Key, joints);
             }
             catch (ArgumentException cannot) when (cannot is not ArgumentOutOfRangeException)
             {

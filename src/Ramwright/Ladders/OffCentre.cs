@@ -72,7 +72,7 @@ public sealed class OffCentre
     /// <returns>To a tenth of a millimetre, rounded down; at most the last offset of <see cref="Points"/>.</returns>
     public double? Reach(OffCentreWay way, double force)
     {
-        double asked = force * (1 - 1e-9), good = 0, bad = double.NaN;
+        double asked = force * (1 - 1e-9), good = double.NaN, bad = double.NaN;
         foreach (OffCentrePoint point in Points)
         {
             if (point.Way != way || !double.IsNaN(bad))
@@ -83,7 +83,7 @@ public sealed class OffCentre
                 bad = point.Offset;
         }
 
-        if (bad == 0)
+        if (double.IsNaN(good))
             return null;
         if (double.IsNaN(bad))
             return good;
@@ -99,7 +99,7 @@ public sealed class OffCentre
         return Math.Floor(good * 1e4) / 1e4;
     }
 
-    /// <summary>The press with its work there; null where the frame, on the verge of folding as it is, would fold.</summary>
+    /// <summary>The press with its work there; null where the frame, on the verge of folding as it is, would fold, or a joint could not hold.</summary>
     private static PressCheck? At(PressCheck press, OffCentreWay way, double offset)
     {
         try
@@ -110,7 +110,7 @@ public sealed class OffCentre
                 Deep = way == OffCentreWay.Deep ? offset : 0,
             });
         }
-        catch (FrameMovesException)
+        catch (Exception cannot) when (cannot is FrameMovesException or PressFaultsException)
         {
             return null;
         }

@@ -11,17 +11,16 @@ internal static class PanelRungs
     public static void Add(List<Rung> rungs, Rig rig, FrameResponse response)
     {
         PartialFactors factors = Factoring.Of(rig);
-        foreach (IGrouping<string, PlanJoint> alike in response.Plan.Joints.GroupBy(JointRungs.Name))
+        JointRungs.Repeated(response, (name, joints) =>
         {
-            PlanJoint joint = alike.First();
+            PlanJoint joint = joints[0];
             if (joint.Joint is not RigWeldedJoint { Fit: BeamFit.Between or BeamFit.Over } welded || Column(joint.Onto.Shape) is not { } column
                 || End(joint, welded) is not { } end)
-                continue;
+                return;
             double fy = joint.Onto.Fy;
             PanelStiffener? stiffener = joint.Onto is { Stiffened: { } ts, Shape: ISection s } && end.Flange is not null
                 ? new PanelStiffener(new PressedBeam(s.H, s.B, s.Tw, s.Tf, fy, fy), ts, (s.B - s.Tw) / 2 - s.R)
                 : null;
-            PlanJoint[] joints = [.. alike];
             Worst.Joint(response, joints, (i, at, w) =>
             {
                 if (joint.Joint.Gusset is not null)
@@ -30,9 +29,9 @@ internal static class PanelRungs
                     w?.Note("Half of the bar pushes on the web, half pulls: each is taken as spread evenly over its half.");
                 Actions a = at.In(joints[i]);
                 return UprightPanel.Gives(a.N, a.My, column, end, fy, stiffener, factors, w);
-            })?.Into(rungs, new Words(Rung.IdOf(alike.Key) + "-panel", joint.Onto.Part, $"gives in its web or flange at the {alike.Key}", $"gives in its web or flange at the {alike.Key}"),
+            })?.Into(rungs, new Words(Rung.IdOf(name) + "-panel", joint.Onto.Part, $"gives in its web or flange at the {name}", $"gives in its web or flange at the {name}"),
                 RungGroup.Frame, Factoring.Load(rig), UprightPanel.Source);
-        }
+        });
     }
 
     private static JointColumn? Column(Shape shape) =>

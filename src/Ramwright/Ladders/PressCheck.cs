@@ -92,6 +92,8 @@ public sealed class PressCheck
 
     private static PressCheck Of(Rig rig, PowerReport power, FrameResponse response)
     {
+        if (!(response.DaylightGrowth > 0))
+            throw new PressFaultsException([new Fault("frame", "the frame is so short and stout that no give is left to reckon with", "the sizes of a press, with their units")]);
         var rungs = new List<Rung>();
         PowerRungs.Add(rungs, rig, power);
         CylinderRungs.Add(rungs, rig, power);

@@ -94,8 +94,8 @@ internal static class PressedRungs
                 Open(new PressedBeam(b.H, b.B / 2, b.Tw, b.Tf, fy, fy), 2, (b.B - 2 * b.Tw) / 2, false);
                 break;
             case RectangularHollow r:
-                Add("face", "is dented or crushed", HollowCrushing.Source, (f, _, w) => f < 1 / Limit.Farthest ? null
-                    : WebCrushing.Crushes(f, HollowCrushing.Resistance(r, bearing.Along, bearing.Across, fy, w), factors, w));
+                Add("face", "is dented or crushed", HollowCrushing.Source, (f, a, w) => f < 1 / Limit.Farthest ? null
+                    : HollowCrushing.Crushes(r, bearing.Along, bearing.Across, fy, f, Bent(a, w), factors, w));
                 break;
             case Flat flat when bearing.Along > 0:
                 Add("edge", "is crushed at its edge", Contact.Source, (f, _, w) =>
@@ -107,6 +107,16 @@ internal static class PressedRungs
                     return Contact.PadYields(f, flat.T * bearing.Along, fy, factors, w);
                 });
                 break;
+        }
+
+        double Bent(Actions a, Working? w)
+        {
+            double eta1 = Math.Abs(a.N) / (s.A * fy) + Math.Abs(a.My) / (s.Wely * fy) + Math.Abs(a.Mz) / (s.Welz * fy);
+            w?.Step("η_1", "share of the yield strength used by bending and push there, per newton",
+                "abs(N) / (A f_y) + abs(M_y) / (W_ely f_y) + abs(M_z) / (W_elz f_y)", eta1, Dimension.Number, Statics,
+                ("N", a.N, Dimension.Force), ("A", s.A, Dimension.Area), ("f_y", fy, Dimension.Stress), ("M_y", a.My, Dimension.Moment),
+                ("W_ely", s.Wely, Dimension.SectionModulus), ("M_z", a.Mz, Dimension.Moment), ("W_elz", s.Welz, Dimension.SectionModulus));
+            return eta1;
         }
 
         void Open(PressedBeam beam, int webs, double outstand, bool bothSides)
@@ -123,14 +133,9 @@ internal static class PressedRungs
                 double R = member.Stiffened is { } ts ? StiffenedWeb.Resistance(beam, ts, outstand, bothSides, plain, w) : plain;
                 if (w is not null && R == plain)
                     Plain(w);
-                double eta1 = Math.Abs(a.N) / (s.A * fy) + Math.Abs(a.My) / (s.Wely * fy) + Math.Abs(a.Mz) / (s.Welz * fy);
                 if (webs > 1)
                     w?.Note("Each of the two webs takes half.");
-                w?.Step("η_1", "share of the yield strength used by bending and push there, per newton",
-                    "abs(N) / (A f_y) + abs(M_y) / (W_ely f_y) + abs(M_z) / (W_elz f_y)", eta1, Dimension.Number, Statics,
-                    ("N", a.N, Dimension.Force), ("A", s.A, Dimension.Area), ("f_y", fy, Dimension.Stress), ("M_y", a.My, Dimension.Moment),
-                    ("W_ely", s.Wely, Dimension.SectionModulus), ("M_z", a.Mz, Dimension.Moment), ("W_elz", s.Welz, Dimension.SectionModulus));
-                return WebCrushing.Crushes(f / webs, R, eta1, factors, w);
+                return WebCrushing.Crushes(f / webs, R, Bent(a, w), factors, w);
             });
         }
     }

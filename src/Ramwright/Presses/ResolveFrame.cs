@@ -131,7 +131,7 @@ internal static class ResolveFrame
         string name = said?.Section ?? frame.Section
             ?? throw new ArgumentException($"'{path}.section' or 'frame.section' is needed");
         if (!SectionText.TryRead(name, shelf, said?.Apart, out Shape? shape, out ReadingFault? fault))
-            throw new ArgumentException($"'{path}.section': {fault.Found}");
+            throw new PressFaultsException([new Fault($"{path}.section", fault.Found, fault.Wanted, Against: said?.Apart is null ? null : $"{path}.apart")]);
         if (shape is Pair halves && clasped is { } upright)
             shape = Clasping(halves, said?.Apart, upright, path, assume);
         else if (shape is Pair && said?.Apart is null)

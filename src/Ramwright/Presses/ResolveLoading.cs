@@ -14,6 +14,7 @@ internal static class ResolveLoading
         {
             RigClosedFrame closed => closed.Width,
             RigOpenFrontFrame open => 2 * open.Throat,
+            RigTieRodFrame rods => rods.RodsDeep > 0 ? Math.Min(rods.RodsAcross, rods.RodsDeep) : rods.RodsAcross,
             _ => double.PositiveInfinity,
         };
         double die = frame.DieWidth > 0 ? frame.DieWidth : Math.Min(0.1, room);

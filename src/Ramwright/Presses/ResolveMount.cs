@@ -75,6 +75,10 @@ internal static class ResolveMount
             assume.Fault(Path + ".hole", "the hole is as wide as the cross plate", "a hole smaller than cross-width");
         if (cheekHole >= cheekWidth)
             assume.Fault(Path + ".cheek-hole", "the hole is as wide as the cheek", "a hole smaller than cheek-width");
+        RigWeld weld = ResolveJoint.Weld(said.Weld, Path, Math.Min(cheek, cross), assume);
+        // EN 1993-1-8, 4.5.1: less a throat at each end, at least 30 mm or six throats
+        if (weld.Kind == WeldKind.Fillet && Math.Min(crossWidth, cheekWidth) - 2 * weld.Throat < Math.Max(0.030, 6 * weld.Throat))
+            assume.Fault(Path + ".weld", "a weld this thick needs more length than there is to carry load", "a smaller leg, wider plates, or kind: butt");
         return new RigCradleMount
         {
             Steel = steel,
@@ -86,7 +90,7 @@ internal static class ResolveMount
             CrossWidth = crossWidth,
             Hole = hole,
             Seat = seat,
-            Weld = ResolveJoint.Weld(said.Weld, Path, Math.Min(cheek, cross), assume),
+            Weld = weld,
         };
     }
 
@@ -99,6 +103,8 @@ internal static class ResolveMount
             assume.Fault(Path + ".reach", "the bolts would stand in the bend", "a reach longer than half the plate and the bend's radius");
         if (bend < t / 20)
             assume.Fault(Path + ".bend-radius", "so sharp a bend is a notch", "a radius of at least the plate's thickness");
+        if (bend > 100 * t)
+            assume.Fault(Path + ".bend-radius", "so wide a bend is no corner", "a radius of a few times the plate's thickness");
         return new RigBracketMount
         {
             Steel = steel,

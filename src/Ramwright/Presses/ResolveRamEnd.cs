@@ -12,7 +12,7 @@ internal static class ResolveRamEnd
             return null;
         double strip = said.DieHolder is null ? said.StripOff ?? 0
             : assume.Or(said.StripOff, "ram.strip-off", 0.1, Dimension.Ratio, "a tenth of the ram force strips most stuck dies; common practice");
-        return new RigRamEnd(strip, Holder(said.DieHolder, cylinder, shelf, assume), Arm(said.AntiTwist, cylinder, loading, shelf, assume), Cap(said.Saddle, shelf, assume));
+        return new RigRamEnd(strip, Holder(said.DieHolder, cylinder, shelf, assume), Arm(said.AntiTwist, cylinder, loading, shelf, assume), Cap(said.Saddle, cylinder, shelf, assume));
     }
 
     private static RigDieHolder? Holder(DieHolder? said, RigCylinder cylinder, Shelf shelf, Assumptions assume)
@@ -46,6 +46,9 @@ internal static class ResolveRamEnd
         double twist = assume.Or(said.Twist, path + ".twist", loading.SideLoad * Math.Max(loading.Across, loading.Deep), Dimension.Length,
             "the side load, acting as far off centre as the work may stand");
         bool guide = said.GuideDepth is not null && said.GuideSpan is not null;
+        RigWeld? weld = said.Weld is null ? null : ResolveJoint.Weld(said.Weld, path, Math.Min(height, depth), assume);
+        if (weld is { Kind: WeldKind.Fillet } && weld.Throat > Math.Min(height, depth))
+            assume.Fault(path + ".weld", "the weld is thicker than the arm", "a fillet no thicker than the arm it holds");
         return new RigAntiTwist
         {
             Length = length,
@@ -53,20 +56,22 @@ internal static class ResolveRamEnd
             Height = height,
             Steel = found,
             Twist = twist,
-            Weld = said.Weld is null ? null : ResolveJoint.Weld(said.Weld, path, Math.Min(height, depth), assume),
+            Weld = weld,
             GuideDepth = guide ? said.GuideDepth!.Value : 0,
             GuideWidth = guide ? assume.Or(said.GuideWidth, path + ".guide-width", said.GuideDepth!.Value, Dimension.Length, "a square bar") : 0,
             GuideSpan = guide ? said.GuideSpan!.Value : 0,
         };
     }
 
-    private static RigSaddle? Cap(Saddle? said, Shelf shelf, Assumptions assume)
+    private static RigSaddle? Cap(Saddle? said, RigCylinder cylinder, Shelf shelf, Assumptions assume)
     {
         const string path = "ram.saddle";
         if (said is null)
             return null;
         string steel = assume.Or(said.Steel, path + ".steel", "unknown", "steel without papers is taken at the lowest structural grade");
-        return new RigSaddle(Resolver.Needed(said.Diameter, path + ".diameter"),
-            assume.Or(said.Hole, path + ".hole", 0, Dimension.Length, "a full face"), Resolver.SteelNamed(steel, shelf, path + ".steel", assume));
+        double diameter = Resolver.Needed(said.Diameter, path + ".diameter"), hole = assume.Or(said.Hole, path + ".hole", 0, Dimension.Length, "a full face");
+        if (Math.Max(hole, cylinder.Hole) >= Math.Min(diameter, cylinder.Rod))
+            assume.Fault(path + ".diameter", "between the holes of saddle and ram no face is left to bear on", "a saddle wider than the holes");
+        return new RigSaddle(diameter, hole, Resolver.SteelNamed(steel, shelf, path + ".steel", assume));
     }
 }

@@ -85,6 +85,8 @@ internal static class ResolveTieRods
         RigMember member = new(part, shape, net, ResolveFrame.SteelOf(plate.Steel, path + ".steel", frame, shelf, assume));
         // three rods' spacing would be generous; a plate ends about a rod's diameter and a half beyond the rod's centre
         double length = assume.Or(plate.Length, path + ".length", across + b / 4, Dimension.Length, "an eighth of its width beyond the rods at each side");
+        if (hole >= length)
+            assume.Fault(path + ".hole", "the hole is as long as the plate", "a hole smaller than the plate");
         return (member, new RigEndPlate(t, b, length, hole));
     }
 
