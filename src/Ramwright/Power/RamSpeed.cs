@@ -34,7 +34,7 @@ public static class RamSpeed
     public static double Time(double s, double v, Working? w = null)
     {
         Check.NotNegative(s);
-        Check.Positive(v);
+        Check.Positive(v, "speed of the ram");
         double t = s / v;
         w?.Step("t", "time for this part of the stroke", "s/v", t, Dimension.Time, Continuity,
             ("s", s, Dimension.Length), ("v", v, Dimension.Speed));
@@ -63,10 +63,10 @@ public static class RamSpeed
     public static int HandStrokes(double V, double perStroke)
     {
         Check.NotNegative(V);
-        Check.Positive(perStroke);
+        Check.Positive(perStroke, "oil per stroke");
         double strokes = Math.Ceiling(V / perStroke - 1e-9);    // a whole number that rounding pushed up stays whole
         if (!(strokes <= 1e9))
-            Check.Refuse(nameof(perStroke), perStroke, "large enough for fewer than a billion strokes");
+            Check.Refuse("oil per stroke", perStroke, "large enough for fewer than a billion strokes");
         return (int)Math.Max(0, strokes);
     }
 }
