@@ -36,6 +36,10 @@ public sealed class FrameResponse
         return new FrameResponse(plan, plan.Model.IsSameAs(like.Plan.Model) ? like._factored : new FactoredFrame(plan.Model));
     }
 
+    /// <summary>How a beam lies.</summary>
+    /// <param name="beam">Its number in the model.</param>
+    public MemberAxes Axes(int beam) => _factored.Beams[beam].Axes;
+
     /// <summary>How much the daylight grows for one newton, load centred, m/N.</summary>
     public double DaylightGrowth => Growth(0);
 

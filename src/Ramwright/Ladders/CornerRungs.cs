@@ -16,12 +16,12 @@ internal static class CornerRungs
             if (joint is not RigOnePieceJoint { Radius: var r })
                 continue;
             PlanPart part = response.Plan.Parts.First(p => p.Member.Part == member.Part);
-            PlanStation[] there = [.. part.Stations.Where(s => all || s.Cut is PlanCut.Joint or PlanCut.Both)];
+            var there = Places.Of(response, part.Stations.Where(s => all || s.Cut is PlanCut.Joint or PlanCut.Both));
             Shape strand = member.Shape.Strands[0].Shape;
             string id = Rung.IdOf(member.Part) + "-corner";
             if (InnerCorner.Curved(strand, r) is { } curved)
             {
-                Worst.Case(response, there, (_, a, w) =>
+                Worst.Case(there, (_, a, w) =>
                 {
                     w?.Note("Round an inner corner a beam is stressed higher inside than a straight one. Moments out of its plane are in the bending of the part, not here.");
                     return CurvedBeam.Yield(curved, a.N, insideIsTop ? a.My : -a.My, member.Fy, factors, w);
@@ -30,7 +30,7 @@ internal static class CornerRungs
                 continue;
             }
 
-            Worst.Case(response, there, (_, a, w) =>
+            Worst.Case(there, (_, a, w) =>
             {
                 if (w is not null)
                 {

@@ -43,6 +43,7 @@ internal static class FatigueRungs
         Shape strand = member.Shape.Strands[0].Shape;
         SectionProperties full = strand.Properties;
         string id = Rung.IdOf(member.Part);
+        Places places = add.At(part.Stations);
 
         DetailCategory plain = strand switch
         {
@@ -50,7 +51,7 @@ internal static class FatigueRungs
             Flat => DetailCategory.CutEdge,     // a bar, or a strip cut from plate: the file does not tell
             _ => DetailCategory.Rolled,
         };
-        add.Stations(id, member.Part, "at its edge", RungGroup.Frame, part.Stations, add.Strength(member.Fy, plain, DetailCategory.RolledShear),
+        add.Stations(id, member.Part, "at its edge", RungGroup.Frame, places, add.Strength(member.Fy, plain, DetailCategory.RolledShear),
             (_, a, w) => MemberFatigue.Edge(a, full, w));
 
         Holes(member.Net, PlanCut.Openings, "openings", "where it is cut", DetailCategory.Hole);
@@ -62,9 +63,8 @@ internal static class FatigueRungs
         {
             if (net is null)
                 return;
-            PlanStation[] there = [.. part.Stations.Where(s => s.Cut == cut || s.Cut == PlanCut.Both)];
             SectionProperties rest = net.Strands[0].Shape.Properties;
-            add.Stations($"{id}-{suffix}", member.Part, where, RungGroup.Frame, there, add.Strength(member.Fy, detail), (_, a, w) => (MemberFatigue.Net(a, full, rest, w), 0));
+            add.Stations($"{id}-{suffix}", member.Part, where, RungGroup.Frame, places.CutBy(cut), add.Strength(member.Fy, detail), (_, a, w) => (MemberFatigue.Net(a, full, rest, w), 0));
         }
     }
 
@@ -95,15 +95,15 @@ internal static class FatigueRungs
         {
             // both parts are looked at where the gusset ends: there it is an attachment along them
             double along = gusset.Square(joint.Joint.Fit), across = gusset.InPlane(joint.Joint.Fit);
-            add.Stations(id + "-toe", $"{joint.Beam.Part} at the end of the gusset of the {name}", "", RungGroup.Joints, add.OfBeam(joints),
+            add.Stations(id + "-toe", $"{joint.Beam.Part} at the end of the gusset of the {name}", "", RungGroup.Joints, add.At(add.OfBeam(joints)),
                 add.Strength(joint.Beam.Fy, DetailCategory.Gusset(along)), Toe(joint.Beam));
-            add.Stations(id + "-face", $"{joint.Onto.Part} at the end of the gusset of the {name}", "", RungGroup.Joints, add.OfOnto(joints),
+            add.Stations(id + "-face", $"{joint.Onto.Part} at the end of the gusset of the {name}", "", RungGroup.Joints, add.At(add.OfOnto(joints)),
                 add.Strength(joint.Onto.Fy, DetailCategory.Gusset(across)), Toe(joint.Onto));
             return;
         }
 
-        add.Stations(id + "-toe", $"{joint.Beam.Part} beside the weld of the {name}", "", RungGroup.Joints, add.OfBeam(joints), add.Strength(joint.Beam.Fy, onBeam), Toe(joint.Beam));
-        add.Stations(id + "-face", $"{joint.Onto.Part} beside the weld of the {name}", "", RungGroup.Joints, add.OfOnto(joints), add.Strength(joint.Onto.Fy, onOnto), Toe(joint.Onto));
+        add.Stations(id + "-toe", $"{joint.Beam.Part} beside the weld of the {name}", "", RungGroup.Joints, add.At(add.OfBeam(joints)), add.Strength(joint.Beam.Fy, onBeam), Toe(joint.Beam));
+        add.Stations(id + "-face", $"{joint.Onto.Part} beside the weld of the {name}", "", RungGroup.Joints, add.At(add.OfOnto(joints)), add.Strength(joint.Onto.Fy, onOnto), Toe(joint.Onto));
 
         static Func<PlanStation, Actions, Working?, (double, double)> Toe(RigMember member) => (station, a, w) =>
         {
@@ -169,6 +169,8 @@ internal static class FatigueRungs
         public bool SlottedInto(RigMember member) =>
             response.Plan.Joints.Any(j => j.Joint is RigSlottedJoint && j.Onto.Part == member.Part);
 
+        public Places At(IEnumerable<PlanStation> stations) => Places.Of(response, stations);
+
         /// <summary>Where the fixed ends of the joints stand.</summary>
         public PlanStation[] OfBeam(PlanJoint[] joints) =>
         [
@@ -182,7 +184,7 @@ internal static class FatigueRungs
             PlanStation[] all = [.. StationsOf(joints[0].Onto).Where(s => s.Cut is PlanCut.Joint or PlanCut.Both)];
             foreach (PlanJoint joint in joints)
             {
-                double[] off = [.. all.Select(s => (MemberAxes.Of(response.Plan.Model, s.Beam).At(s.X) - joint.Centre).Length)];
+                double[] off = [.. all.Select(s => (response.Axes(s.Beam).At(s.X) - joint.Centre).Length)];
                 double least = off.Length == 0 ? 0 : off.Min();
                 for (int i = 0; i < all.Length; i++)
                 {
@@ -199,11 +201,11 @@ internal static class FatigueRungs
             response.Plan.Parts.First(p => p.Member.Part == member.Part).Stations;
 
         public void Stations(
-            string id, string part, string where, RungGroup group, IReadOnlyList<PlanStation> stations, FatigueStrength strength,
+            string id, string part, string where, RungGroup group, Places places, FatigueStrength strength,
             Func<PlanStation, Actions, Working?, (double Sigma, double Tau)> stress)
         {
             var most = new Most();
-            Worst? worst = Worst.Case(response, stations, (s, a, w) => Limit(strength, stress(s, a, w), most, w));
+            Worst? worst = Worst.Case(places, (s, a, w) => Limit(strength, stress(s, a, w), most, w));
             Put(worst, id, part, where, group, strength, most, plural: false);
         }
 
@@ -228,12 +230,14 @@ internal static class FatigueRungs
         {
             string from = where.Length == 0 ? "" : " " + where;
             DetailCategory detail = strength.Detail;
-            worst?.Into(rungs, new Words(id + "-fatigue", part, $"{(plural ? "crack" : "cracks")} in time{from}", $"may crack{from} within {rig.Loading.Squeezes:#,0} squeezes", plural), group, FactorFrom, detail.Source,
+            worst?.Into(rungs, new Words(id + "-fatigue", part, $"{(plural ? "crack" : "cracks")} in time{from}", $"may crack{from} within {Squeezes} squeezes", plural), group, FactorFrom, detail.Source,
                 new FatigueLife(id + "-fatigue", part, where, $"{detail.What}; {detail.Source}", strength.Squeezes(most.Sigma, most.Tau, rig.Wanted, _factors)));
         }
 
-        private string FactorFrom =>
+        private string FactorFrom => field ??=
             $"{_factors.Mf:0.##} on the fatigue strength ({FatigueFactors.StrengthSource}), {_factors.Ff:0.##} on the stress range ({FatigueFactors.LoadSource})";
+
+        private string Squeezes => field ??= $"{rig.Loading.Squeezes:#,0}";
 
         private sealed class Most
         {

@@ -70,7 +70,7 @@ internal static class GussetRungs
     /// <summary>From the joint's face into the beam.</summary>
     private static Vector Away(FrameResponse response, PlanJoint joint)
     {
-        Vector to = MemberAxes.Of(response.Plan.Model, joint.Numbers[0]).At(joint.X) - joint.Centre;
+        Vector to = response.Axes(joint.Numbers[0]).At(joint.X) - joint.Centre;
         return Math.Sign(to.Dot(joint.Normal)) * joint.Normal;
     }
 }

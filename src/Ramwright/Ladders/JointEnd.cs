@@ -13,10 +13,10 @@ internal readonly record struct JointEnd(Vector Force, Vector Moment, Vector At)
     public static JointEnd Of(FrameResponse response, FrameSolution solution, PlanJoint joint)
     {
         Vector force = Vector.Zero, moment = Vector.Zero;
-        Vector at = MemberAxes.Of(response.Plan.Model, joint.Numbers[0]).At(joint.X);
+        Vector at = response.Axes(joint.Numbers[0]).At(joint.X);
         foreach (int number in joint.Numbers)
         {
-            MemberAxes axes = MemberAxes.Of(response.Plan.Model, number);
+            MemberAxes axes = response.Axes(number);
             Actions a = solution.At(number, joint.X);
             Vector f = axes.ToGlobal(a.N, a.Vy, a.Vz);
             force += f;

@@ -21,6 +21,7 @@ internal static class MemberRungs
             SectionProperties full = strand.Properties;
             string id = Rung.IdOf(member.Part);
             string load = Factoring.Load(rig);
+            var places = Places.Of(response, part.Stations);
             SectionWalls walls = SectionWalls.Of(strand);
             if (walls.WhyNot(member.Fy) is { } thin)
                 throw new PressFaultsException([new Fault($"frame.{id}.section", thin, "a thicker wall")]);
@@ -31,10 +32,10 @@ internal static class MemberRungs
                 return (its == SectionClass.Four ? SectionClass.Three : its, fy);
             }
 
-            Worst.Case(response, part.Stations, (_, a, w) => Counted(walls, a, w) is var c ? MemberSection.Yield(a, full, c.Fy, factors, c.Class, w) : null)
+            Worst.Case(places, (_, a, w) => Counted(walls, a, w) is var c ? MemberSection.Yield(a, full, c.Fy, factors, c.Class, w) : null)
                 ?.Into(rungs, new Words(id + "-bending", member.Part, "bends at the edge", "starts to bend for good"), RungGroup.Frame, load, MemberSection.YieldSource);
 
-            Worst.Case(response, part.Stations, (_, a, w) => WebShear.Shear(a, full, member.Fy * walls.InShear(member.Fy, w), factors, w))
+            Worst.Case(places, (_, a, w) => WebShear.Shear(a, full, member.Fy * walls.InShear(member.Fy, w), factors, w))
                 ?.Into(rungs, new Words(id + "-shear", member.Part, "shears through its web", "shears through its web"), RungGroup.Frame, load, WebShear.Source);
 
             NetSectionRung(member.Net, PlanCut.Openings, "net-section", "gives where it is cut");
@@ -43,26 +44,26 @@ internal static class MemberRungs
             {
                 if (net is null)
                     return;
-                PlanStation[] there = [.. part.Stations.Where(s => s.Cut == cut || s.Cut == PlanCut.Both)];
+                Places there = places.CutBy(cut);
                 Shape left = net.Strands[0].Shape;
                 SectionProperties rest = left.Properties;
                 SectionWalls thinned = SectionWalls.Of(left);
-                Worst.Case(response, there, (_, a, w) => Counted(thinned, a, w) is var c ? NetSection.Yield(a, full, rest, c.Fy, factors, c.Class, w) : null)
+                Worst.Case(there, (_, a, w) => Counted(thinned, a, w) is var c ? NetSection.Yield(a, full, rest, c.Fy, factors, c.Class, w) : null)
                     ?.Into(rungs, new Words($"{id}-{suffix}", member.Part, what, what), RungGroup.Frame, load, MemberSection.YieldSource);
-                Worst.Case(response, there, (_, a, w) => NetSection.Tension(a.N, full.A, rest.A, member.Fy, member.Fu, factors, w))
+                Worst.Case(there, (_, a, w) => NetSection.Tension(a.N, full.A, rest.A, member.Fy, member.Fu, factors, w))
                     ?.Into(rungs, new Words($"{id}-{suffix}-pull", member.Part, "breaks through its holes", "breaks through its holes"), RungGroup.Frame,
                         Factoring.Break(rig), NetSection.TensionSource);
             }
 
             var runs = new StrandRuns(response, part);
-            Worst.Case(response, part.Stations, (solution, station, a, w) =>
+            Worst.Case(places, (solution, station, a, w) =>
             {
                 double fy = walls.Counted(a, member.Fy, w).Fy;
                 return Tipping.Tips(a, full, runs.Chi(solution, station, fy, w), fy, factors, w);
             })?.Into(rungs, new Words(id + "-tipping", member.Part, "tips over sideways", "tips over sideways"), RungGroup.Frame, load, Tipping.Source);
 
             var column = new Column(part.Clear, part.Clear, strand.CurveY, strand.CurveZ);
-            Worst.Case(response, part.Stations, (solution, station, a, w) =>
+            Worst.Case(places, (solution, station, a, w) =>
             {
                 if (!(a.N < -1 / Limit.Farthest))
                     return null;

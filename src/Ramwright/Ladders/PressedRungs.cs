@@ -78,8 +78,9 @@ internal static class PressedRungs
             ? [.. part.Stations.Where(p => p.Cut == PlanCut.Openings)]
             : [.. part.Stations.Select(p => p with { X = response.Solutions[0].Length(p.Beam), Where = "" })];
 
+        var places = Places.Of(response, there);
         void Add(string suffix, string what, Citation source, Func<double, Actions, Working?, Limit?> check) =>
-            (Worst.Case(response, there, (solution, station, a, w) => check(runs.Force(solution, station), a, w)) is { } worst ? worst with { Where = bearing.Where } : null)
+            (Worst.Case(places, (solution, station, a, w) => check(runs.Force(solution, station), a, w)) is { } worst ? worst with { Where = bearing.Where } : null)
                 ?.Into(rungs, new Words($"{id}-{suffix}", member.Part, what, what), RungGroup.Frame, Factoring.Load(rig), source);
 
         switch (strand)

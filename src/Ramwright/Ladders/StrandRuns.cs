@@ -14,6 +14,7 @@ internal sealed class StrandRuns
     private readonly PlanPart _part;
     private readonly int[][] _chains;
     private readonly Run[][] _runs;     // by load case, by chain
+    private readonly (double Fy, double Chi)[][] _chi;
     private readonly SectionProperties _section;
     private readonly bool _tips;
     private readonly double _lopsided;
@@ -27,15 +28,31 @@ internal sealed class StrandRuns
         _lopsided = Tipping.Lopsided(strand);
         _chains = Chains(response.Plan.Model, part.Beams, part.Member.Shape.Strands.Count);
         _runs = [.. response.Solutions.Select(s => _chains.Select(c => Of(s, c)).ToArray())];
+        _chi = [.. _runs.Select(r => new (double, double)[r.Length])];
     }
 
     /// <summary>Transverse force that the ram lays on the strand at a station, N per newton.</summary>
-    public double Force(FrameSolution solution, PlanStation station) => Found(solution, station).Force;
+    public double Force(FrameSolution solution, PlanStation station)
+    {
+        (int at, int chain) = Found(solution, station);
+        return _runs[at][chain].Force;
+    }
 
     /// <summary>χ_LT of the strand at a station.</summary>
     public double Chi(FrameSolution solution, PlanStation station, double fy, Working? w)
     {
-        Run run = Found(solution, station);
+        (int at, int chain) = Found(solution, station);
+        if (w is not null)
+            return Chi(_runs[at][chain], fy, w);
+        // the same all along a strand, as long as all of its section counts
+        ref (double Fy, double Chi) known = ref _chi[at][chain];
+        if (known.Fy != fy)
+            known = (fy, Chi(_runs[at][chain], fy, null));
+        return known.Chi;
+    }
+
+    private double Chi(Run run, double fy, Working? w)
+    {
         if (!_tips || !(run.MostMoment > 1 / Limit.Farthest))
             return 1;
         double L = _part.Clear, Fcr;
@@ -76,7 +93,7 @@ internal sealed class StrandRuns
     /// <summary>The farther edge, on the safe side.</summary>
     private double Edge => Math.Max(_section.Top, _section.Bottom);
 
-    private Run Found(FrameSolution solution, PlanStation station)
+    private (int Case, int Chain) Found(FrameSolution solution, PlanStation station)
     {
         int at = 0;
         while (!ReferenceEquals(_response.Solutions[at], solution))
@@ -84,7 +101,7 @@ internal sealed class StrandRuns
         for (int i = 0; i < _chains.Length; i++)
         {
             if (Array.IndexOf(_chains[i], station.Beam) >= 0)
-                return _runs[at][i];
+                return (at, i);
         }
 
         throw new ArgumentException($"no strand of the {_part.Member.Part} is looked at there", nameof(station));

@@ -11,40 +11,41 @@ namespace Ramwright.Ladders;
 /// <param name="Work">Writes the working of just this place and case.</param>
 internal sealed record Worst(Limit Limit, string Where, string CaseName, Action<Working> Work)
 {
-    /// <summary>Tries every station in every load case.</summary>
-    /// <param name="response">How the frame answers.</param>
-    /// <param name="stations">Where to look.</param>
+    /// <summary>Tries every place in every load case.</summary>
+    /// <param name="places">Where to look.</param>
     /// <param name="check">The check: place, actions per newton, working.</param>
     /// <returns>The tightest, or null where the check applies nowhere.</returns>
-    public static Worst? Case(
-        FrameResponse response, IReadOnlyList<PlanStation> stations, Func<PlanStation, Actions, Working?, Limit?> check) =>
-        Case(response, stations, (_, station, a, w) => check(station, a, w));
+    public static Worst? Case(Places places, Func<PlanStation, Actions, Working?, Limit?> check) =>
+        Case(places, (_, station, a, w) => check(station, a, w));
 
-    /// <inheritdoc cref="Case(FrameResponse, IReadOnlyList{PlanStation}, Func{PlanStation, Actions, Working?, Limit?})"/>
-    public static Worst? Case(
-        FrameResponse response, IReadOnlyList<PlanStation> stations, Func<FrameSolution, PlanStation, Actions, Working?, Limit?> check)
+    /// <inheritdoc cref="Case(Places, Func{PlanStation, Actions, Working?, Limit?})"/>
+    public static Worst? Case(Places places, Func<FrameSolution, PlanStation, Actions, Working?, Limit?> check)
     {
         Limit? least = null;
-        PlanStation? where = null;
-        FrameSolution? when = null;
-        foreach (FrameSolution solution in response.Solutions)
+        int where = -1, when = -1;
+        for (int s = 0; s < places.Solutions.Count; s++)
         {
-            foreach (PlanStation station in stations)
+            FrameSolution solution = places.Solutions[s];
+            ReadOnlySpan<Actions> at = places.At(s);
+            for (int i = 0; i < at.Length; i++)
             {
-                if (check(solution, station, station.Actions(solution), null) is not { } limit)
+                if (check(solution, places.Stations[i], at[i], null) is not { } limit)
                     continue;
                 if (least is { } so && so.SafeTo * (1 - 1e-9) <= limit.SafeTo)
                     continue;
-                (least, where, when) = (limit, station, solution);
+                (least, where, when) = (limit, i, s);
             }
         }
 
-        if (least is not { } found || where is null || when is null)
+        if (least is not { } found)
             return null;
-        return new Worst(found, where.Where, when.Case.Name, w =>
+        PlanStation there = places.Stations[where];
+        FrameSolution worst = places.Solutions[when];
+        Actions acting = places.At(when)[where];
+        return new Worst(found, there.Where, worst.Case.Name, w =>
         {
-            w.Note($"Worst place: {where.Where}. Worst load case: {when.Case.Name}. Actions are those of one newton at the ram.");
-            check(when, where, where.Actions(when), w);
+            w.Note($"Worst place: {there.Where}. Worst load case: {worst.Case.Name}. Actions are those of one newton at the ram.");
+            check(worst, there, acting, w);
         });
     }
 

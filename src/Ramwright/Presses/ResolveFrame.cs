@@ -40,10 +40,10 @@ internal static class ResolveFrame
             RamDrop = RamDrop(said, assume),
             Horizontal = said.Horizontal == true,
             Width = Resolver.Needed(said.Width, "frame.width"),
-            Crown = WithJointHoles(crown, crownJoint, beam: true, assume),
-            Bed = WithJointHoles(bed, bedJoint, beam: true, assume),
+            Crown = WithJointHoles(crown, crownJoint, beam: true, shelf, assume),
+            Bed = WithJointHoles(bed, bedJoint, beam: true, shelf, assume),
             // the holes at the crown are taken for both ends: joints at crown and bed are seldom different, but for a bed on pins
-            Upright = Weaker(WithJointHoles(upright, crownJoint, beam: false, assume), said.BedPins is null ? upright : WithJointHoles(upright, bedJoint, beam: false, assume)),
+            Upright = Weaker(WithJointHoles(upright, crownJoint, beam: false, shelf, assume), said.BedPins is null ? upright : WithJointHoles(upright, bedJoint, beam: false, shelf, assume)),
             CrownJoint = crownJoint,
             BedJoint = bedJoint,
             BedPins = said.BedPins is { } rows
@@ -77,7 +77,7 @@ internal static class ResolveFrame
         double throat = Resolver.Needed(said.Throat, "frame.throat");
         RigJoint joint = ResolveJoint.Of(said.ArmJoint, "frame.arm-joint", upper, column, shelf, assume);
         if (joint is RigSlottedJoint slotted)
-            column = Slot(column, Math.Max(upper.Shape.Properties.Width, lower.Shape.Properties.Width) + 2 * slotted.Play, assume);
+            column = Slot(column, Math.Max(upper.Shape.Properties.Width, lower.Shape.Properties.Width) + 2 * slotted.Play, shelf, assume);
 
         double dieWidth = DieWidth(said, assume);
         double dieDepth = said.DieDepth is null && dieWidth == 0 ? 0 : assume.Or(said.DieDepth, "frame.die-depth", dieWidth, Dimension.Length, "square dies");
@@ -99,7 +99,7 @@ internal static class ResolveFrame
     }
 
     /// <summary>A column with the slot that a bar passes through.</summary>
-    private static RigMember Slot(RigMember column, double slot, Assumptions assume)
+    private static RigMember Slot(RigMember column, double slot, Shelf shelf, Assumptions assume)
     {
         if (column.Shape is not ISection section)
         {
@@ -115,7 +115,7 @@ internal static class ResolveFrame
             return column;
         }
 
-        return column with { JointNet = new Slotted(section, slot) { Name = column.Shape.Name + " at the slot", Source = column.Shape.Source } };
+        return column with { JointNet = shelf.Known.Same(new Slotted(section, slot) { Name = column.Shape.Name + " at the slot", Source = column.Shape.Source }) };
     }
 
     internal static double DieWidth(PressFrame said, Assumptions assume) =>
@@ -133,7 +133,7 @@ internal static class ResolveFrame
         if (!SectionText.TryRead(name, shelf, said?.Apart, out Shape? shape, out ReadingFault? fault))
             throw new PressFaultsException([new Fault($"{path}.section", fault.Found, fault.Wanted, Against: said?.Apart is null ? null : $"{path}.apart")]);
         if (shape is Pair halves && clasped is { } upright)
-            shape = Clasping(halves, said?.Apart, upright, path, assume);
+            shape = shelf.Known.Same(Clasping(halves, said?.Apart, upright, path, assume));
         else if (shape is Pair && said?.Apart is null)
             assume.Note(path + ".apart", "touching", "nothing said of a gap: the weaker way sideways");
         if (shape.BendsAskew)
@@ -148,8 +148,8 @@ internal static class ResolveFrame
         }
 
         if (said?.Turned == true)
-            shape = new Turned(shape) { Name = shape.Name + " turned", Source = shape.Source };
-        return new RigMember(part, shape, Cut(shape, said?.Openings, path, assume), SteelOf(said?.Steel, path + ".steel", frame, shelf, assume)) { Stiffened = said?.Stiffened?.Thickness };
+            shape = shelf.Known.Same(new Turned(shape) { Name = shape.Name + " turned", Source = shape.Source });
+        return new RigMember(part, shape, Cut(shape, said?.Openings, path, shelf, assume), SteelOf(said?.Steel, path + ".steel", frame, shelf, assume)) { Stiffened = said?.Stiffened?.Thickness };
     }
 
     /// <summary>The halves of a lapped beam stand as far apart as what they clasp is wide.</summary>
@@ -172,7 +172,7 @@ internal static class ResolveFrame
         return Resolver.SteelNamed(steel, shelf, path, assume);
     }
 
-    private static Shape? Cut(Shape shape, IReadOnlyList<Opening>? openings, string path, Assumptions assume)
+    private static Shape? Cut(Shape shape, IReadOnlyList<Opening>? openings, string path, Shelf shelf, Assumptions assume)
     {
         Shape? net = null;
         for (int i = 0; i < (openings?.Count ?? 0); i++)
@@ -184,22 +184,22 @@ internal static class ResolveFrame
                 OpeningIn.BothFlanges => HolePlace.BothFlanges,
                 _ => HolePlace.Web,
             };
-            net = Drill(net ?? shape, place, o.Width ?? 0, (int)(o.Count ?? 1), $"{path}.openings.{i}", assume) ?? net;
+            net = Drill(net ?? shape, place, o.Width ?? 0, (int)(o.Count ?? 1), $"{path}.openings.{i}", shelf, assume) ?? net;
         }
 
         return net;
     }
 
-    internal static Shape? Drill(Shape shape, HolePlace place, double width, int count, string path, Assumptions assume)
+    internal static Shape? Drill(Shape shape, HolePlace place, double width, int count, string path, Shelf shelf, Assumptions assume)
     {
         if (Drilled.WhyNot(shape, place, width, count) is not { } reason)
-            return Drilled.Through(shape, place, width, count);
+            return shelf.Known.Same(Drilled.Through(shape, place, width, count));
         assume.Fault(path, reason, "a hole that fits the section");
         return null;
     }
 
     /// <summary>A member with the holes that the bolts or the pin of a lap make in its webs.</summary>
-    private static RigMember WithJointHoles(RigMember member, RigJoint joint, bool beam, Assumptions assume)
+    private static RigMember WithJointHoles(RigMember member, RigJoint joint, bool beam, Shelf shelf, Assumptions assume)
     {
         (double hole, int abreast) = joint switch
         {
@@ -215,6 +215,6 @@ internal static class ResolveFrame
             return member;
         }
 
-        return member with { JointNet = Drilled.Through(member.Shape, HolePlace.Web, hole, abreast) };
+        return member with { JointNet = shelf.Known.Same(Drilled.Through(member.Shape, HolePlace.Web, hole, abreast)) };
     }
 }

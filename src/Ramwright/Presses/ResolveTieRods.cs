@@ -80,8 +80,8 @@ internal static class ResolveTieRods
         double t = Resolver.Needed(plate.Thickness, path + ".thickness"), b = Resolver.Needed(plate.Width, path + ".width");
         double hole = plate.Hole ?? 0;
         string name = $"plate {b * 1000:0.##}x{t * 1000:0.##}";
-        Shape shape = new Turned(new Flat(b, t) { Name = name, Source = SectionText.AsGiven }) { Name = name, Source = SectionText.AsGiven };
-        Shape? net = hole > 0 ? ResolveFrame.Drill(shape, HolePlace.Web, hole, 1, path + ".hole", assume) : null;
+        Shape shape = shelf.Known.Same(new Turned(new Flat(b, t) { Name = name, Source = SectionText.AsGiven }) { Name = name, Source = SectionText.AsGiven });
+        Shape? net = hole > 0 ? ResolveFrame.Drill(shape, HolePlace.Web, hole, 1, path + ".hole", shelf, assume) : null;
         RigMember member = new(part, shape, net, ResolveFrame.SteelOf(plate.Steel, path + ".steel", frame, shelf, assume));
         // three rods' spacing would be generous; a plate ends about a rod's diameter and a half beyond the rod's centre
         double length = assume.Or(plate.Length, path + ".length", across + b / 4, Dimension.Length, "an eighth of its width beyond the rods at each side");

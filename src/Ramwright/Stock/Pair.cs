@@ -22,14 +22,11 @@ public sealed record Pair(Shape Half, double Apart = 0, bool ToesTogether = fals
     public double Apart { get; } = DimensionCheck.From(0, Apart, double.PositiveInfinity);
 
     /// <inheritdoc/>
-    public override IReadOnlyList<Strand> Strands
+    protected override IReadOnlyList<Strand> Split()
     {
-        get
-        {
-            SectionProperties half = Half.Properties;
-            double y = Apart / 2 + (ToesTogether ? half.Right : half.Left);
-            return [new Strand(Half, y, 0, ToesTogether), new Strand(Half, -y, 0, !ToesTogether)];
-        }
+        SectionProperties half = Half.Properties;
+        double y = Apart / 2 + (ToesTogether ? half.Right : half.Left);
+        return [new Strand(Half, y, 0, ToesTogether), new Strand(Half, -y, 0, !ToesTogether)];
     }
 
     /// <inheritdoc/>

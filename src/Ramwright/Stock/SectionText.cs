@@ -57,7 +57,9 @@ public static partial class SectionText
     {
         ArgumentNullException.ThrowIfNull(text);
         ArgumentNullException.ThrowIfNull(shelf);
-        shape = null;
+        fault = null;
+        if (shelf.Known.TryRead(text, apart, out shape))
+            return true;
         string words = text.Replace('×', 'x').Replace('*', 'x');
         int start = words.Length - words.TrimStart().Length;
         words = words.TrimEnd();
@@ -102,6 +104,7 @@ public static partial class SectionText
             shape = new Pair(one, apart ?? 0, toes) { Name = $"2 x {one.Name}{(toes ? " toes together" : "")}", Source = one.Source };
         if (turned)
             shape = new Turned(shape) { Name = $"{shape.Name} turned", Source = one.Source };
+        shape = shelf.Known.Read(text, apart, shape);
         return true;
     }
 

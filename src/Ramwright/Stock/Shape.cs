@@ -8,11 +8,12 @@ namespace Ramwright.Stock;
 /// A cross-section by its dimensions: the one truth from which properties, weights, drawings and cut parts follow.
 /// Immutable; properties are computed once.
 /// </summary>
-/// <remarks>The first use of <see cref="Properties"/> or <see cref="Outline"/> may come from any thread.</remarks>
+/// <remarks>The first use of <see cref="Properties"/> , <see cref="Outline"/> or <see cref="Strands"/> may come from any thread.</remarks>
 public abstract record Shape
 {
     private SectionProperties? _properties;
     private Outline? _outline;
+    private IReadOnlyList<Strand>? _strands;
 
     /// <summary>A shape; its name and source are set beside this.</summary>
     protected Shape()
@@ -84,7 +85,10 @@ public abstract record Shape
     }
 
     /// <summary>The single shapes it is made of: itself, or the halves of a pair.</summary>
-    public virtual IReadOnlyList<Strand> Strands => [new Strand(this, 0, 0, false)];
+    public IReadOnlyList<Strand> Strands => _strands ??= Split();
+
+    /// <summary>Takes it apart into the single shapes it is made of.</summary>
+    protected virtual IReadOnlyList<Strand> Split() => [new Strand(this, 0, 0, false)];
 
     /// <summary>The webs that a hole at mid-depth may go through.</summary>
     internal virtual IReadOnlyList<WebStrip> Webs => [];

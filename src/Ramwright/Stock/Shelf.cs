@@ -35,8 +35,11 @@ public sealed record Shelf
         {
             _sections = value;
             _byName = null;
+            Known = new KnownShapes();
         }
     }
+    /// <summary>What was read from these sections before.</summary>
+    internal KnownShapes Known { get; private init; } = new();
     /// <summary>Bolt and rod classes, a row per range of diameters.</summary>
     public required IReadOnlyList<PropertyClass> Classes { get; init; }
     /// <summary>Threads that go by name: coarse metric ones, UNC, UNF and UN.</summary>
@@ -128,7 +131,7 @@ public sealed record Shelf
         string key = Key(name);
         if (key.StartsWith("ISO", StringComparison.Ordinal))
             key = key[3..];
-        return (oil = Oils.FirstOrDefault(o => Key(o.Name) == key)) is not null;
+        return (oil = Oils.FirstOrDefault(o => SameName(o.Name, key))) is not null;
     }
 
     /// <summary>The steels whose names are nearest to what was written.</summary>
@@ -156,7 +159,23 @@ public sealed record Shelf
         NearestWord.Ranked(written, Oils.Select(o => o.Name), count);
 
     /// <summary>Whether two stock names are the same but for case, spaces, and × for x.</summary>
-    public static bool SameName(string a, string b) => Key(a) == Key(b);
+    public static bool SameName(string a, string b)
+    {
+        ArgumentNullException.ThrowIfNull(a);
+        ArgumentNullException.ThrowIfNull(b);
+        int i = 0, j = 0;
+        while (true)
+        {
+            while (i < a.Length && char.IsWhiteSpace(a[i]))
+                i++;
+            while (j < b.Length && char.IsWhiteSpace(b[j]))
+                j++;
+            if (i == a.Length || j == b.Length)
+                return i == a.Length && j == b.Length;
+            if (Key(a[i++]) != Key(b[j++]))
+                return false;
+        }
+    }
 
     /// <summary>A name without what does not count, to compare by: no spaces, capitals, X for the sign of multiplication.</summary>
     public static string Key(string name)
@@ -167,11 +186,13 @@ public sealed record Shelf
         foreach (char c in name)
         {
             if (!char.IsWhiteSpace(c))
-                key[length++] = c is '×' or '*' ? 'X' : char.ToUpperInvariant(c);
+                key[length++] = Key(c);
         }
 
         return new string(key[..length]);
     }
+
+    private static char Key(char c) => c is '×' or '*' ? 'X' : char.ToUpperInvariant(c);
 
     /// <inheritdoc/>
     public bool Equals(Shelf? other) => ReferenceEquals(this, other);

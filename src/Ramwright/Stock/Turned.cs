@@ -11,15 +11,12 @@ public sealed record Turned(Shape Of) : Shape
 
     /// <inheritdoc/>
     /// <remarks>A quarter turn anticlockwise takes y to z, and z to −y.</remarks>
-    public override IReadOnlyList<Strand> Strands
+    protected override IReadOnlyList<Strand> Split()
     {
-        get
-        {
-            IReadOnlyList<Strand> before = Of.Strands;
-            return before.Count == 1
-                ? [new Strand(this, 0, 0, false)]
-                : [.. before.Select(s => new Strand(new Turned(s.Shape) { Name = Name, Source = Source }, -s.Z, s.Y, s.Mirrored))];
-        }
+        IReadOnlyList<Strand> before = Of.Strands;
+        return before.Count == 1
+            ? base.Split()
+            : [.. before.Select(s => new Strand(new Turned(s.Shape) { Name = Name, Source = Source }, -s.Z, s.Y, s.Mirrored))];
     }
 
     /// <inheritdoc/>
