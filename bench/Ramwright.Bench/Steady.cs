@@ -10,7 +10,7 @@ namespace Ramwright.Bench;
 /// <summary>Full checks without end on every core: how many a second, and whether memory stays flat.</summary>
 internal static class Steady
 {
-    private const int Reports = 10, Batches = 101;
+    private const int Reports = 10, Batches = 1001;
 
     /// <summary>Checks the example presses in turn, settled anew each time.</summary>
     /// <param name="checks">How many in all.</param>
