@@ -54,6 +54,10 @@ public class FittingLimitsTest
         Limit rod = RoundBar.Pulls(1, 817e-6, 370e6, 630e6, PartialFactors.Recommended)!.Value;
         r.Near("yields, kN", 302.3, rod.GivesAt / 1e3, 0.001);
         r.Near("safe, kN", 302.3 / 1.5, rod.SafeTo / 1e3, 0.001);
+        // S355 (470), half a newton for one, γ_M0 1.1: 355/1.1 = 322.7 and 0.9·470/1.25 = 338.4; γ_M2 1.5: 282
+        r.Near("S355, γ_M0 1.1, kN", 322.727 * 817e-3 / 0.5, RoundBar.Pulls(0.5, 817e-6, 355e6, 470e6, new PartialFactors(M0: 1.1, Load: 1))!.Value.SafeTo / 1e3, 1e-5);
+        r.Near("S355, γ_M2 1.5, kN", 282 * 817e-3 / 0.5, RoundBar.Pulls(0.5, 817e-6, 355e6, 470e6, new PartialFactors(M2: 1.5, Load: 1))!.Value.SafeTo / 1e3, 1e-9);
+        r.Near("brittle, 900 (950), gives at, kN", 0.9 * 950 * 817e-3 / 0.5, RoundBar.Pulls(0.5, 817e-6, 900e6, 950e6, One)!.Value.GivesAt / 1e3, 1e-9);
     }
 
     [Fact]
@@ -85,6 +89,13 @@ public class FittingLimitsTest
         r.Near("3/4 in, lbf", 5000, SetScrew.Holds(0.01905) / 4.448222, 1e-6);
         Near.Relative(2 * SetScrew.Holds(0.012) / 0.1, SetScrew.Slips(0.1, 0.012, 2)!.Value.GivesAt, 1e-12);
         Assert.Throws<ArgumentOutOfRangeException>(() => SetScrew.Holds(0.005));
+        Near.Relative(0.00635, SetScrew.Range.From, 1e-12);
+        Near.Relative(0.0254, SetScrew.Range.UpTo, 1e-12);
+        double[] pounds = [1000, 1500, 2000, 2500, 3000, 3500, 4000, 5000, 6000, 7000], sixteenths = [4, 5, 6, 7, 8, 9, 10, 12, 14, 16];
+        for (int i = 0; i < pounds.Length; i++)
+            r.Near($"{sixteenths[i]}/16 in, lbf", pounds[i], SetScrew.Holds(sixteenths[i] / 16 * 0.0254) / 4.448222, 1e-6);
+        Assert.Throws<ArgumentOutOfRangeException>(() => SetScrew.Slips(0.1, 0.012, 0));
+        Assert.Throws<ArgumentOutOfRangeException>(() => SetScrew.Slips(0.1, 0.012, 2, 0.9));
     }
 
     [Fact]

@@ -84,6 +84,42 @@ public class LocalChecksTest
         clamped.Near("σ, MPa", 51.3, PlatePatch.RoundClamped(100e3, 0.15, 0.04, 0.04).Stress / 1e6, 0.005);
         clamped.Near("y, mm", 0.0364, PlatePatch.RoundClamped(100e3, 0.15, 0.04, 0.04).Deflection * 1e3, 0.005);
         Assert.Throws<ArgumentOutOfRangeException>(() => PlatePatch.RectangleSupported(1, 0.2, 0.3, 0.03, 0.01));
+
+        double[] centre = [-0.238, -0.078, 0.011, 0.053, 0.068, 0.067, 0.067];
+        for (int i = 0; i < ratio.Length; i++)
+            fixedEdges.Within($"centre, a/b {ratio[i]}", centre[i], PlatePatch.Fixed(ratio[i]).Centre, 1e-9);
+        // 3·100e3/(2π·900) = 53.05 MPa times 1.3 ln(600/40π) − 0.238 = 1.7943; edge −0.7542·100e3/900
+        var held = new Reference("MB-47", "Roark 7th ed. table 11.4, fixed edges: W 100 kN, b 300, t 30, r0 40", Trust.OwnNumbers);
+        (double c, double edge, double bow) = PlatePatch.RectangleFixed(100e3, 0.3, 0.3, 0.03, 0.04);
+        held.Near("centre, MPa", 95.19, c / 1e6, 0.001);
+        held.Near("edge, MPa", -83.8, edge / 1e6, 0.001);
+        held.Near("y, mm", 0.0611 * 1e5 * 9e4 / (210e3 * 27e3), bow * 1e3, 1e-9);
+        held.Near("edge at a/b 1.2, MPa", -0.8940 * 1e5 / 900, PlatePatch.RectangleFixed(100e3, 0.36, 0.3, 0.03, 0.04).Edge / 1e6, 1e-9);
+    }
+
+    [Fact]
+    public void WorkingOfAnyWebHolds() =>
+        Gen.Select(Gen.Double[0.1, 1], Gen.Double[0.05, 0.5], Gen.Double[0.003, 0.03], Gen.Double[0.004, 0.03], Gen.Double[0, 0.2], Gen.Double[0, 0.3], Gen.Double[0.1, 1]).Sample((h, b, tw, tf, ss, c, a) =>
+        {
+            var beam = new PressedBeam(h, b + tw, tw, tf, 235e6, 355e6);
+            var w = new Working();
+            WebCrushing.Inside(beam, ss, a, w);
+            Assert.Equal(w.Steps[^1].Si, WebCrushing.Inside(beam, ss, a));
+            WorkingCheck.Shows(w, "m_1 m_2 k_F l_y F_cr λ_F F_R");
+            WebCrushing.Inside(beam, ss, null, w);
+            double end = WebCrushing.AtEnd(beam, ss, c, w);
+            Assert.Equal(end, w.Steps[^1].Si);
+            WorkingCheck.Holds(w);
+            Assert.True(WebCrushing.Inside(beam, ss, a) <= a * tw * 235e6 * (1 + 1e-12));
+        }, iter: 200);
+
+    [Fact]
+    public void NoMoreOfAWideFlangeCounts()
+    {
+        // 15 ε t_f on each side of the web, ε 0.8136 in S355: 8 + 30·0.8136·12 = 300.9 mm
+        new Reference("MB-48", "EN 1993-1-5 6.5: flange that counts, S355, t_w 8, t_f 12", Trust.OwnNumbers)
+            .Near("mm", 300.9, new PressedBeam(0.3, 0.5, 0.008, 0.012, 235e6, 355e6).CountedFlange * 1e3, 0.0005);
+        Assert.Equal(0.3, new PressedBeam(0.3, 0.3, 0.008, 0.012, 235e6, 355e6).CountedFlange);
     }
 
     [Fact]

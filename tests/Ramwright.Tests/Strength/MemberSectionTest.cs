@@ -75,6 +75,40 @@ public class MemberSectionTest
         SectionProperties channel = Sections.Flat(0.05, 0.1) with { Left = 0.02, Right = 0.03 };
         double z = MemberSection.Yield(new Actions(1, 0, 0, 0, 0, 1), channel, 235e6, One)!.Value.GivesAt;
         Near.Relative(235e6 / Math.Max(1 / channel.A + 0.02 / channel.Iz, Math.Abs(1 / channel.A - 0.03 / channel.Iz)), z, 1e-12);
+        SectionProperties deepLeft = channel with { Left = 0.03, Right = 0.02 };
+        Near.Relative(235e6 / (1 / channel.A + 0.03 / channel.Iz), MemberSection.Yield(new Actions(1, 0, 0, 0, 0, 1), deepLeft, 235e6, One)!.Value.GivesAt, 1e-12);
+    }
+
+    [Fact]
+    public void WorkingShowsEveryStep()
+    {
+        var a = new Actions(1, 0.2, 0.4, 0.01, 0.1, 0.1);
+        var w = new Working();
+        MemberSection.Yield(a, Sections.Heb160, 235e6, PartialFactors.Recommended, SectionClass.One, w);
+        WorkingCheck.Shows(w, "σ τ σ_v u F_gives F_safe");
+        Assert.Single(w.Notes);
+        var three = new Working();
+        MemberSection.Yield(a, Sections.Heb160, 235e6, PartialFactors.Recommended, SectionClass.Three, three);
+        Assert.Empty(three.Notes);
+        var two = new Working();
+        MemberSection.Yield(a, Sections.Heb160, 235e6, PartialFactors.Recommended, SectionClass.Two, two);
+        Assert.Single(two.Notes);
+        var plastic = new Working();
+        MemberSection.Plastic(a, Sections.Heb160, 235e6, PartialFactors.Recommended, plastic);
+        WorkingCheck.Shows(plastic, "m τ v u F_gives F_safe");
+        var fatigue = new Working();
+        (double sigma, double tau) = MemberFatigue.Edge(a, Sections.Heb160, fatigue);
+        WorkingCheck.Shows(fatigue, "Δσ_1 Δτ_1");
+        WorkingCheck.Holds(fatigue);
+        Assert.Equal((sigma, tau), MemberFatigue.Edge(a, Sections.Heb160));
+        // nothing acting: nothing to show
+        var none = new Working();
+        MemberSection.Yield(default, Sections.Heb160, 235e6, PartialFactors.Recommended, SectionClass.One, none);
+        WorkingCheck.Shows(none, "");
+        Assert.Empty(none.Notes);
+        Assert.Throws<ArgumentOutOfRangeException>(() => MemberSection.Yield(a, Sections.Heb160, 0, PartialFactors.Recommended));
+        Assert.Throws<ArgumentOutOfRangeException>(() => MemberSection.Plastic(a, Sections.Heb160, 0, PartialFactors.Recommended));
+        Assert.Throws<ArgumentOutOfRangeException>(() => MemberSection.Plastic(new Actions(0, 0, 0, 0, 0, double.NaN), Sections.Heb160, 235e6, PartialFactors.Recommended));
     }
 
     [Fact]

@@ -41,6 +41,17 @@ public class PreloadedRodTest
     }
 
     [Fact]
+    public void TheCodesResistanceOfAnEightEightRodIsLessThanItsProofLoad()
+    {
+        // 0.9·830/1.4 = 533.6 of 600 MPa
+        var rod = new PreloadedRod(353e-6, 600e6, 830e6, 0, 1);
+        var r = new Reference("MB-49", "EN 1993-1-8 table 3.4: 0.9 f_u A_s/γ_M2, M24 8.8, γ_M2 1.4", Trust.OwnNumbers);
+        r.Near("kN for half a newton", 0.9 * 830 * 0.353 / 1.4 / 0.5, rod.Stretches(0.5, new PartialFactors(M2: 1.4, Load: 1))!.Value.SafeTo / 1e3, 1e-9);
+        Near.Relative(1.1 * 1.5, rod.Bends(1, 0.01, new PartialFactors(M0: 1.1))!.Value.Factor, 1e-12);
+        Assert.Throws<ArgumentException>(() => (rod with { Preload = 250e3 }).Bends(1, 0.01, None));
+    }
+
+    [Fact]
     public void BendingAtTheEdge()
     {
         // own numbers: d_s 20, A 314.159, W 785.398; 1 N and 0.01 N·m give 3183.1 + 12732.4 Pa
@@ -91,6 +102,14 @@ public class PreloadedRodTest
         new Reference("G-25", "EN 1993-1-9:2005, category 50, range 56.7 MPa: 558 700", Trust.OwnNumbers)
             .Near("pull of a loose M24, kN", 20, loose.Cracks(1, 0, M24, 558700, severest)!.Value.SafeTo / 1e3, 5e-3);
         WorkingCheck.Holds(w);
+        // barely preloaded and stiffly clamped it opens: its range is the whole force less the preload
+        PreloadedRod loosely = held with { Preload = 5e3, Share = 0.05 };
+        double force = loosely.Cracks(0.5, 0, M24, 1e5, severest)!.Value.SafeTo;
+        G21.Near("opening joint, range kN", 100.5e6 * 353e-6 / 1e3, (0.5 * force - 5e3) / 1e3, 5e-3);
+        double Wb = Math.PI * Math.Pow(4 * 353e-6 / Math.PI, 1.5) / 32, bent = loosely.Cracks(0.5, 0.001, M24, 1e5, severest)!.Value.SafeTo;
+        Near.Relative(100.5e6 + 5e3 / 353e-6, bent * (0.5 / 353e-6 + 0.001 / Wb), 5e-3, "opening and bent");
+        Assert.Throws<ArgumentNullException>(() => held.Cracks(1, 0, null!, 1e5, severest));
+        Assert.Throws<ArgumentNullException>(() => held.Cracks(1, 0, M24, 1e5, null!));
         // bending is felt whole, clamped or not
         double W = Math.PI * Math.Pow(4 * 353e-6 / Math.PI, 1.5) / 32;
         Near.Relative(100.5e6 / (0.25 / 353e-6 + 0.001 / W), held.Cracks(1, 0.001, M24, 1e5, severest)!.Value.SafeTo, 5e-3, "bent too");

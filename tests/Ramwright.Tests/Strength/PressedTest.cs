@@ -23,6 +23,27 @@ public class PressedTest
     }
 
     [Fact]
+    public void ATallStiffenedWebBowsOutOfItsPlane()
+    {
+        // cross of plates and web: t_s (2b + t_w)³/12 and the strip's t_w³/12; one-sided: two rectangles about their common centroid
+        var tall = new PressedBeam(3.024, 0.3, 0.010, 0.012, 235e6, 235e6);
+        double ts = 0.008, b = 0.05, tw = 0.010, strip = 30 * tw, L = 0.75 * 3, web = (strip + ts) * tw;
+        double two = ts * Math.Pow(2 * b + tw, 3) / 12 + strip * Math.Pow(tw, 3) / 12;
+        double arm = (b + tw) / 2, one = ts * Math.Pow(b, 3) / 12 + (strip + ts) * Math.Pow(tw, 3) / 12 + b * ts * web / (b * ts + web) * arm * arm;
+        foreach ((bool both, double A, double I) in (ReadOnlySpan<(bool, double, double)>)[(true, 2 * b * ts + web, two), (false, b * ts + web, one)])
+        {
+            double lambda = L / Math.Sqrt(I / A) / (Math.PI * Math.Sqrt(210e9 / 235e6));
+            Assert.True(lambda > 0.5);
+            Near.Relative(ColumnBuckling.Chi(lambda, BucklingCurve.C) * A * 235e6, StiffenedWeb.Resistance(tall, ts, b, both, 0), 1e-9, $"both {both}");
+        }
+
+        var w = new Working();
+        StiffenedWeb.Resistance(tall, ts, b, true, 0, w);
+        WorkingCheck.Holds(w);
+        WorkingCheck.Shows(w, "b_s A I_s L_cr N_crs λ_s Φ_s χ_s F_R");
+    }
+
+    [Fact]
     public void AThickerStiffenerNeverCarriesLess() =>
         Gen.Select(Gen.Double[0.003, 0.03], Gen.Double[1, 2], Gen.Double[0.02, 0.2], Gen.Bool).Sample((t, more, b, both) =>
             Assert.True(StiffenedWeb.Resistance(Hea, t * more, b, both, 1e5) >= StiffenedWeb.Resistance(Hea, t, b, both, 1e5) * (1 - 1e-9)), iter: 200);

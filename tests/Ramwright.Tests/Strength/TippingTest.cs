@@ -9,6 +9,16 @@ namespace Ramwright.Tests.Strength;
 
 public class TippingTest
 {
+    [Fact]
+    public void CurvesOfTableSixFour()
+    {
+        var r = new Reference("MB-50", "EN 1993-1-1 table 6.4: rolled I, h/b up to 2 a, above b", Trust.FromMemory);
+        static ISection I(double h) => new(h, 0.1, 0.006, 0.01, 0.012) { Name = "I", Source = Citation.Practice("made up") };
+        r.Exactly("h/b 2", BucklingCurve.A, Tipping.Curve(I(0.2)));
+        r.Exactly("h/b 2.1", BucklingCurve.B, Tipping.Curve(I(0.21)));
+        r.Exactly("a flat", BucklingCurve.D, Tipping.Curve(new Flat(0.2, 0.01) { Name = "f", Source = Citation.Practice("made up") }));
+    }
+
     private const double E = 210e9, G = E / 2.6;
 
     private static Shape Named(string text)
