@@ -58,7 +58,7 @@ public sealed class ReadsBackTest
             }
         }, iter: 1500, threads: 1);
 
-        Assert.True(studied > 25, $"only {studied} of 1500 were studied");
+        Assert.True(studied > 150, $"only {studied} of 1500 were studied");
     }
 
     [Fact]
