@@ -14,7 +14,7 @@ internal static class JobView
 
     public static void Show(JobCheck check, UnitSystem units, bool working, string file, IAnsiConsole screen)
     {
-        screen.Heading($"{check.Job.Name}", $" ({check.Job.Kind}) on {check.Press.Rig.Name}");
+        screen.Heading(check.Job.Name, $" ({check.Job.Kind}) on {check.Press.Rig.Name}");
         screen.WriteLine();
         screen.Loud(JobHeadline.Of(check, units));
         screen.WriteLine();
@@ -42,14 +42,12 @@ internal static class JobView
     private static void Forces(JobCheck check, UnitSystem units, IAnsiConsole screen)
     {
         Demand demand = check.Demand;
-        Grid grid = Rows();
-        Row(grid, "force", Force.Text(demand.Peak.Likely, units), $"{Readout.Text(demand.Peak.Low, Dimension.Force, units)} to {Readout.Text(demand.Peak.High, Dimension.Force, units)}: {demand.Spread}");
+        screen.Fact("force", Force.Text(demand.Peak.Likely, units), $"{Readout.Text(demand.Peak.Low, Dimension.Force, units)} to {Readout.Text(demand.Peak.High, Dimension.Force, units)}: {demand.Spread}");
         if (check.GaugeAtPeak is { } gauge)
-            Row(grid, "gauge shows", Readout.Text(gauge, Dimension.Pressure, units), "at the likely force");
-        Row(grid, "travel", Readout.Text(demand.Travel, Dimension.Length, units), $"from the touch; force greatest at {Readout.Text(demand.PeakAt.Travel, Dimension.Length, units)}");
-        Row(grid, "work", Readout.Text(demand.Energy, Dimension.Energy, units), "the area under the curve");
-        Row(grid, "time", check.Time is { } time ? Readout.Text(time, Dimension.Time, units) : "stalls", "at the speed pump and load allow");
-        screen.Write(grid);
+            screen.Fact("gauge shows", Readout.Text(gauge, Dimension.Pressure, units), "at the likely force");
+        screen.Fact("travel", Readout.Text(demand.Travel, Dimension.Length, units), $"from the touch; force greatest at {Readout.Text(demand.PeakAt.Travel, Dimension.Length, units)}");
+        screen.Fact("work", Readout.Text(demand.Energy, Dimension.Energy, units), "the area under the curve");
+        screen.Fact("time", check.Time is { } time ? Readout.Text(time, Dimension.Time, units) : "stalls", "at the speed pump and load allow");
         screen.WriteLine();
     }
 
@@ -93,10 +91,8 @@ internal static class JobView
         if (check.Demand.Facts.Count == 0)
             return;
         screen.Heading("Good to know");
-        Grid grid = Rows(24);
         foreach (Fact fact in check.Demand.Facts)
-            Row(grid, fact.What, Readout.Text(fact.Si, fact.Dimension, units), fact.Note?.Text(units) ?? "");
-        screen.Write(grid);
+            Wide(screen, fact.What, Readout.Text(fact.Si, fact.Dimension, units), fact.Note?.Text(units) ?? "");
         screen.WriteLine();
     }
 
@@ -105,12 +101,10 @@ internal static class JobView
         if (check.SnapThrough is not { } snap)
             return;
         screen.Heading("When it lets go");
-        Grid grid = Rows();
-        Row(grid, "force let go", Force.Text(snap.Force, units), "the frame recoils with as much");
-        Row(grid, "stored", Readout.Text(snap.Energy, Dimension.Energy, units, 2), "in frame and oil");
-        Row(grid, "ram jumps", Readout.Text(snap.FreeTravel, Dimension.Length, units, 2), "at most");
-        Row(grid, "reversal", Readout.Text(snap.GreatestReversal, Dimension.Force, units, 2), "at most, on mount and bolts");
-        screen.Write(grid);
+        screen.Fact("force let go", Force.Text(snap.Force, units), "the frame recoils with as much");
+        screen.Fact("stored", Readout.Text(snap.Energy, Dimension.Energy, units, 2), "in frame and oil");
+        screen.Fact("ram jumps", Readout.Text(snap.FreeTravel, Dimension.Length, units, 2), "at most");
+        screen.Fact("reversal", Readout.Text(snap.GreatestReversal, Dimension.Force, units, 2), "at most, on mount and bolts");
         screen.WriteLine();
     }
 
@@ -128,9 +122,9 @@ internal static class JobView
     {
         if (job.Assumed.Count == 0)
             return;
-        screen.Heading($"Assumed", $"{job.Assumed.Count} things the file does not say; write the key to say otherwise");
+        screen.Heading("Assumed", $"{job.Assumed.Count} things the file does not say; write the key to say otherwise");
         foreach (Assumed a in job.Assumed)
-            screen.Write(new Padder(new Text($"{a.What[(job.Path.Length + 1)..]}: {a.Value(units)}  ({a.Why})"), new Padding(2, 0, 0, 0)));
+            screen.Paragraph($"{a.What[(job.Path.Length + 1)..]}: {a.Value(units)}  ({a.Why})", 2);
         screen.WriteLine();
     }
 
@@ -142,8 +136,7 @@ internal static class JobView
         int number = 0;
         foreach (Step step in working.Steps)
         {
-            screen.Write(new Text($"{++number,3}. {step.Meaning}"));
-            screen.WriteLine();
+            screen.Paragraph($"{++number,3}. {step.Meaning}");
             if (step.Formula.Length > 0)
             {
                 Indented($"{step.Symbol} = {step.Formula}");
@@ -158,7 +151,7 @@ internal static class JobView
             screen.Bullet("*", note);
         screen.WriteLine();
 
-        void Indented(string text) => screen.Write(new Padder(new Text(text), new Padding(5, 0, 0, 0)));
+        void Indented(string text) => screen.Paragraph(text, 5);
     }
 
     internal static TableColumn Column(string title, bool right) => new(new Text(title, new Style(decoration: Decoration.Dim)))
@@ -168,15 +161,7 @@ internal static class JobView
         NoWrap = true,
     };
 
-    internal static Grid Rows(int first = 15)
-    {
-        var grid = new Grid();
-        grid.AddColumn(new GridColumn { Width = first, Padding = new Padding(2, 0, 1, 0) });
-        grid.AddColumn(new GridColumn { Width = 18, NoWrap = true, Padding = new Padding(0, 0, 2, 0) });
-        grid.AddColumn(new GridColumn { Padding = new Padding(0, 0, 0, 0) });
-        return grid;
-    }
-
-    internal static void Row(Grid grid, string what, string value, string remark) =>
-        grid.AddRow(new Text(what), new Text(value, new Style(decoration: Decoration.Bold)), new Text(remark));
+    // as a fact, with room for more words in front
+    private static void Wide(IAnsiConsole screen, string what, string value, string remark) =>
+        screen.Write(new Lines(new Cell(2, what, 24), new Cell(27, value, 12, new Style(decoration: Decoration.Bold)), new Cell(40, remark)));
 }
