@@ -14,7 +14,7 @@ internal static class JobTimeView
     public static void Show(JobInTime time, UnitSystem units, IAnsiConsole screen)
     {
         SqueezeResult r = time.First;
-        screen.MarkupLine("[bold]In time[/]  pump, air, oil, frame and work together, one squeeze");
+        screen.MarkupLine("[bold]In time[/]  pump, air, oil, frame and work together, one " + (time.Heats is null ? "stroke" : "squeeze"));
         CheckView.Paragraph(SqueezeWords.Of(r, units), true, screen);
         screen.WriteLine();
         Facts(time, units, screen);
@@ -22,7 +22,7 @@ internal static class JobTimeView
         if (time.Heats is { } heats)
             Heats(heats, units, screen);
         if (time.Hour is { } hour)
-            Hour(hour, units, screen);
+            Hour(hour, time.Heats is not null, units, screen);
         Balances(r, units, screen);
         foreach (Ramwright.Jobs.Remark flag in time.Flags)
             CheckView.Bullet("?", flag.Text(units), screen);
@@ -145,12 +145,14 @@ internal static class JobTimeView
         screen.WriteLine();
     }
 
-    private static void Hour(HourOfWork hour, UnitSystem units, IAnsiConsole screen)
+    private static void Hour(HourOfWork hour, bool hot, UnitSystem units, IAnsiConsole screen)
     {
         string Show(double si, Dimension dimension) => Readout.Text(si, dimension, units);
         screen.MarkupLine("[bold]An hour of it on the receiver[/]");
         Grid grid = JobView.Rows();
-        JobView.Row(grid, "done", $"{Readout.Number(hour.Rounds, 2)} times", $"each takes {Show(hour.RoundTime, Dimension.Time)}, the fire counted as {Show(WorkInHeats.InTheFire, Dimension.Time)} a heat");
+        JobView.Row(grid, "done", $"{Readout.Number(hour.Rounds, 2)} times", $"each takes {Show(hour.RoundTime, Dimension.Time)}, " + (hot
+            ? $"{Show(WorkInHeats.InTheFire, Dimension.Time)} of it in the fire for each heat"
+            : $"{Show(HourOfWork.BetweenPieces, Dimension.Time)} of it to change the piece"));
         JobView.Row(grid, "lowest", Show(hour.Lowest, Dimension.Pressure), $"in the receiver; the work needs {Show(hour.Needs, Dimension.Pressure)} at the pump");
         JobView.Row(grid, "compressor", $"{hour.CompressorRuns * 100:0} % of it", $"runs, {hour.Starts} starts, {Show(hour.Made, Dimension.Volume)} of free air");
         if (hour.Starved)

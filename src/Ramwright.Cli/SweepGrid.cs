@@ -22,7 +22,7 @@ internal static class SweepGrid
         if (text.Equals(Usual, StringComparison.OrdinalIgnoreCase))
         {
             double from = job.Steel.Coldest + 50, to = Math.Max(from + 50, Math.Min(job.Steel.Hottest, HotSteel.Hottest));
-            return (new SweepAxis(SweepOf.Heat, from, to, UsualCount), new SweepAxis(SweepOf.Bar, job.Height / 3, 3 * job.Height, UsualCount));
+            return (new SweepAxis(SweepOf.Heat, from, to, UsualCount), new SweepAxis(SweepOf.Bar, job.Height / 4, 6 * job.Height, UsualCount));
         }
 
         string[] parts = text.Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);

@@ -14,16 +14,24 @@ internal static class SweepView
         screen.MarkupLineInterpolated($"[bold]{SqueezeWords.Title(sweep)}[/]  {sweep.Job.Name} on {press}");
         CheckView.Paragraph($"{sweep.Points.Count} squeezes followed in time, steel: {sweep.Job.Steel.Name}.", false, screen);
         screen.WriteLine();
-        IReadOnlyList<double?> greatest = sweep.Greatest();
+        IReadOnlyList<(double Least, double Greatest)?> done = sweep.Done();
         var table = new Table { Border = TableBorder.None, ShowHeaders = true };
         table.AddColumn(JobView.Column(SqueezeWords.Name(sweep.Across.Of), right: true));
         table.AddColumn(JobView.Column(SqueezeWords.Name(sweep.Up.Of) + " up to", right: true));
+        table.AddColumn(JobView.Column("from", right: true));
         table.AddColumn(JobView.Column("", right: false));
         double most = sweep.Up.To;
         foreach (int i in Picked(sweep.Across.Count, 12))
         {
-            string reach = greatest[i] is { } g ? Readout.Text(g, sweep.Up.Dimension, units) + (g >= most ? " or more" : "") : "none";
-            table.AddRow(new Text(Readout.Text(sweep.Across.At(i), sweep.Across.Dimension, units, 4)), new Text(reach), new Text(new string('█', (int)Math.Round((greatest[i] ?? 0) / most * 30))));
+            string up = "none", from = "";
+            if (done[i] is { } band)
+            {
+                up = Readout.Text(band.Greatest, sweep.Up.Dimension, units) + (band.Greatest >= most * (1 - 1e-9) ? " or more" : "");
+                from = Readout.Text(band.Least, sweep.Up.Dimension, units) + (band.Least <= sweep.Up.From * (1 + 1e-9) ? " or less" : "");
+            }
+
+            table.AddRow(new Text(Readout.Text(sweep.Across.At(i), sweep.Across.Dimension, units, 4)), new Text(up), new Text(from),
+                new Text(new string('█', (int)Math.Round((done[i]?.Greatest ?? 0) / most * 24))));
         }
 
         screen.Write(table);

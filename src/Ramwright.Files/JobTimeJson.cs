@@ -21,16 +21,12 @@ public static class JobTimeJson
             json.WriteNumber("target", JsonText.Round(sweep.Target));
             Axis(json, "across", sweep.Across);
             Axis(json, "up", sweep.Up);
-            json.WriteStartArray("greatest");
-            foreach (double? g in sweep.Greatest())
+            json.List("done", sweep.Done().Select((band, i) => (Band: band, Across: sweep.Across.At(i))), (at, one) =>
             {
-                if (g is { } value)
-                    json.WriteNumberValue(JsonText.Round(value));
-                else
-                    json.WriteNullValue();
-            }
-
-            json.WriteEndArray();
+                at.WriteNumber("across", JsonText.Round(one.Across));
+                Maybe(at, "least", one.Band?.Least);
+                Maybe(at, "greatest", one.Band?.Greatest);
+            });
             json.List("points", Enumerable.Range(0, sweep.Points.Count), (point, n) =>
             {
                 SweepPoint p = sweep.Points[n];

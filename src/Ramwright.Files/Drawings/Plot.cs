@@ -68,12 +68,12 @@ internal sealed record Plot(string Part, double X, double Y, double Width, doubl
             marks.Add(new Lettering(Part, line.Name, Math.Min(on[^1].X + 1, X + Width + 1), on[^1].Y - 1, Figure));
     }
 
-    /// <summary>A filled area between a line and the lower axis.</summary>
-    public void Fill(List<Mark> marks, IReadOnlyList<(double X, double Y)> line, string colour)
+    /// <summary>A filled area between two lines that go across alike.</summary>
+    public void Fill(List<Mark> marks, IReadOnlyList<(double X, double Y)> top, IReadOnlyList<(double X, double Y)> bottom, string colour)
     {
-        if (line.Count < 2)
+        if (top.Count < 2)
             return;
-        List<Corner> loop = [.. line.Select(p => new Corner(AtX(p.X), AtY(p.Y))), new Corner(AtX(line[^1].X), Y), new Corner(AtX(line[0].X), Y)];
+        List<Corner> loop = [.. bottom.Concat(top.Reverse()).Select(p => new Corner(AtX(p.X), AtY(p.Y)))];
         marks.Add(new Area(Part, new Outline([loop]), Pen.None, colour));
     }
 

@@ -71,13 +71,20 @@ public static class SqueezeChart
             XRange = Plot.Round(across.FromSi(sweep.Across.From), across.FromSi(sweep.Across.To)),
             YRange = Plot.Round(0, up.FromSi(sweep.Up.To)),
         };
-        IReadOnlyList<double?> greatest = sweep.Greatest();
-        List<(double X, double Y)> edge = [];
-        for (int i = 0; i < greatest.Count; i++)
-            edge.Add((across.FromSi(sweep.Across.At(i)), greatest[i] is { } g ? up.FromSi(g) : 0));
-        plot.Fill(marks, edge, Shaded);
+        IReadOnlyList<(double Least, double Greatest)?> done = sweep.Done();
+        List<(double X, double Y)> top = [], bottom = [];
+        for (int i = 0; i < done.Count; i++)
+        {
+            if (done[i] is not { } band)
+                continue;
+            top.Add((across.FromSi(sweep.Across.At(i)), up.FromSi(band.Greatest)));
+            bottom.Add((across.FromSi(sweep.Across.At(i)), up.FromSi(band.Least)));
+        }
+
+        plot.Fill(marks, top, bottom, Shaded);
         plot.Frame(marks);
-        plot.Draw(marks, new PlotLine("", edge, Pen.Frame));
+        plot.Draw(marks, new PlotLine("", top, Pen.Frame));
+        plot.Draw(marks, new PlotLine("", bottom, Pen.Hidden));
         Name(marks, plot, sweep, across, up, p => p.IsDone, "DONE");
         Name(marks, plot, sweep, across, up, p => p.Ends is not null && p.StoppedBy == StoppedBy.Cold, "goes cold first");
         Name(marks, plot, sweep, across, up, p => p.StoppedBy == StoppedBy.Force, "wants more force");

@@ -14,7 +14,7 @@ public static class SqueezeWords
         string where = r.Height is { } h ? $"at {Show(h, Dimension.Length)}" : $"{Show(r.Travel, Dimension.Length)} in";
         if (r.IsDone)
             return r.Height is { } to ? $"Done: {Show(to, Dimension.Length)} high after {time} under load, {force} at most." : $"Done after {time} under load, {force} at most.";
-        return $"Not done: it ends {where}, because {Ended(r.End)}. {Short(r.StoppedBy)}".TrimEnd();
+        return $"Not done: it ends {where}, because {Ended(r.End)}. {Short(r.StoppedBy, r.AtTouch is not null)}".TrimEnd();
     }
 
     /// <summary>What ended the pressing, as a clause.</summary>
@@ -31,9 +31,12 @@ public static class SqueezeWords
     };
 
     /// <summary>What is short, as a sentence; empty where nothing is.</summary>
-    public static string Short(StoppedBy by) => by switch
+    /// <param name="by">What stood in the way.</param>
+    /// <param name="hot">Whether the work is hot.</param>
+    public static string Short(StoppedBy by, bool hot = true) => by switch
     {
-        StoppedBy.Force => "It is the press: the job wants more force than it has, however hot and quick.",
+        StoppedBy.Force when hot => "It is the press: even at the heat of the touch the job wants more force than it has.",
+        StoppedBy.Force => "It is the press: the job wants more force than it has.",
         StoppedBy.Cold => "It is the steel: the press has force enough while the bar is hot, but the bar is cold before it is done. Quicker, hotter, warmer dies or a smaller bite.",
         StoppedBy.Reach => "It is the reach: put more under the work, or fill the tank.",
         StoppedBy.Air => "It is the air: a larger receiver or compressor.",
