@@ -13,7 +13,7 @@ internal static class BendChartView
     public static void Show(JobCheck check, UnitSystem units, IAnsiConsole screen)
     {
         var job = (RigVBend)check.Job;
-        screen.MarkupLineInterpolated($"[bold]Bending chart[/]  {job.Steel.Name} on this press, good for {Force.Text(check.Available, units)}");
+        screen.Heading("Bending chart", $" {job.Steel.Name} on this press, good for {Force.Text(check.Available, units)}");
         Unit length = Readout.UnitFor(Dimension.Length, units), perLength = Readout.UnitFor(Dimension.ForcePerLength, units);
         var table = new Table { Border = TableBorder.None, ShowHeaders = true };
         table.AddColumn(JobView.Column($"plate, {length.Symbol}", right: true));
@@ -36,7 +36,7 @@ internal static class BendChartView
         }
 
         screen.Write(table);
-        CheckView.Paragraph($"Likely force, {perLength.Symbol} of bend, and the longest bend, {length.Symbol}, with the steel at its strongest. - : the V does not suit the plate.", false, screen);
+        screen.Paragraph($"Likely force, {perLength.Symbol} of bend, and the longest bend, {length.Symbol}, with the steel at its strongest. - : the V does not suit the plate.");
         screen.WriteLine();
     }
 }

@@ -10,14 +10,14 @@ internal static class DrawingOutView
 {
     public static void Show(DrawingOut drawn, RigHotSqueeze job, UnitSystem units, IAnsiConsole screen)
     {
-        screen.MarkupLine("[bold]Drawing out[/]");
+        screen.Heading("Drawing out");
         RigDrawingOut plan = job.DrawingOut!;
         string Mm(double x) => Readout.Text(x, Dimension.Length, units);
-        CheckView.Paragraph(
+        screen.Paragraph(
             $"{drawn.Squeezes} squeezes in {drawn.Passes.Count} passes, {(plan.QuarterTurns ? $"{drawn.Turns} quarter turns" : "not turned")}, about {drawn.Heats} "
-            + $"{(drawn.Heats == 1 ? "heat" : "heats")}. {Mm(drawn.LengthBefore)} of bar becomes {Mm(drawn.LengthAfter)}; the volume stays.", false, screen);
+            + $"{(drawn.Heats == 1 ? "heat" : "heats")}. {Mm(drawn.LengthBefore)} of bar becomes {Mm(drawn.LengthAfter)}; the volume stays.");
         if (!drawn.Reached)
-            CheckView.Bullet("!", "The size wanted is not reached this way: turn the bar, take less at a time, or take a narrower bite.", screen);
+            screen.Bullet("!", "The size wanted is not reached this way: turn the bar, take less at a time, or take a narrower bite.");
         Unit length = Readout.UnitFor(Dimension.Length, units), force = Readout.UnitFor(Dimension.Force, units);
         var table = new Table { Border = TableBorder.None, ShowHeaders = true };
         foreach (string title in new[] { "pass", $"high, {length.Symbol}", $"wide, {length.Symbol}", $"long, {length.Symbol}", "squeezes", $"hot, {force.Symbol}", $"cold, {force.Symbol}", "heat" })
@@ -29,8 +29,8 @@ internal static class DrawingOutView
         }
 
         screen.Write(table);
-        CheckView.Paragraph("Hot and cold: the force at the beginning and at the end of a heat. Heats are counted by cooling in air alone; cold dies need more of them. "
-            + "Passes may be one pair more or less.", false, screen);
+        screen.Paragraph("Hot and cold: the force at the beginning and at the end of a heat. Heats are counted by cooling in air alone; cold dies need more of them. "
+            + "Passes may be one pair more or less.");
         screen.WriteLine();
     }
 }

@@ -10,11 +10,11 @@ internal static class ExplainView
 {
     public static void Show(PressCheck check, Rung rung, Working working, UnitSystem units, IAnsiConsole screen)
     {
-        screen.MarkupLineInterpolated($"[bold]{rung.Id}[/]  {check.Rig.Name}");
+        screen.Heading(rung.Id, " " + check.Rig.Name);
         screen.WriteLine();
-        CheckView.Paragraph($"The {rung.Part} {rung.Saying} at {Force.Text(rung.GivesAt, units)}; safe to {Force.Text(rung.SafeTo, units)}{(rung.Factor is { } factor ? $", a factor of {factor:0.00}" : "")}.", false, screen);
-        CheckView.Paragraph($"The factor: {rung.FactorFrom}.", false, screen);
-        CheckView.Paragraph($"The limit: {rung.Source}.", false, screen);
+        screen.Paragraph($"The {rung.Part} {rung.Saying} at {Force.Text(rung.GivesAt, units)}; safe to {Force.Text(rung.SafeTo, units)}{(rung.Factor is { } factor ? $", a factor of {factor:0.00}" : "")}.");
+        screen.Paragraph($"The factor: {rung.FactorFrom}.");
+        screen.Paragraph($"The limit: {rung.Source}.");
         screen.WriteLine();
         int number = 0;
         foreach (Step step in working.Steps)
@@ -30,9 +30,9 @@ internal static class ExplainView
             screen.WriteLine($"{++number,3}. {step.Meaning}");
             if (step.Formula.Length > 0)
             {
-                Indented($"{step.Symbol} = {step.Formula}", Style.Plain);
+                Indented($"{step.Symbol} = {step.Formula}");
                 if (step.Givens.Count > 0)
-                    Indented("with " + string.Join(", ", step.Givens.Select(g => $"{g.Symbol} = {Value(g.Si, g.Dimension, step)}")), Style.Plain);
+                    Indented("with " + string.Join(", ", step.Givens.Select(g => $"{g.Symbol} = {Value(g.Si, g.Dimension, step)}")));
             }
 
             Indented(result, new Style(decoration: Decoration.Bold));
@@ -40,16 +40,16 @@ internal static class ExplainView
             screen.WriteLine();
         }
 
-        void Indented(string text, Style style) => screen.Write(new Padder(new Text(text, style), new Padding(7, 0, 0, 0)));
+        void Indented(string text, Style? style = null) => screen.Paragraph(text, margin: 7, style);
 
         string Value(double si, Dimension dimension, Step step) => Readout.Text(IsNothing(si, dimension, step) ? 0 : si, dimension, units, 4);
 
         foreach (string note in working.Notes)
-            CheckView.Bullet("*", note, screen);
+            screen.Bullet("*", note);
         foreach (string note in check.Response.Plan.Notes)
         {
             if (rung.Group is RungGroup.Frame or RungGroup.Joints or RungGroup.Stiffness)
-                CheckView.Bullet("*", note, screen);
+                screen.Bullet("*", note);
         }
     }
 

@@ -9,18 +9,19 @@ internal static class JobListView
 {
     public static void Show(PressCheck press, IReadOnlyList<JobCheck> jobs, UnitSystem units, string file, IAnsiConsole screen)
     {
-        screen.MarkupLineInterpolated($"[bold]Jobs[/]  {press.Rig.Name}");
+        screen.Heading("Jobs", " " + press.Rig.Name);
         screen.WriteLine();
-        CheckView.Paragraph($"The press is good for {Force.Text(Math.Min(press.Ladder.SafeRating, press.Power.TrueForce), units)}: "
-            + $"safe to {Force.Text(press.Ladder.SafeRating, units)}, and its pump gives {Force.Text(press.Power.TrueForce, units)}.", false, screen);
+        screen.Paragraph($"The press is good for {Force.Text(Math.Min(press.Ladder.SafeRating, press.Power.TrueForce), units)}: "
+            + $"safe to {Force.Text(press.Ladder.SafeRating, units)}, and its pump gives {Force.Text(press.Power.TrueForce, units)}.");
         screen.WriteLine();
         foreach (JobCheck job in jobs)
         {
-            screen.MarkupLineInterpolated($"[bold]{Mark(job.Verdict)} {JobHeadline.Word(job.Verdict).ToUpperInvariant()}: {job.Job.Name}[/]  ({job.Job.Kind})");
-            screen.Write(new Padder(new Text(JobHeadline.Of(job, units)), new Padding(2, 0, 0, 1)));
+            screen.Heading($"{Mark(job.Verdict)} {JobHeadline.Word(job.Verdict).ToUpperInvariant()}: {job.Job.Name}", $" ({job.Job.Kind})");
+            screen.Paragraph(JobHeadline.Of(job, units), 2);
+            screen.WriteLine();
         }
 
-        screen.WriteLine($"Any of them at length: ramwright job {file} \"{jobs[0].Job.Name}\"");
+        JsonOut.Write(screen, $"Any of them at length: ramwright job {file} \"{jobs[0].Job.Name}\"");
     }
 
     internal static string Mark(Verdict verdict) => verdict switch

@@ -15,9 +15,9 @@ internal static class JobView
 
     public static void Show(JobCheck check, JobInTime? time, UnitSystem units, bool working, string file, IAnsiConsole screen)
     {
-        screen.MarkupLineInterpolated($"[bold]{check.Job.Name}[/]  ({check.Job.Kind}) on {check.Press.Rig.Name}");
+        screen.Heading(check.Job.Name, $" ({check.Job.Kind}) on {check.Press.Rig.Name}");
         screen.WriteLine();
-        CheckView.Paragraph(JobHeadline.Of(check, units), true, screen);
+        screen.Loud(JobHeadline.Of(check, units));
         screen.WriteLine();
         Forces(check, units, screen);
         Curve(check.Demand, units, screen);
@@ -36,31 +36,29 @@ internal static class JobView
         Assumed(check.Job, units, screen);
         if (working)
             Working(check, units, screen);
-        screen.MarkupLine("[bold]Cautions[/]");
+        screen.Heading("Cautions");
         foreach (string caution in check.Demand.Cautions)
-            CheckView.Bullet("!", caution, screen);
+            screen.Bullet("!", caution);
         screen.WriteLine();
         if (!working)
-            screen.WriteLine($"How the force comes about: ramwright job {file} \"{check.Job.Name}\" --working");
+            JsonOut.Write(screen, $"How the force comes about: ramwright job {file} \"{check.Job.Name}\" --working");     // whole, to be copied
     }
 
     private static void Forces(JobCheck check, UnitSystem units, IAnsiConsole screen)
     {
         Demand demand = check.Demand;
-        Grid grid = Rows();
-        Row(grid, "force", Force.Text(demand.Peak.Likely, units), $"{Readout.Text(demand.Peak.Low, Dimension.Force, units)} to {Readout.Text(demand.Peak.High, Dimension.Force, units)}: {demand.Spread}");
+        screen.Fact("force", Force.Text(demand.Peak.Likely, units), $"{Readout.Text(demand.Peak.Low, Dimension.Force, units)} to {Readout.Text(demand.Peak.High, Dimension.Force, units)}: {demand.Spread}");
         if (check.GaugeAtPeak is { } gauge)
-            Row(grid, "gauge shows", Readout.Text(gauge, Dimension.Pressure, units), "at the likely force");
-        Row(grid, "travel", Readout.Text(demand.Travel, Dimension.Length, units), $"from the touch; force greatest at {Readout.Text(demand.PeakAt.Travel, Dimension.Length, units)}");
-        Row(grid, "work", Readout.Text(demand.Energy, Dimension.Energy, units), "the area under the curve");
-        Row(grid, "time", check.Time is { } time ? Readout.Text(time, Dimension.Time, units) : "stalls", "at the speed pump and load allow");
-        screen.Write(grid);
+            screen.Fact("gauge shows", Readout.Text(gauge, Dimension.Pressure, units), "at the likely force");
+        screen.Fact("travel", Readout.Text(demand.Travel, Dimension.Length, units), $"from the touch; force greatest at {Readout.Text(demand.PeakAt.Travel, Dimension.Length, units)}");
+        screen.Fact("work", Readout.Text(demand.Energy, Dimension.Energy, units), "the area under the curve");
+        screen.Fact("time", check.Time is { } time ? Readout.Text(time, Dimension.Time, units) : "stalls", "at the speed pump and load allow");
         screen.WriteLine();
     }
 
     private static void Curve(Demand demand, UnitSystem units, IAnsiConsole screen)
     {
-        screen.MarkupLine("[bold]Force against travel[/]");
+        screen.Heading("Force against travel");
         var table = new Table { Border = TableBorder.None, ShowHeaders = true };
         Unit length = Readout.UnitFor(Dimension.Length, units), force = Readout.UnitFor(Dimension.Force, units);
         table.AddColumn(Column($"travel, {length.Symbol}", right: true));
@@ -87,9 +85,9 @@ internal static class JobView
 
     private static void Limits(JobCheck check, UnitSystem units, IAnsiConsole screen)
     {
-        screen.MarkupLine("[bold]What limits it[/]");
+        screen.Heading("What limits it");
         foreach (JobLimit limit in check.Limits)
-            CheckView.Bullet(JobListView.Mark(limit.Verdict), $"{limit.Id}: {limit.Why.Text(units)}", screen);
+            screen.Bullet(JobListView.Mark(limit.Verdict), $"{limit.Id}: {limit.Why.Text(units)}");
         screen.WriteLine();
     }
 
@@ -97,11 +95,9 @@ internal static class JobView
     {
         if (check.Demand.Facts.Count == 0)
             return;
-        screen.MarkupLine("[bold]Good to know[/]");
-        Grid grid = Rows(24);
+        screen.Heading("Good to know");
         foreach (Fact fact in check.Demand.Facts)
-            Row(grid, fact.What, Readout.Text(fact.Si, fact.Dimension, units), fact.Remark);
-        screen.Write(grid);
+            Wide(screen, fact.What, Readout.Text(fact.Si, fact.Dimension, units), fact.Note?.Text(units) ?? "");
         screen.WriteLine();
     }
 
@@ -109,13 +105,11 @@ internal static class JobView
     {
         if (check.SnapThrough is not { } snap)
             return;
-        screen.MarkupLine("[bold]When it lets go[/]");
-        Grid grid = Rows();
-        Row(grid, "force let go", Force.Text(snap.Force, units), "the frame recoils with as much");
-        Row(grid, "stored", Readout.Text(snap.Energy, Dimension.Energy, units, 2), "in frame and oil");
-        Row(grid, "ram jumps", Readout.Text(snap.FreeTravel, Dimension.Length, units, 2), "at most");
-        Row(grid, "reversal", Readout.Text(snap.GreatestReversal, Dimension.Force, units, 2), "at most, on mount and bolts");
-        screen.Write(grid);
+        screen.Heading("When it lets go");
+        screen.Fact("force let go", Force.Text(snap.Force, units), "the frame recoils with as much");
+        screen.Fact("stored", Readout.Text(snap.Energy, Dimension.Energy, units, 2), "in frame and oil");
+        screen.Fact("ram jumps", Readout.Text(snap.FreeTravel, Dimension.Length, units, 2), "at most");
+        screen.Fact("reversal", Readout.Text(snap.GreatestReversal, Dimension.Force, units, 2), "at most, on mount and bolts");
         screen.WriteLine();
     }
 
@@ -123,9 +117,9 @@ internal static class JobView
     {
         if (demand.Flags.Count == 0)
             return;
-        screen.MarkupLine("[bold]How far to trust it[/]");
+        screen.Heading("How far to trust it");
         foreach (Remark flag in demand.Flags)
-            CheckView.Bullet("?", flag.Text(units), screen);
+            screen.Bullet("?", flag.Text(units));
         screen.WriteLine();
     }
 
@@ -133,22 +127,21 @@ internal static class JobView
     {
         if (job.Assumed.Count == 0)
             return;
-        screen.MarkupLineInterpolated($"[bold]Assumed[/] {job.Assumed.Count} things the file does not say; write the key to say otherwise");
+        screen.Heading("Assumed", $"{job.Assumed.Count} things the file does not say; write the key to say otherwise");
         foreach (Assumed a in job.Assumed)
-            screen.Write(new Padder(new Text($"{a.What[(job.Path.Length + 1)..]}: {a.Value(units)}  ({a.Why})"), new Padding(2, 0, 0, 0)));
+            screen.Paragraph($"{a.What[(job.Path.Length + 1)..]}: {a.Value(units)}  ({a.Why})", 2);
         screen.WriteLine();
     }
 
     private static void Working(JobCheck check, UnitSystem units, IAnsiConsole screen)
     {
-        screen.MarkupLine("[bold]Working[/]");
+        screen.Heading("Working");
         var working = new Working();
         check.Work(working);
         int number = 0;
         foreach (Step step in working.Steps)
         {
-            screen.Write(new Text($"{++number,3}. {step.Meaning}"));
-            screen.WriteLine();
+            screen.Paragraph($"{++number,3}. {step.Meaning}");
             if (step.Formula.Length > 0)
             {
                 Indented($"{step.Symbol} = {step.Formula}");
@@ -160,10 +153,10 @@ internal static class JobView
         }
 
         foreach (string note in working.Notes)
-            CheckView.Bullet("*", note, screen);
+            screen.Bullet("*", note);
         screen.WriteLine();
 
-        void Indented(string text) => screen.Write(new Padder(new Text(text), new Padding(5, 0, 0, 0)));
+        void Indented(string text) => screen.Paragraph(text, 5);
     }
 
     internal static TableColumn Column(string title, bool right) => new(new Text(title, new Style(decoration: Decoration.Dim)))
@@ -173,15 +166,7 @@ internal static class JobView
         NoWrap = true,
     };
 
-    internal static Grid Rows(int first = 15)
-    {
-        var grid = new Grid();
-        grid.AddColumn(new GridColumn { Width = first, Padding = new Padding(2, 0, 1, 0) });
-        grid.AddColumn(new GridColumn { Width = 18, NoWrap = true, Padding = new Padding(0, 0, 2, 0) });
-        grid.AddColumn(new GridColumn { Padding = new Padding(0, 0, 0, 0) });
-        return grid;
-    }
-
-    internal static void Row(Grid grid, string what, string value, string remark) =>
-        grid.AddRow(new Text(what), new Text(value, new Style(decoration: Decoration.Bold)), new Text(remark));
+    // as a fact, with room for more words in front
+    private static void Wide(IAnsiConsole screen, string what, string value, string remark) =>
+        screen.Write(new Lines(new Cell(2, what, 24), new Cell(27, value, 12, new Style(decoration: Decoration.Bold)), new Cell(40, remark)));
 }

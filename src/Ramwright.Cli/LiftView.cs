@@ -11,21 +11,21 @@ internal static class LiftView
     public static void Show(Lift lift, UnitSystem units, IAnsiConsole screen)
     {
         PressCheck before = lift.Before;
-        screen.MarkupLineInterpolated($"[bold]What to change[/]  {before.Rig.Name}");
+        screen.Heading("What to change", " " + before.Rig.Name);
         screen.WriteLine();
-        CheckView.Paragraph(Headline.Wanted(before, units), bold: true, screen);
-        CheckView.Paragraph(Headline.MostPossible(before, units), bold: true, screen);
+        screen.Loud(Headline.Wanted(before, units));
+        screen.Loud(Headline.MostPossible(before, units));
         if (lift.IsEnough)
         {
-            CheckView.Paragraph("Nothing has to change.", false, screen);
+            screen.Paragraph("Nothing has to change.");
             return;
         }
 
-        CheckView.Paragraph(Headline.Weakest(before, units), false, screen);
+        screen.Paragraph(Headline.Weakest(before, units));
         screen.WriteLine();
         if (lift.Ways.Count == 0)
         {
-            CheckView.Paragraph($"No way to enough was found among {lift.Looked} presses that are up to six changes away. The nearest:", false, screen);
+            screen.Paragraph($"No way to enough was found among {lift.Looked} presses that are up to six changes away. The nearest:");
             screen.WriteLine();
             if (lift.Nearest is { } nearest)
                 Way(nearest, 1, units, screen);
@@ -33,10 +33,10 @@ internal static class LiftView
 
         for (int i = 0; i < lift.Ways.Count; i++)
             Way(lift.Ways[i], i + 1, units, screen);
-        CheckView.Paragraph(
+        screen.Paragraph(
             $"{lift.Looked} changed presses were checked in full. kg is the steel that comes on, from centre line to centre line. "
-            + "Check again after the change: ramwright check.", false, screen);
-        CheckView.Bullet("!", "A press that was built before is not lifted by a new file: prove it again before use.", screen);
+            + "Check again after the change: ramwright check.");
+        screen.Bullet("!", "A press that was built before is not lifted by a new file: prove it again before use.");
     }
 
     private static void Way(LiftWay way, int number, UnitSystem units, IAnsiConsole screen)
@@ -49,18 +49,14 @@ internal static class LiftView
             LiftCost.GivesUp => ", gives something up",
             _ => "",
         };
-        screen.MarkupLineInterpolated($"[bold]{number,2}.[/] {steel}{asks}");
+        screen.Heading($"{number,2}.", steel + asks);
         foreach (PressEdit edit in way.Edits)
-        {
-            var line = new Text($"{edit.Path}: {(edit.Old.Length == 0 ? "none" : edit.Old)} → {edit.New ?? "none"}");
-            screen.Write(new Padder(line, new Padding(4, 0, 0, 0)));
-        }
+            screen.Paragraph($"{edit.Path}: {(edit.Old.Length == 0 ? "none" : edit.Old)} → {edit.New ?? "none"}", margin: 4);
 
         string verdict = way.Check.AgainstMostPossible == Verdict.Holds
             ? $"holds the most possible, {Force.Text(way.Check.Power.MostPossibleForce, units)}"
             : $"does not hold the most possible, {Force.Text(way.Check.Power.MostPossibleForce, units)}, with its margin";
-        var then = new Text($"then safe to {Force.Text(way.Check.Ladder.SafeRating, units)}, lowest rung {way.Check.Ladder.Governing.Id}; {verdict}");
-        screen.Write(new Padder(then, new Padding(4, 0, 0, 0)));
+        screen.Paragraph($"then safe to {Force.Text(way.Check.Ladder.SafeRating, units)}, lowest rung {way.Check.Ladder.Governing.Id}; {verdict}", margin: 4);
         screen.WriteLine();
     }
 }

@@ -11,20 +11,20 @@ internal static class OffsetView
 
     public static void Show(PressCheck check, OffCentre curve, UnitSystem units, IAnsiConsole screen)
     {
-        screen.MarkupLineInterpolated($"[bold]Off centre[/]  {check.Rig.Name}");
+        screen.Heading("Off centre", " " + check.Rig.Name);
         screen.WriteLine();
         foreach (OffCentreWay way in Enum.GetValues<OffCentreWay>())
         {
-            screen.MarkupLineInterpolated($"[bold]{Heading(way)}[/]");
-            CheckView.Paragraph(InWords(curve, way, check, units), false, screen);
+            screen.Heading(Heading(way));
+            screen.Paragraph(InWords(curve, way, check, units));
             Rows(curve, way, units, screen);
             screen.WriteLine();
         }
 
-        CheckView.Paragraph(
+        screen.Paragraph(
             "Work may stand anywhere up to the offset. One way at a time; side push, dies and all else as the file says. "
-            + "The pressure gauge does not know where the work stands: watch the offset yourself.", false, screen);
-        CheckView.Bullet("!", "Work off centre is the work that is thrown out. Stand to the side it cannot fly to, shield the rest, nothing loose under the ram.", screen);
+            + "The pressure gauge does not know where the work stands: watch the offset yourself.");
+        screen.Bullet("!", "Work off centre is the work that is thrown out. Stand to the side it cannot fly to, shield the rest, nothing loose under the ram.");
     }
 
     private static string Heading(OffCentreWay way) => way == OffCentreWay.Across ? "To one side" : "To the front";

@@ -65,14 +65,13 @@ internal sealed class StockCommand(IAnsiConsole screen) : Command<StockSettings>
     {
         foreach (StockItem item in found)
         {
-            screen.MarkupLineInterpolated($"[bold]{item.Name}[/]  {item.Kind}");
-            Table table = CheckView.Bare("symbol", "value", "meaning");
+            screen.Heading(item.Name, " " + item.Kind);
+                        int symbols = item.Facts.Max(f => f.Symbol.Length);
             foreach ((string symbol, string meaning, double si, Dimension dimension) in item.Facts)
-                table.AddRow(new Text(symbol), new Text(Readout.Text(si, dimension, units, 4)), new Text(meaning));
-            screen.Write(table);
+                screen.Write(new Lines(new Cell(1, symbol, symbols), new Cell(3 + symbols, Readout.Text(si, dimension, units, 4), 16), new Cell(21 + symbols, meaning)));
             screen.WriteLine(" " + item.Source);
             if (item.Caution.Length > 0)
-                CheckView.Bullet("!", item.Caution, screen);
+                screen.Bullet("!", item.Caution);
             screen.WriteLine();
         }
     }
@@ -83,13 +82,13 @@ internal sealed class StockCommand(IAnsiConsole screen) : Command<StockSettings>
         foreach (IGrouping<string, Shape> family in shelf.Sections.GroupBy(Family))
             screen.WriteLine($"  {family.Key,-6} {family.Count(),4}   {family.First().Name} to {family.Last().Name}");
         screen.WriteLine("  and by dimensions: flat 200x40, round 60, square 50, box 200x150x12, half IPE 200, 2 x any of them");
-        screen.Write(new Text($"Steels: {string.Join(", ", shelf.Steels.DistinctBy(s => s.Bands).Select(s => s.Name))}; most go by other names too\n"));
-        screen.Write(new Text($"Bolt classes: {string.Join(", ", shelf.Classes.DistinctBy(c => (c.Sp, c.Fub, c.Above)).Select(c => c.Name).Distinct())}\n"));
+        screen.Paragraph($"Steels: {string.Join(", ", shelf.Steels.DistinctBy(s => s.Bands).Select(s => s.Name))}; most go by other names too");
+        screen.Paragraph($"Bolt classes: {string.Join(", ", shelf.Classes.DistinctBy(c => (c.Sp, c.Fub, c.Above)).Select(c => c.Name).Distinct())}");
         foreach (IGrouping<string, ScrewThread> family in shelf.Threads.GroupBy(t => t.Form == ThreadForm.Metric ? "M" : t.Name.Split(' ')[^1]))
             screen.WriteLine($"Threads: {family.First().Name} to {family.Last().Name}");
         screen.WriteLine("  and by size and pitch: M36x2, 3/4-12 UN");
-        screen.Write(new Text($"Hoses: {string.Join(", ", shelf.Hoses.Select(h => h.Type).Distinct())}\n"));
-        screen.Write(new Text($"Oils: {string.Join(", ", shelf.Oils.Select(o => o.Name))}\n"));
+        screen.Paragraph($"Hoses: {string.Join(", ", shelf.Hoses.Select(h => h.Type).Distinct())}");
+        screen.Paragraph($"Oils: {string.Join(", ", shelf.Oils.Select(o => o.Name))}");
         screen.WriteLine("One of them: ramwright stock \"UPN 200\"; those of a kind: ramwright stock \"100x50 channel\"");
     }
 

@@ -84,7 +84,7 @@ public static class JobJson
             fact.WriteString("what", f.What);
             fact.WriteNumber("si", Round(f.Si));
             fact.WriteString("text", Readout.Text(f.Si, f.Dimension));
-            fact.WriteString("remark", f.Remark);
+            fact.WriteString("remark", f.Note?.Text() ?? "");
         });
         if (check.DrawingOut is { } drawn)
             Write(json, drawn);

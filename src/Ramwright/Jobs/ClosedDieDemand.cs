@@ -37,6 +37,7 @@ public static class ClosedDieDemand
 
         var flags = law.Range.Outside(ε, v > 0 ? v / job.Height : law.Range.Slowest, T)
             .Select(outside => outside with { Words = $"{law.Name}'s formula for the flow stress: {outside.Words}; its value at that end is taken" }).ToList();
+        flags.Add(HotSqueezeDemand.Standing(job.Steel, law, T));
         flags.Add(new Remark("the multiplier for the shape is a range that differs from book to book: expect 30 % either way beyond it"));
         return new Demand
         {

@@ -52,7 +52,7 @@ public static class CutDemand
         if (job.Hole is { } d)
         {
             double σ = Cutting.PunchStress(S.Likely, t, d, hot ? null : w);
-            facts.Add(new("stress on the punch", σ, Dimension.Stress, "hardened tool steel stands about 1300 MPa"));
+            facts.Add(new("stress on the punch", σ, Dimension.Stress, new Remark("hardened tool steel stands about {0}", Remark.Of(Cutting.PunchStands, Dimension.Stress))));
             if (σ > Cutting.PunchStands)
                 flags.Add(new Remark("the punch would have to stand {0}; hardened tool steel stands about {1}: drill it, or punch it hot", Remark.Of(σ, Dimension.Stress), Remark.Of(Cutting.PunchStands, Dimension.Stress)));
         }

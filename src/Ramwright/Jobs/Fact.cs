@@ -6,5 +6,5 @@ namespace Ramwright.Jobs;
 /// <param name="What">In a few words: <c>shortest leg</c>.</param>
 /// <param name="Si">The value, SI.</param>
 /// <param name="Dimension">What it measures.</param>
-/// <param name="Remark">What to make of it.</param>
-public sealed record Fact(string What, double Si, Dimension Dimension, string Remark = "");
+/// <param name="Note">What to make of it.</param>
+public sealed record Fact(string What, double Si, Dimension Dimension, Remark? Note = null);

@@ -42,7 +42,7 @@ public static class FitDemand
             new("interference", δ, Dimension.Length, "on the diameter, in the middle of its limits"),
             new("pressure in the joint", p, Dimension.Stress, "likely"),
             new("hoop stress in the hub", hoop, Dimension.Stress, "at its bore, with the tightest pair"),
-            new("instead: heat the hub to", 20 + ΔT, Dimension.Temperature, "in a shop at 20 °C it then slides on; bearings no hotter than 120 °C"),
+            new("instead: heat the hub to", 20 + ΔT, Dimension.Temperature, new Remark("in a shop at {0} it then slides on; bearings no hotter than {1}", Remark.Of(20, Dimension.Temperature), Remark.Of(120, Dimension.Temperature))),
         };
         if (j.ShaftBore > 0)
         {

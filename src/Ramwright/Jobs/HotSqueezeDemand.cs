@@ -1,5 +1,6 @@
 using Ramwright.Presses;
 using Ramwright.Quantities;
+using Ramwright.Stock;
 using Ramwright.Workings;
 
 namespace Ramwright.Jobs;
@@ -77,7 +78,7 @@ public static class HotSqueezeDemand
             new("width after", end.Width, Dimension.Length, "by Tomlinson and Stringer's spread, give or take a tenth of the growth"),
         };
         if (job.OnEnd || bite.Whole)
-            facts[^1] = facts[^1] with { Remark = "without counting the barrel" };
+            facts[^1] = facts[^1] with { Note = "without counting the barrel" };
         else
             facts.Add(new("longer", end.Lengthening, Dimension.Number, "times the length under the dies"));
         facts.Add(new("mean pressure", bite.Force(bite.Travel, 0, T) / Math.Max(end.IsDisc(bite), 1e-12), Dimension.Stress, "on the contact, at the slowest"));
@@ -90,7 +91,7 @@ public static class HotSqueezeDemand
 
     private static List<Remark> Flags(RigHotSqueeze job, HotBite bite, IReadOnlyList<ForceAt> curve, Func<double, double> speedAt, double T)
     {
-        var flags = new List<Remark>();
+        var flags = new List<Remark> { Standing(job, bite.Law, T) };
         ForceAt last = curve[^1];
         BiteShape end = bite.At(last.Travel);
         // where the press stalls there is no speed to speak of
@@ -107,10 +108,24 @@ public static class HotSqueezeDemand
             flags.Add(new Remark("a bite less than a third of the height works the skin only; the middle is pulled and may open"));
         if (job.OnEnd && job.Height > SafeSlenderness * job.Width)
             flags.Add(new Remark("so tall a piece is apt to lean over; 2.3 times its thickness is safe"));
+        if (job.DrawingOut is not null)
+            flags.Add("spread by Tomlinson and Stringer's coefficient, quoted from memory: reckon with a pair of passes more or less");
         if (!job.OnEnd && !bite.Whole && end.Width > 2.5 * end.Height && job.DrawingOut is not null)
             flags.Add(new Remark("squeezed so flat the bar folds when it is turned on edge: turn it before it is 2 to 2.5 times as wide as high"));
         return flags;
     }
+
+    /// <summary>How well the flow stress is founded there: it was held against measured curves of a steel with 0.3 % carbon.</summary>
+    internal static Remark Standing(ForgingSteel steel, FlowStress law, double T)
+    {
+        bool near = T is >= 1025 and <= 1275 && steel.Carbon is >= 0.0015 and <= 0.0045;
+        string words = near
+            ? $"flow stress by {law.Name}'s formula, quoted from memory; measured curves of a steel with 0.3 % carbon at {{0}} to {{1}} bear it out"
+            : $"flow stress by {law.Name}'s formula, quoted from memory; it was held against measured curves at 0.3 % carbon and {{0}} to {{1}} only, and this is outside";
+        return new Remark(words, Remark.Of(1050, Dimension.Temperature), Remark.Of(1250, Dimension.Temperature));
+    }
+
+    private static Remark Standing(RigHotSqueeze job, FlowStress law, double T) => Standing(job.Steel, law, T);
 
     private static List<string> Cautions(RigHotSqueeze job)
     {

@@ -18,6 +18,9 @@ public sealed record Remark(string Words, params IReadOnlyList<Given> Numbers)
         return text;
     }
 
+    /// <summary>Words alone.</summary>
+    public static implicit operator Remark(string words) => new(words);
+
     /// <summary>A number for a remark.</summary>
     public static Given Of(double si, Dimension dimension) => new("", si, dimension);
 }

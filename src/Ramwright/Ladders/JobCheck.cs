@@ -22,7 +22,8 @@ public sealed class JobCheck
                 (Verdict, Worst) = (limit.Verdict, limit);
         }
 
-        SnapThrough = demand.LetsGo is { Likely: > 0 } lets ? press.SnapThrough.At(lets.Likely) : null;
+        // a pump that stalls before the work gives way never lets it go
+        SnapThrough = demand.LetsGo is { Likely: > 0 } lets && demand.Peak.Likely <= press.Power.TrueForce ? press.SnapThrough.At(lets.Likely) : null;
         Chart = job is RigVBend bend ? BendChart.Of(bend, Has(press)) : [];
     }
 

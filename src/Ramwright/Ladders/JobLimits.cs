@@ -13,16 +13,18 @@ internal static class JobLimits
         {
             Pump(press, demand),
             Rating(press, demand),
-            Daylight(press, job, demand),
-            Stroke(press, job, demand),
         };
+        // a puller stands on the work; nothing goes into its opening
+        if (job is not RigPull { ByRod: true })
+            limits.Add(Daylight(press, job, demand));
+        limits.Add(job is RigPull ? Pulls(press, demand) : Stroke(press, job, demand));
         if (job is RigHotSqueeze hot)
             limits.Add(Heat(hot, demand, time));
         if (drawn is { Passes.Count: > 0 })
             limits.Add(EndOfHeat(press, drawn));
         if (job is RigPull { ByRod: true })
             limits.Add(Rod(press, demand));
-        if (demand.LetsGo is { } letsGo)
+        if (demand.LetsGo is { } letsGo && demand.Peak.Likely <= press.Power.TrueForce)
             limits.Add(Shock(press, letsGo));
         return limits;
     }
@@ -66,6 +68,14 @@ internal static class JobLimits
         return job.Tools is null
             ? new JobLimit("stroke", Verdict.Holds, new Remark("the work takes {0} of the stroke; it must stand on at least {1} of dies and blocks to be reached", Remark.Of(travel, Dimension.Length), Remark.Of(blocks, Dimension.Length)))
             : new JobLimit("stroke", Verdict.DoesNotHold, new Remark("the ram ends {0} short: put so much more under the work", Remark.Of(blocks, Dimension.Length)));
+    }
+
+    private static JobLimit Pulls(PressCheck press, Demand demand)
+    {
+        double stroke = press.Rig.Cylinder.Stroke;
+        return demand.Travel <= stroke
+            ? new JobLimit("stroke", Verdict.Holds, new Remark("one stroke of {0} does it", Remark.Of(stroke, Dimension.Length)))
+            : new JobLimit("stroke", Verdict.Marginal, new Remark("{0} of travel takes more than one stroke of {1}: go back and put packing in between", Remark.Of(demand.Travel, Dimension.Length), Remark.Of(stroke, Dimension.Length)));
     }
 
     private static JobLimit Heat(RigHotSqueeze job, Demand demand, double? time)

@@ -82,10 +82,14 @@ public class JobCheckTest
     [Fact]
     public void TheShockOfAPunchIsThePressesOwnAtThatForce()
     {
-        JobCheck punch = Of("wherry-yard", "bolt holes in the chain plate");
+        // the boatyard's own punching stalls the pump before it breaks through; a smaller hole does not
+        Assert.Null(Of("wherry-yard", "bolt holes in the chain plate").SnapThrough);
+        PressCheck press = Checked.Value["wherry-yard"];
+        JobCheck punch = JobCheck.Of(press, (RigCut)press.Rig.Jobs.Single(j => j is RigCut) with { Edge = Math.PI * 0.012, Hole = 0.012 });
         SnapThrough own = SnapThrough.Of(punch.Demand.LetsGo!.Value.Likely, punch.Press.Response.DaylightGrowth, 2 * punch.Press.SnapThrough.InOil / Math.Pow(punch.Press.SnapThrough.Force, 2), punch.Press.SnapThrough.RamMass);
 
         Near.Relative(own.Energy, punch.SnapThrough!.Energy, 1e-9);
+        Assert.True(punch.SnapThrough is not null);
         Near.Relative(own.GreatestReversal, punch.SnapThrough.GreatestReversal, 1e-9);
         Assert.Contains(punch.Limits, l => l.Id == "shock" && l.Verdict == Verdict.Marginal);
     }
