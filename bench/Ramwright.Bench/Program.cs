@@ -5,6 +5,7 @@ using Ramwright.Bench;
 // dotnet run -c Release --project bench/Ramwright.Bench -- --filter '*FrameSolve*' --job short
 // dotnet run -c Release --project bench/Ramwright.Bench -- steady 1000000
 // dotnet run -c Release --project bench/Ramwright.Bench -- steps
+// dotnet run -c Release --project bench/Ramwright.Bench -- sweep 100 100
 int Number(int at, int otherwise) => args.Length > at ? int.Parse(args[at], CultureInfo.InvariantCulture) : otherwise;
 switch (args)
 {
@@ -12,6 +13,8 @@ switch (args)
         return Steady.Run(Number(1, 1_000_000), Number(2, Environment.ProcessorCount));
     case ["steps", ..]:
         return Steady.Steps(Number(1, 5_000));
+    case ["sweep", ..]:
+        return OneSqueeze.Sweep(Number(1, 100), Number(2, 100));
     default:
         BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);
         return 0;

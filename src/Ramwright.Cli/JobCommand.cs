@@ -1,7 +1,9 @@
 using Ramwright.Files;
+using Ramwright.Files.Drawings;
 using Ramwright.Ladders;
 using Ramwright.Presses;
 using Ramwright.Quantities;
+using Ramwright.Squeeze;
 using Spectre.Console;
 using Spectre.Console.Cli;
 
@@ -31,12 +33,84 @@ internal sealed class JobCommand(IAnsiConsole screen) : Command<JobSettings>
             return ExitCode.WrongInput;
         }
 
+        if (settings.Sweep is { } grid)
+            return Sweep(press, job, grid, settings, units, cancellationToken);
         JobCheck check = JobCheck.Of(press, job);
+        JobInTime? time = Follow(check);
         if (settings.Json)
-            JsonOut.Write(screen, JobJson.Text(check));
+            JsonOut.Write(screen, JobJson.Text(check, time));
         else
-            JobView.Show(check, units, settings.Working, settings.File, screen);
+            JobView.Show(check, time, units, settings.Working, settings.File, screen);
+        if (settings.Out is { } file && time is not null && !Drawn(SqueezeChart.Of(time, press.Rig.Name, units), file, settings.Json))
+            return ExitCode.WrongInput;
         return Code(check);
+    }
+
+    private static JobInTime? Follow(JobCheck check)
+    {
+        try
+        {
+            return JobInTime.Of(check.Press, check.Job, check.Demand);
+        }
+        catch (InvalidOperationException)
+        {
+            return null;        // said by the view; the rest of the answer stands
+        }
+    }
+
+    private int Sweep(PressCheck press, RigJob job, string grid, JobSettings settings, UnitSystem units, CancellationToken cancel)
+    {
+        if (job is not RigHotSqueeze hot)
+        {
+            screen.WriteLine($"\"{job.Name}\" is no hot squeeze; only those are swept.");
+            return ExitCode.WrongInput;
+        }
+
+        if (SweepGrid.Read(grid, hot, out string why) is not ({ } across, { } up))
+        {
+            screen.WriteLine($"--sweep {grid}: {why}");
+            return ExitCode.WrongInput;
+        }
+
+        SqueezePress squeezes = SqueezePress.Of(press);
+        SqueezeSweep? sweep = null;
+        if (settings.Json || !screen.Profile.Capabilities.Interactive)
+        {
+            sweep = SqueezeSweep.Of(hot, squeezes, across, up, null, cancel);
+        }
+        else
+        {
+            screen.Progress().Columns(new TaskDescriptionColumn(), new ProgressBarColumn(), new PercentageColumn(), new RemainingTimeColumn()).Start(bars =>
+            {
+                ProgressTask bar = bars.AddTask("squeezes", maxValue: across.Count * up.Count);
+                sweep = SqueezeSweep.Of(hot, squeezes, across, up, _ => bar.Increment(1), cancel);
+            });
+        }
+
+        if (settings.Json)
+            JsonOut.Write(screen, JobTimeJson.Text(sweep!, press.Rig.Name));
+        else
+            SweepView.Show(sweep!, press.Rig.Name, units, screen);
+        if (settings.Out is { } file && !Drawn(SqueezeChart.Of(sweep!, press.Rig.Name, units), file, settings.Json))
+            return ExitCode.WrongInput;
+        return ExitCode.Holds;
+    }
+
+    private bool Drawn(Sheet sheet, string file, bool quiet)
+    {
+        try
+        {
+            File.WriteAllText(file, SvgSheet.Write(sheet));
+        }
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
+        {
+            screen.WriteLine($"{file} could not be written: {fault.Message}");
+            return false;
+        }
+
+        if (!quiet)
+            screen.WriteLine($"{file} is drawn. Print it at full size on A4.");
+        return true;
     }
 
     private int All(PressCheck press, JobSettings settings, UnitSystem units)

@@ -2,6 +2,7 @@ using Ramwright.Jobs;
 using Ramwright.Ladders;
 using Ramwright.Presses;
 using Ramwright.Quantities;
+using Ramwright.Squeeze;
 using Ramwright.Workings;
 using Spectre.Console;
 
@@ -12,7 +13,7 @@ internal static class JobView
 {
     private const int LongestBar = 30;
 
-    public static void Show(JobCheck check, UnitSystem units, bool working, string file, IAnsiConsole screen)
+    public static void Show(JobCheck check, JobInTime? time, UnitSystem units, bool working, string file, IAnsiConsole screen)
     {
         screen.Heading(check.Job.Name, $" ({check.Job.Kind}) on {check.Press.Rig.Name}");
         screen.WriteLine();
@@ -21,6 +22,10 @@ internal static class JobView
         Forces(check, units, screen);
         Curve(check.Demand, units, screen);
         Limits(check, units, screen);
+        if (time is not null)
+            JobTimeView.Show(time, units, screen);
+        else
+            CheckView.Bullet("?", "The squeeze could not be followed in time; what stands above is for steady motion.", screen);
         Facts(check, units, screen);
         if (check.DrawingOut is { } drawn)
             DrawingOutView.Show(drawn, (RigHotSqueeze)check.Job, units, screen);

@@ -3,6 +3,7 @@ using Ramwright.Jobs;
 using Ramwright.Ladders;
 using Ramwright.Presses;
 using Ramwright.Quantities;
+using Ramwright.Squeeze;
 using Ramwright.Workings;
 
 namespace Ramwright.Files;
@@ -25,10 +26,17 @@ public static class JobJson
     }
 
     /// <summary>One job at length.</summary>
-    public static string Text(JobCheck check)
+    /// <param name="check">The job.</param>
+    /// <param name="time">The job in time; null where it could not be followed.</param>
+    public static string Text(JobCheck check, JobInTime? time = null)
     {
         ArgumentNullException.ThrowIfNull(check);
-        return JsonText.Object(json => Write(json, check));
+        return JsonText.Object(json =>
+        {
+            Write(json, check);
+            if (time is not null)
+                JobTimeJson.Write(json, time);
+        });
     }
 
     private static void Brief(Utf8JsonWriter json, JobCheck check)

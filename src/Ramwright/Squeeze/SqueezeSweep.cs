@@ -33,17 +33,25 @@ public sealed record SqueezeSweep
     /// <summary>A point.</summary>
     public SweepPoint At(int across, int up) => Points[up * Across.Count + across];
 
-    /// <summary>For each value across, the greatest value up to which every one from the lowest is done; null where not even that is.</summary>
-    public IReadOnlyList<double?> Greatest()
+    /// <summary>For each value across, the greatest that is done, and how far below it all are done too; null where none is.</summary>
+    /// <remarks>A thin bar goes cold where a thick one does not, so that there may be a least one as well.</remarks>
+    public IReadOnlyList<(double Least, double Greatest)?> Done()
     {
-        var greatest = new double?[Across.Count];
+        var done = new (double, double)?[Across.Count];
         for (int i = 0; i < Across.Count; i++)
         {
-            for (int k = 0; k < Up.Count && At(i, k).IsDone; k++)
-                greatest[i] = Up.At(k);
+            int top = Up.Count - 1;
+            while (top >= 0 && !At(i, top).IsDone)
+                top--;
+            if (top < 0)
+                continue;
+            int low = top;
+            while (low > 0 && At(i, low - 1).IsDone)
+                low--;
+            done[i] = (Up.At(low), Up.At(top));
         }
 
-        return greatest;
+        return done;
     }
 
     /// <summary>Follows every point.</summary>
@@ -78,7 +86,7 @@ public sealed record SqueezeSweep
 
     private static SweepPoint Point(RigHotSqueeze job, SqueezePress press, SqueezeCare care)
     {
-        double T = job.Heat <= HotSteel.Hottest ? HotSqueezeDemand.AtTouch(job) : double.NaN;
+        double T = job.Heat <= HotSteel.Hottest ? SqueezeWork.AtApproach(job, press) : double.NaN;
         if (!(T > job.Steel.Coldest))
             return new SweepPoint(null, StoppedBy.Cold, 1, 0, 0, double.IsNaN(T) ? job.Heat : T);
         SqueezeResult r = SqueezeRun.Of(press, SqueezeWork.Of(job, press), care);

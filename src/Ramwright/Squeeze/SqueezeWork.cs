@@ -29,7 +29,17 @@ public sealed record SqueezeWork
     public static SqueezeWork Of(RigHotSqueeze job, SqueezePress press)
     {
         ArgumentNullException.ThrowIfNull(job);
-        return Of(job, HotBite.Of(job), HotSqueezeDemand.AtTouch(job), press);
+        ArgumentNullException.ThrowIfNull(press);
+        return Of(job, HotBite.Of(job), AtApproach(job, press), press);
+    }
+
+    /// <summary>Mean temperature as the ram starts, °C: so long before the touch as its approach takes, on the way from the fire.</summary>
+    public static double AtApproach(RigHotSqueeze job, SqueezePress press)
+    {
+        ArgumentNullException.ThrowIfNull(job);
+        ArgumentNullException.ThrowIfNull(press);
+        double approach = UsualGap / press.Power.ApproachSpeed;
+        return AirCooling.After(HotSqueezeDemand.VolumeOverSurface(job), job.Heat, Math.Max(0, job.Transfer - approach));
     }
 
     /// <summary>One squeeze of a hot job.</summary>

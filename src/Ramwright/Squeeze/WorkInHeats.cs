@@ -25,8 +25,11 @@ public sealed record WorkInHeats
     /// <summary>Time in the fire before the next heat, where nothing is said, s.</summary>
     public const double InTheFire = 180;
 
-    /// <summary>Between squeezes side by side, where the job does not say, s.</summary>
+    /// <summary>Between squeezes side by side, where the job does not say, s: to open, move the bar on and close again.</summary>
     public const double UsualBetween = 3;
+
+    /// <summary>How far the ram is lifted between squeezes, m.</summary>
+    public const double Lift = 0.005;
 
     /// <summary>What is burnt away in each heat.</summary>
     public static readonly Citation ScaleSource = Citation.Practice("scale takes 1.5 to 3 % in each heat of a gas or coal fire, 0.5 to 1 % by induction");
@@ -96,7 +99,7 @@ public sealed record WorkInHeats
         private readonly double _between = job.DrawingOut?.Between ?? UsualBetween;
         private double[] _bites = [];
         private double[]? _dies;
-        private double _heatTime, _firstTouch, _lastTouch, _heatPeak, _peak, _pressure, _air;
+        private double _heatTime, _firstTouch, _lastTouch, _heatPeak, _peak, _pressure, _air, _idle;
         private int _inHeat;
         private StoppedBy _stopped = StoppedBy.Nothing;
         private (int, int)? _stoppedAt;
@@ -134,7 +137,7 @@ public sealed record WorkInHeats
                 if (!Squeeze(bite, air, out SqueezeResult r))
                     break;
                 done++;
-                _bites[0] = Cooled(bite, air, r.Time + _between);
+                _bites[0] = Cooled(bite, air, r.Time + _idle);
             }
 
             return done;
@@ -164,9 +167,9 @@ public sealed record WorkInHeats
                     bool done = Squeeze(bite, _bites[i], out SqueezeResult r);
                     if (done)
                     {
-                        double time = r.Time + _between;
+                        double time = r.Time + _idle;
                         for (int k = 0; k < places; k++)
-                            _bites[k] = k == i ? Cooled(bite, Math.Max(r.After!.Value, HotSteel.Coldest + 1), _between) : Cooled(bite, _bites[k], time);
+                            _bites[k] = k == i ? Cooled(bite, Math.Max(r.After!.Value, HotSteel.Coldest + 1), _idle) : Cooled(bite, _bites[k], time);
                         break;
                     }
 
@@ -230,7 +233,7 @@ public sealed record WorkInHeats
         {
             _rounds.Add(new WorkRound(InTheFire + job.Transfer, 0, false));
             for (int i = 0; i < _bites.Length; i++)
-                _bites[i] = HotSqueezeDemand.AtTouch(job);
+                _bites[i] = SqueezeWork.AtApproach(job, press);
             _dies = null;
             (_heatTime, _inHeat, _heatPeak) = (job.Transfer, 0, 0);
         }
@@ -245,13 +248,17 @@ public sealed record WorkInHeats
         private bool Squeeze(HotBite bite, double T, out SqueezeResult r)
         {
             SqueezeWork work = SqueezeWork.Of(job, bite, Math.Min(T, HotSteel.Hottest), press);
+            if (_inHeat > 0)
+                work = work with { Gap = Math.Min(Lift, work.Gap) };
             r = SqueezeRun.Of(press, work, care, State(bite, T), null);
             Squeezes++;
             _dies = r.HeatState;
             _heatTime += r.Time;
             _air += r.AirTaken;
             _rounds.Add(new WorkRound(r.Time, r.AirTaken, true));
-            _rounds.Add(new WorkRound(_between, 0, false));
+            // the time between squeezes is to open, move on and close: what the ram itself takes for that is in it
+            _idle = Math.Max(0, _between - r.Times.GetValueOrDefault(SqueezePhase.Return) - r.Times.GetValueOrDefault(SqueezePhase.Approach));
+            _rounds.Add(new WorkRound(_idle, 0, false));
             _peak = Math.Max(_peak, r.PeakForce);
             _pressure = Math.Max(_pressure, r.PeakPressure);
             _heatPeak = Math.Max(_heatPeak, r.PeakForce);
@@ -260,7 +267,7 @@ public sealed record WorkInHeats
                 _lastTouch = r.AtTouch!.Value;
                 if (_inHeat++ == 0)
                     _firstTouch = _lastTouch;
-                _heatTime += _between;
+                _heatTime += _idle;
             }
 
             return r.IsDone;

@@ -61,9 +61,10 @@ public class WorkInHeatsTest
         SqueezeSweep sweep = SqueezeSweep.Of(job, press, across, up, n => Interlocked.Increment(ref told));
 
         Assert.Equal(20, told);
-        IReadOnlyList<double?> greatest = sweep.Greatest();
-        for (int i = 1; i < greatest.Count; i++)
-            Assert.True((greatest[i] ?? 0) >= (greatest[i - 1] ?? 0), "the hotter, the larger");
+        double[] greatest = [.. sweep.Done().Select(d => d?.Greatest ?? 0)];
+        for (int i = 1; i < greatest.Length; i++)
+            Assert.True(greatest[i] >= greatest[i - 1], "the hotter, the larger");
+        Assert.All(sweep.Done(), d => Assert.True(d is null || d.Value.Least <= d.Value.Greatest));
         Assert.True(greatest[3] is > 0.02 and < 0.16, string.Join(", ", greatest) + string.Join(", ", sweep.Points));
         RigHotSqueeze one = job with { Heat = across.At(2), Height = up.At(1), Width = up.At(1), TargetHeight = up.At(1) / 2 };
         SqueezeResult alone = SqueezeRun.Of(press, SqueezeWork.Of(one, press), new SqueezeCare(2e-4, 0, 60));
@@ -76,7 +77,7 @@ public class WorkInHeatsTest
         SqueezeSweep sweep = SqueezeSweep.Of(Plain, SqueezePress.Of(Presses.Electric), new SweepAxis(SweepOf.Heat, 700, 750, 2), new SweepAxis(SweepOf.Bar, 0.02, 0.03, 2));
 
         Assert.All(sweep.Points, p => Assert.Null(p.Ends));
-        Assert.All(sweep.Greatest(), g => Assert.Null(g));
+        Assert.All(sweep.Done(), d => Assert.Null(d));
         Assert.Throws<ArgumentException>(() => SqueezeSweep.Of(Plain, SqueezePress.Of(Presses.Electric), sweep.Up, sweep.Up));
         Assert.Throws<ArgumentOutOfRangeException>(() => new SweepAxis(SweepOf.Bar, 0.02, 0.01, 5));
         Assert.Throws<ArgumentOutOfRangeException>(() => new SweepAxis(SweepOf.Bar, 0.01, 0.02, 1));
