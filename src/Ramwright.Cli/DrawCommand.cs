@@ -6,7 +6,7 @@ using Spectre.Console.Cli;
 
 namespace Ramwright.Cli;
 
-/// <summary>Front and side of the press as a dimensioned drawing.</summary>
+/// <summary>Front and side of the press as a dimensioned drawing, or as it bends.</summary>
 internal sealed class DrawCommand(IAnsiConsole screen) : Command<DrawSettings>
 {
     public override int Execute(CommandContext context, DrawSettings settings, CancellationToken cancellationToken)
@@ -25,7 +25,15 @@ internal sealed class DrawCommand(IAnsiConsole screen) : Command<DrawSettings>
 
         if (PressLoad.Open(settings, screen) is not var (_, check, units))
             return ExitCode.WrongInput;
-        string drawing = SvgSheet.Write(PressDrawing.Of(check, units, at));
+        if (at is <= 0)
+        {
+            screen.WriteLine($"--at {settings.At}: a force above zero is wanted");
+            return ExitCode.WrongInput;
+        }
+
+        string drawing = SvgSheet.Write(settings.Bent
+            ? BentDrawing.Of(check, at ?? check.Rig.Wanted, units: units)
+            : PressDrawing.Of(check, units, at));
         if (settings.Out is null)
         {
             JsonOut.Write(screen, drawing);

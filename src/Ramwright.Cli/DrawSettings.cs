@@ -13,4 +13,8 @@ internal sealed class DrawSettings : PressSettings
     [CommandOption("--at <FORCE>")]
     [Description("Shade each part by how much of it a ram force uses: \"20 t\".")]
     public string? At { get; init; }
+
+    [CommandOption("--bent")]
+    [Description("How the frame bends at the force, or at the wanted one, drawn larger than it is, with the true figures.")]
+    public bool Bent { get; init; }
 }

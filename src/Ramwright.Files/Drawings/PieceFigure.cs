@@ -110,7 +110,7 @@ internal static class PieceFigure
     }
 
     /// <summary>The loops of an outline as corners, arcs cut into short straight lines.</summary>
-    private static IEnumerable<List<(double Y, double Z)>> Points(Outline outline)
+    internal static IEnumerable<List<(double Y, double Z)>> Points(Outline outline)
     {
         foreach (IReadOnlyList<Corner> loop in outline.Loops)
         {
