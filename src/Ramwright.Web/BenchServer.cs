@@ -74,6 +74,7 @@ internal static class BenchServer
         builder.Services.AddRazorComponents().AddInteractiveServerComponents();
         builder.Services.AddDataProtection().UseEphemeralDataProtectionProvider();     // nothing outlives the server
         builder.Services.AddSingleton(new BenchFolder(folder));
+        builder.Services.AddScoped<Bench.ViewChoice>();
 
         WebApplication app = builder.Build();
         app.UseHostFiltering();

@@ -1,8 +1,16 @@
+using Ramwright.Ladders;
+
 namespace Ramwright.Web.Bench;
 
 /// <summary>Where in the file a part of the press is described.</summary>
 internal static class PartPaths
 {
+    /// <summary>Whether a rung is about a part of the drawing.</summary>
+    public static bool Concerns(Rung rung, string part) =>
+        rung.Part == part || rung.Part.StartsWith(part + " ", StringComparison.Ordinal)
+        || (part == "cylinder" && rung.Group == RungGroup.Cylinder)
+        || (part.EndsWith(" joint", StringComparison.Ordinal) && rung.Part.EndsWith(part, StringComparison.Ordinal));
+
     /// <summary>The nearest path for a part as drawings and rungs name it: <c>upper arm</c> is <c>frame.upper-arm</c>.</summary>
     /// <param name="part">The part.</param>
     /// <param name="isOpenFront">Whether the frame is a column with arms.</param>

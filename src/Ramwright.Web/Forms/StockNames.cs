@@ -26,7 +26,7 @@ internal static class StockNames
         return lists[kind];
     }
 
-    /// <summary>Up to eight names that fit what was typed: a kind and a size will do, <c>100x50 channel</c>.</summary>
+    /// <summary>Up to ten names that fit what was typed: a kind and a size will do, <c>100x50 channel</c>.</summary>
     public static IReadOnlyList<string> Fitting(Shelf shelf, StockKind kind, string typed)
     {
         if (typed.Trim().Length == 0)
@@ -35,6 +35,6 @@ internal static class StockNames
         IEnumerable<string> found = kind == StockKind.Section
             ? SectionSearch.Find(typed, shelf.Sections).Select(s => s.BendsAskew ? $"2 x {s.Name}" : s.Name)
             : Of(shelf, kind).Where(n => Shelf.Key(n).Contains(key, StringComparison.Ordinal));
-        return [.. found.Where(n => n != typed.Trim()).Take(8)];
+        return [.. found.Where(n => n != typed.Trim()).Take(10)];
     }
 }

@@ -6,7 +6,7 @@ using Ramwright.Files;
 namespace Ramwright.Web.Opened;
 
 /// <summary>The folder that the bench was opened on: its presses, and nothing else on this machine.</summary>
-internal sealed class BenchFolder
+public sealed class BenchFolder
 {
     private readonly ConcurrentDictionary<string, Lazy<OpenPress>> _open = new(StringComparer.Ordinal);
     private readonly string _root;

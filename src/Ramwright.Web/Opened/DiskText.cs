@@ -5,7 +5,7 @@ using Ramwright.Files;
 namespace Ramwright.Web.Opened;
 
 /// <summary>What a press file holds on disk: its bytes, and the text in them where they are text.</summary>
-internal sealed record DiskText(byte[] Bytes, string? Text, bool HasMark)
+public sealed record DiskText(byte[] Bytes, string? Text, bool HasMark)
 {
     private static readonly byte[] Mark = [0xEF, 0xBB, 0xBF];
 

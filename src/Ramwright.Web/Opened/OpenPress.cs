@@ -8,7 +8,7 @@ namespace Ramwright.Web.Opened;
 /// One press file that is open on the bench, shared by everyone who looks at it: two tabs work on the same text, so neither can
 /// lose what the other changed. Safe to call from many threads.
 /// </summary>
-internal sealed class OpenPress
+public sealed class OpenPress
 {
     private const int MostSteps = 500;
 

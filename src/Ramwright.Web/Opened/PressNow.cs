@@ -4,7 +4,7 @@ using Ramwright.Ladders;
 namespace Ramwright.Web.Opened;
 
 /// <summary>An open press at one moment. Never changes; a later moment is another of these.</summary>
-internal sealed record PressNow
+public sealed record PressNow
 {
     /// <summary>Counts up with every change.</summary>
     public required int Version { get; init; }

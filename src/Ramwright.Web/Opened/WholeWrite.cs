@@ -4,7 +4,7 @@ namespace Ramwright.Web.Opened;
 /// Replaces a file in one stroke: the new bytes go into a file beside it, are forced to the disk, and that file takes the old one's
 /// name. Whoever reads, and whatever dies at whatever moment, finds either the old file whole or the new one whole.
 /// </summary>
-internal static class WholeWrite
+public static class WholeWrite
 {
     /// <summary>What is about to happen, for tests that break off between the steps.</summary>
     public enum Before

@@ -17,7 +17,23 @@ function goTo(path) {
   if (input) input.focus({ preventScroll: true });
 }
 
+// on a wide screen the values stand beside the drawing: they follow the chosen part, the page itself stays where it is
+function goToQuietly(path) {
+  const pane = document.getElementById("values");
+  if (!pane || getComputedStyle(pane).position !== "sticky") return;
+  let at = null;
+  for (let p = path; p && !at; p = p.includes(".") ? p.slice(0, p.lastIndexOf(".")) : "") at = document.getElementById("at-" + p);
+  if (!at) return;
+  for (let d = at.closest("details"); d; d = d.parentElement && d.parentElement.closest("details")) d.open = true;
+  pane.scrollTop += at.getBoundingClientRect().top - pane.getBoundingClientRect().top - 12;
+  at.classList.remove("flash");
+  void at.offsetWidth;
+  at.classList.add("flash");
+}
+
 document.addEventListener("click", e => {
+  const quiet = e.target.closest("[data-goto-quietly]");
+  if (quiet) goToQuietly(quiet.dataset.gotoQuietly);
   const jump = e.target.closest("[data-goto]");
   if (jump) goTo(jump.dataset.goto);
   const part = e.target.closest(".sheet [data-part]");
