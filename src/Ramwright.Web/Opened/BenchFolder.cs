@@ -64,13 +64,21 @@ public sealed class BenchFolder
     /// <returns>Empty, or why it was not done.</returns>
     public string Copy(string pattern, string name)
     {
-        name = name.Trim();
-        if (!IsName(name))
-            return "a name of letters, digits, spaces, - and _, please";
         using Stream? stream = Assembly.GetExecutingAssembly().GetManifestResourceStream($"Examples/{pattern}{PressFile.Ending}");
         if (stream is null && !Starter.Kinds.Contains(pattern))
             return "there is no such example";
-        string text = stream is null ? Starter.Text(pattern) : new StreamReader(stream).ReadToEnd();
+        return Create(name, stream is null ? Starter.Text(pattern) : new StreamReader(stream).ReadToEnd());
+    }
+
+    /// <summary>Writes a new press file into the folder; never over a file that is there.</summary>
+    /// <param name="name">What the press shall be called: letters, digits, spaces, - and _.</param>
+    /// <param name="text">The file.</param>
+    /// <returns>Empty, or why it was not done.</returns>
+    public string Create(string name, string text)
+    {
+        name = name.Trim();
+        if (!IsName(name))
+            return "a name of letters, digits, spaces, - and _, please";
         try
         {
             using var file = new FileStream(Path.Combine(Folder, name + PressFile.Ending), FileMode.CreateNew, FileAccess.Write);

@@ -19,6 +19,7 @@ public sealed class OpenPress
     private readonly Stack<string> _after = [];
     private DiskText _disk;
     private (string Path, object Stroke)? _typing;
+    private (DiskText Disk, CheckedPress Press)? _saved;
     private PressNow _now;
 
     /// <summary>Opens a press file.</summary>
@@ -39,6 +40,28 @@ public sealed class OpenPress
 
     /// <summary>The press as it stands.</summary>
     public PressNow Now => Volatile.Read(ref _now);
+
+    /// <summary>The press as it was last read from its file or saved to it.</summary>
+    public CheckedPress Saved
+    {
+        get
+        {
+            DiskText disk;
+            lock (_gate)
+            {
+                if (_saved is { } known && ReferenceEquals(known.Disk, _disk))
+                    return known.Press;
+                disk = _disk;
+            }
+
+            var press = CheckedPress.Of(disk.Text is null
+                ? PressOnDisk.Read(disk.Bytes, _path, _fileName, _mayRead)
+                : PressOnDisk.Read(disk.Text, _path, _fileName, _mayRead));
+            lock (_gate)
+                _saved = (disk, press);
+            return press;
+        }
+    }
 
     /// <summary>Told after every change, on the thread that made it.</summary>
     public event Action? Changed;

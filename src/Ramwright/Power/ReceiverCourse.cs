@@ -16,7 +16,7 @@ public sealed record ReceiverMoment(double Time, double Pressure, int Squeeze, b
 /// </summary>
 /// <remarks>
 /// The gas law at one temperature, free air. The draw is taken as it is at the air pressure that was set, also when the receiver has
-/// fallen below that: the cautious reading. An unknown delivery counts as none.
+/// fallen below that: the cautious reading. The series ends where the pump would stall. An unknown delivery counts as none.
 /// </remarks>
 public sealed class ReceiverCourse
 {
@@ -41,18 +41,37 @@ public sealed class ReceiverCourse
     /// <summary>The first squeeze in which the air falls too low for the wanted force; null where it never does.</summary>
     public int? TooLowIn { get; private set; }
 
+    /// <summary>The squeeze in which the air no longer drives the pump against the pressing load, with which the series ends; null where it goes to its end.</summary>
+    public int? StallsIn { get; private set; }
+
     /// <summary>Lowest pressure of the series, Pa.</summary>
     public double Lowest => _moments.Min(m => m.Pressure);
+
+    /// <summary>Follows a series of squeezes of an air-driven press; null where it has no air pump, or where the load holds the ram.</summary>
+    /// <param name="pump">The pump.</param>
+    /// <param name="report">What was found for it.</param>
+    /// <param name="squeezes">How many, 1 to 200.</param>
+    /// <param name="pause">Between the ram being up again and the next squeeze, s, 0 or more.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
+    public static ReceiverCourse? Of(RigPump pump, PowerReport report, int squeezes, double pause = UsualPause)
+    {
+        ArgumentNullException.ThrowIfNull(pump);
+        ArgumentNullException.ThrowIfNull(report);
+        return pump is RigAirPump air && report.Air is { } supply
+            ? Of(air.Compressor, supply, report.Times, AirPumpCurve.AirFor(report.Pressing.PumpPressure, air.EffectiveRatio), squeezes, pause)
+            : null;
+    }
 
     /// <summary>Follows a series of squeezes.</summary>
     /// <param name="compressor">The compressor.</param>
     /// <param name="air">What the pump takes and the compressor gives.</param>
     /// <param name="times">The times of one squeeze.</param>
+    /// <param name="stall">Air pressure at which the pump stalls under the pressing load, Pa, 0 or more.</param>
     /// <param name="squeezes">How many, 1 to 200.</param>
     /// <param name="pause">Between the ram being up again and the next squeeze, s, 0 or more.</param>
     /// <returns>The course; null where the load holds the ram, so that no squeeze ends.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
-    public static ReceiverCourse? Of(RigCompressor compressor, AirSupply air, StrokeTimes times, int squeezes, double pause = UsualPause)
+    public static ReceiverCourse? Of(RigCompressor compressor, AirSupply air, StrokeTimes times, double stall, int squeezes, double pause = UsualPause)
     {
         ArgumentNullException.ThrowIfNull(compressor);
         ArgumentNullException.ThrowIfNull(air);
@@ -60,6 +79,7 @@ public sealed class ReceiverCourse
         Check.Positive(compressor.Receiver, "Receiver");
         Check.NotNegative(compressor.CutIn, "CutIn");
         Check.Above(compressor.CutOut, compressor.CutIn, "CutOut");
+        Check.NotNegative(stall);
         Check.NotNegative(pause);
         if (squeezes is < 1 or > 200)
             Check.Refuse(nameof(squeezes), squeezes, "1 to 200");
@@ -72,6 +92,12 @@ public sealed class ReceiverCourse
             course.Draw(air.PressingDemand, pressing, n);
             if (course.TooLowIn is null && course._p < air.AirForWanted)
                 course.TooLowIn = n;
+            if (course._p < stall)
+            {
+                course.StallsIn = n;
+                break;
+            }
+
             course.Draw(0, (times.Return ?? 0) + pause, n);
         }
 
