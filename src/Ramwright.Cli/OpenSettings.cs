@@ -14,6 +14,10 @@ internal sealed class OpenSettings : CommandSettings
     [Description("Port on 127.0.0.1; 8370 or any free one where nothing is said.")]
     public int? Port { get; init; }
 
+    [CommandOption("--lan")]
+    [Description("Let others on the same net use it, a phone in the workshop: prints a key that they must show.")]
+    public bool Lan { get; init; }
+
     [CommandOption("--no-browser")]
     [Description("Only print the address.")]
     public bool NoBrowser { get; init; }

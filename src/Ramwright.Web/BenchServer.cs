@@ -5,12 +5,13 @@ using Microsoft.AspNetCore.DataProtection;
 using Microsoft.AspNetCore.HostFiltering;
 using Microsoft.AspNetCore.Hosting.Server;
 using Microsoft.AspNetCore.Hosting.Server.Features;
+using Ramwright.Web.Door;
 using Ramwright.Web.Opened;
 using Ramwright.Web.Pages;
 
 namespace Ramwright.Web;
 
-/// <summary>Serves the bench on this machine alone.</summary>
+/// <summary>Serves the bench: to this machine alone, or with a key to others on the same net.</summary>
 internal static class BenchServer
 {
     /// <summary>
@@ -31,7 +32,8 @@ internal static class BenchServer
         }
 
         int port = arguments.Port ?? (IsFree(BenchArguments.UsualPort) ? BenchArguments.UsualPort : 0);
-        await using WebApplication app = Build(arguments.Folder, port);
+        AccessKey? key = arguments.Lan ? AccessKey.New() : null;
+        await using WebApplication app = Build(arguments.Folder, port, key);
         try
         {
             await app.StartAsync();
@@ -42,9 +44,23 @@ internal static class BenchServer
             return 2;
         }
 
-        string address = Address(app) + (arguments.Press is { } press ? "/press/" + Uri.EscapeDataString(press) : "/");
+        string place = arguments.Press is { } press ? "/press/" + Uri.EscapeDataString(press) : "/";
+        string address = Address(app) + place;
         Console.WriteLine($"The bench is at {address}");
-        Console.WriteLine("It serves this machine only. Ctrl+C stops it; what is not saved is then lost.");
+        if (key is null)
+        {
+            Console.WriteLine("It serves this machine only. Ctrl+C stops it; what is not saved is then lost.");
+        }
+        else
+        {
+            Console.WriteLine($"Others on the same net may use it with this key: {key.Text}");
+            foreach (IPAddress other in OwnSite.Addresses().Where(a => a.AddressFamily == AddressFamily.InterNetwork))
+                Console.WriteLine($"  http://{other}:{new Uri(address).Port}{place}?key={key.Text}");
+            Console.WriteLine("Whoever has the key can change and save every press in this folder. It is sent unencrypted: use it on a net you trust.");
+            Console.WriteLine("Ctrl+C stops the bench; what is not saved is then lost.");
+            address += "?key=" + key.Text;
+        }
+
         if (arguments.Browser)
             OpenBrowser(address);
         await app.WaitForShutdownAsync();
@@ -53,8 +69,9 @@ internal static class BenchServer
 
     /// <summary>Makes the server, not yet started.</summary>
     /// <param name="folder">The folder whose presses are on the bench.</param>
-    /// <param name="port">The port on 127.0.0.1; 0 for any.</param>
-    public static WebApplication Build(string folder, int port)
+    /// <param name="port">The port; 0 for any.</param>
+    /// <param name="key">The key that others must show; null where it listens on 127.0.0.1 alone.</param>
+    public static WebApplication Build(string folder, int port, AccessKey? key = null)
     {
         WebApplicationBuilder builder = WebApplication.CreateBuilder(new WebApplicationOptions
         {
@@ -65,12 +82,15 @@ internal static class BenchServer
         builder.WebHost.UseStaticWebAssets();
         builder.WebHost.ConfigureKestrel(k =>
         {
-            k.Listen(IPAddress.Loopback, port);
+            if (key is null)
+                k.Listen(IPAddress.Loopback, port);
+            else
+                k.Listen(IPAddress.Any, port);
             k.AddServerHeader = false;
             k.Limits.MaxRequestBodySize = 2_000_000;
         });
         // a page of another site that makes its name point here is refused by the name it asks for
-        builder.Services.Configure<HostFilteringOptions>(o => o.AllowedHosts = ["127.0.0.1", "localhost"]);
+        builder.Services.Configure<HostFilteringOptions>(o => o.AllowedHosts = key is null ? ["127.0.0.1", "localhost"] : [.. OwnSite.Names()]);
         builder.Services.AddRazorComponents().AddInteractiveServerComponents();
         builder.Services.AddDataProtection().UseEphemeralDataProtectionProvider();     // nothing outlives the server
         builder.Services.AddSingleton(new BenchFolder(folder));
@@ -86,6 +106,9 @@ internal static class BenchServer
             headers["Referrer-Policy"] = "no-referrer";
             return next(context);
         });
+        app.UseOwnSiteOnly();
+        if (key is not null)
+            app.UseKeyGate(key);
         app.UseAntiforgery();
         app.MapStaticAssets();
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode(o => o.ContentSecurityFrameAncestorsPolicy = null);
@@ -94,7 +117,7 @@ internal static class BenchServer
 
     /// <summary>Where a started server listens.</summary>
     public static string Address(WebApplication app) =>
-        app.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.First();
+        app.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.First().Replace("0.0.0.0", "127.0.0.1", StringComparison.Ordinal);
 
     private static bool IsFree(int port)
     {

@@ -66,7 +66,7 @@ internal static class PlotSheet
         MajorGridlineStyle = grid ? LineStyle.Solid : LineStyle.None,
         MajorGridlineColor = Hair,
         MinorTickSize = 0,
-        AxisTitleDistance = 10,
+        AxisTitleDistance = position is AxisPosition.Bottom ? 8 : 16,
         StringFormat = "0.######",
     };
 
@@ -87,8 +87,13 @@ internal static class PlotSheet
         return line;
     }
 
-    /// <summary>A level line across the plot with its words on it.</summary>
-    public static OxyPlot.Annotations.LineAnnotation Level(double y, string words, OxyColor colour, LineStyle style, bool below = false) => new()
+    /// <summary>A level line across the plot, its words above it.</summary>
+    /// <param name="y">Where.</param>
+    /// <param name="words">The words.</param>
+    /// <param name="colour">Its colour.</param>
+    /// <param name="style">Its dashes.</param>
+    /// <param name="at">Where along it the words end, 0 to 1: lines that may lie close together have theirs in different places.</param>
+    public static OxyPlot.Annotations.LineAnnotation Level(double y, string words, OxyColor colour, LineStyle style, double at) => new()
     {
         Type = OxyPlot.Annotations.LineAnnotationType.Horizontal,
         Y = y,
@@ -97,10 +102,10 @@ internal static class PlotSheet
         TextColor = Ink,
         LineStyle = style,
         StrokeThickness = 2,
-        TextLinePosition = 0.01,
+        TextLinePosition = at,
         TextMargin = 5,
-        TextHorizontalAlignment = HorizontalAlignment.Left,
-        TextVerticalAlignment = below ? VerticalAlignment.Top : VerticalAlignment.Bottom,
+        TextHorizontalAlignment = HorizontalAlignment.Right,
+        TextVerticalAlignment = VerticalAlignment.Bottom,
     };
 
     public static Legend Key(LegendPosition position = LegendPosition.TopRight) => new()

@@ -24,7 +24,7 @@ internal static class PressPlots
         plot.Axes.Add(PlotSheet.Axis(AxisPosition.Right, Axis("speed", speed), "speed", grid: false, most: speed.FromSi(curve[0].Speed * 1.12)));
         plot.Series.Add(PlotSheet.Line("force", curve.Select(p => (pressure.FromSi(p.CylinderPressure), force.FromSi(p.Load))), yAxis: "force"));
         plot.Series.Add(PlotSheet.Line("speed", curve.Select(p => (pressure.FromSi(p.CylinderPressure), speed.FromSi(p.Speed))), second: true, yAxis: "speed"));
-        foreach (OxyPlot.Annotations.LineAnnotation level in Levels(check, force))
+        foreach (OxyPlot.Annotations.LineAnnotation level in Levels(check, force, 0.34))
         {
             level.YAxisKey = "force";
             plot.Annotations.Add(level);
@@ -56,7 +56,7 @@ internal static class PressPlots
         plot.Series.Add(PlotSheet.Line("receiver", course.Moments.Select(m => (time.FromSi(m.Time), pressure.FromSi(m.Pressure)))));
         if (check.Power.Air is { WantedInReach: true } air)
         {
-            plot.Annotations.Add(PlotSheet.Level(pressure.FromSi(air.AirForWanted), "least for the wanted force", PlotSheet.Wanted, LineStyle.Solid, below: true));
+            plot.Annotations.Add(PlotSheet.Level(pressure.FromSi(air.AirForWanted), "least for the wanted force", PlotSheet.Wanted, LineStyle.Solid, 0.99));
         }
 
         return plot;
@@ -76,17 +76,15 @@ internal static class PressPlots
                 curve.Points.Where(p => p.Way == way).Select(p => (length.FromSi(p.Offset), force.FromSi(p.SafeTo))), second: way == OffCentreWay.Deep, marks: true));
         }
 
-        foreach (OxyPlot.Annotations.LineAnnotation level in Levels(check, force))
+        foreach (OxyPlot.Annotations.LineAnnotation level in Levels(check, force, 0.99))
             plot.Annotations.Add(level);
         plot.Legends.Add(PlotSheet.Key());
         return plot;
     }
 
-    private static IEnumerable<OxyPlot.Annotations.LineAnnotation> Levels(PressCheck check, Unit force)
+    private static IEnumerable<OxyPlot.Annotations.LineAnnotation> Levels(PressCheck check, Unit force, double wanted)
     {
-        // the upper one's words stand above it, the lower one's below
-        bool wantedIsLower = check.Rig.Wanted <= check.Power.MostPossibleForce;
-        yield return PlotSheet.Level(force.FromSi(check.Rig.Wanted), "wanted", PlotSheet.Wanted, LineStyle.Solid, wantedIsLower);
-        yield return PlotSheet.Level(force.FromSi(check.Power.MostPossibleForce), "most possible", PlotSheet.Most, LineStyle.Dash, !wantedIsLower);
+        yield return PlotSheet.Level(force.FromSi(check.Rig.Wanted), "wanted", PlotSheet.Wanted, LineStyle.Solid, wanted);
+        yield return PlotSheet.Level(force.FromSi(check.Power.MostPossibleForce), "most possible", PlotSheet.Most, LineStyle.Dash, 0.66);
     }
 }
