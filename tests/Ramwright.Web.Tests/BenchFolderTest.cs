@@ -52,6 +52,27 @@ public sealed class BenchFolderTest : IDisposable
     }
 
     [Fact]
+    public void AnOpenPressThatBecomesALinkOutIsNeitherReadNorWritten()
+    {
+        if (OperatingSystem.IsWindows())
+            return;
+        string outside = _other.Copy("wherry-yard"), before = File.ReadAllText(outside);
+        _folder.Copy("railing-shop");
+        var bench = new BenchFolder(_folder.Folder);
+        OpenPress press = bench.Find("railing-shop")!;
+        press.Set("wanted", "21 t");
+        File.Delete(_folder.Path("railing-shop"));
+        File.CreateSymbolicLink(_folder.Path("railing-shop"), outside);
+
+        press.Look();
+        press.Save();
+
+        Assert.Contains("link", press.Now.Refusal, StringComparison.Ordinal);
+        Assert.Equal(before, File.ReadAllText(outside));
+        Assert.Null(bench.Find("railing-shop"));
+    }
+
+    [Fact]
     public void AStockTableOutsideTheFolderIsNotRead()
     {
         string table = Path.Combine(_other.Folder, "steels.csv");

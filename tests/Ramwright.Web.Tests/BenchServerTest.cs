@@ -55,6 +55,35 @@ public sealed class BenchServerTest : IAsyncLifetime, IDisposable
     }
 
     [Theory]
+    [InlineData("https://evil.example")]
+    [InlineData("null")]
+    [InlineData("http://127.0.0.1:1")]
+    public async Task WhatAPageOfAnotherSiteSendsIsRefused(string origin)
+    {
+        using var request = new HttpRequestMessage(HttpMethod.Post, "/_blazor/negotiate?negotiateVersion=1");
+        request.Headers.TryAddWithoutValidation("Origin", origin);
+        Assert.Equal(HttpStatusCode.Forbidden, (await _http.SendAsync(request)).StatusCode);
+    }
+
+    [Fact]
+    public async Task ABodyThatIsTooLongIsRefused()
+    {
+        using var body = new ByteArrayContent(new byte[3_000_000]);
+        HttpResponseMessage? answer = null;
+        try
+        {
+            answer = await _http.PostAsync("/_blazor/negotiate?negotiateVersion=1", body);
+        }
+        catch (HttpRequestException)
+        {
+            // hung up on while still sending: refused too
+        }
+
+        Assert.True(answer is not { IsSuccessStatusCode: true }, answer?.StatusCode.ToString());
+        Assert.Contains("Wherry", await _http.GetStringAsync("/press/wherry-yard"), StringComparison.Ordinal);
+    }
+
+    [Theory]
     [InlineData("/bench.css")]
     [InlineData("/bench.js")]
     [InlineData("/icon.svg")]

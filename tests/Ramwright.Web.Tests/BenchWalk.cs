@@ -34,7 +34,11 @@ public sealed class BenchWalk : IAsyncLifetime
     }
 
     /// <summary>A page that has finished loading and answers to typing.</summary>
-    public async Task<IPage> Open(string path, int width = 1440, int height = 1000, ColorScheme scheme = ColorScheme.Light)
+    public Task<IPage> Open(string path, int width = 1440, int height = 1000, ColorScheme scheme = ColorScheme.Light) =>
+        OpenAt(Address + path, width, height, scheme);
+
+    /// <summary>The same on any server.</summary>
+    public async Task<IPage> OpenAt(string address, int width = 1440, int height = 1000, ColorScheme scheme = ColorScheme.Light)
     {
         IPage page = await _browser!.NewPageAsync(new BrowserNewPageOptions
         {
@@ -42,7 +46,7 @@ public sealed class BenchWalk : IAsyncLifetime
             ColorScheme = scheme,
         });
         page.SetDefaultTimeout(15_000);
-        await page.GotoAsync(Address + path);
+        await page.GotoAsync(address);
         await page.Locator("[data-live]").First.WaitForAsync(new LocatorWaitForOptions { State = WaitForSelectorState.Attached });
         return page;
     }

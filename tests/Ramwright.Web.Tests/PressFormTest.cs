@@ -113,7 +113,8 @@ public sealed class PressFormTest : IDisposable
     [InlineData("", true)]
     [InlineData("--port x", false)]
     [InlineData("--port 70000", false)]
-    [InlineData("--lan", false)]
+    [InlineData("--lan", true)]
+    [InlineData("--wan", false)]
     [InlineData("no-such-file.press.yaml", false)]
     public void WordsOfTheCommandLineAreFollowedOrRefusedWithAReason(string words, bool good)
     {

@@ -34,9 +34,12 @@ public sealed class BenchFolder
         if (name.Length is 0 or > 200 || name.AsSpan().ContainsAny("/\\\0"))
             return null;
         string path = Path.Combine(Folder, name + PressFile.Ending);
+        // an open press may have been made a link since
+        if (!Holds(path))
+            return null;
         if (_open.TryGetValue(path, out Lazy<OpenPress>? known))
             return known.Value;
-        if (!File.Exists(path) || !Holds(path))
+        if (!File.Exists(path))
             return null;
         try
         {

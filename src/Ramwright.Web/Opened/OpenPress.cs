@@ -135,6 +135,8 @@ public sealed class OpenPress
     /// <summary>Looks whether the file has changed: with nothing unsaved here it is taken over, otherwise a person must choose.</summary>
     public PressNow Look() => Change(() =>
     {
+        if (_mayRead?.Invoke(_path) == false)
+            return _now;
         DiskText disk;
         try
         {
@@ -166,6 +168,8 @@ public sealed class OpenPress
     {
         if (_now.Text is not { } text)
             return _now;
+        if (_mayRead?.Invoke(_path) == false)
+            return _now with { Version = _now.Version + 1, Refusal = $"{_fileName} has become a link out of its folder: it is not written" };
         byte[] bytes = _disk.With(text);
         DiskText? theirs = null;
         bool StillGood()

@@ -1,7 +1,7 @@
 // Keys, jumps to fields, and presses on the drawing. Everything else happens on the server.
 "use strict";
 
-function goTo(path) {
+function goTo(path, byKey) {
   let at = null;
   if (path.startsWith("#")) {
     at = document.querySelector(path);
@@ -13,7 +13,7 @@ function goTo(path) {
   for (let d = at.closest("details"); d; d = d.parentElement && d.parentElement.closest("details")) d.open = true;
   const calm = matchMedia("(prefers-reduced-motion: reduce)").matches;
   at.scrollIntoView({ block: path.startsWith("#") ? "start" : "center", behavior: calm ? "auto" : "smooth" });
-  const input = path.startsWith("#") ? null : at.querySelector("input, select, summary");
+  const input = path.startsWith("#") && !byKey ? null : at.matches("button, input") ? at : at.querySelector("input, select, summary, button.rung");
   if (input) input.focus({ preventScroll: true });
 }
 
@@ -35,7 +35,7 @@ document.addEventListener("click", e => {
   const quiet = e.target.closest("[data-goto-quietly]");
   if (quiet) goToQuietly(quiet.dataset.gotoQuietly);
   const jump = e.target.closest("[data-goto]");
-  if (jump) goTo(jump.dataset.goto);
+  if (jump) goTo(jump.dataset.goto, e.detail === 0);
   const part = e.target.closest(".sheet [data-part]");
   if (part) {
     const button = document.querySelector(`[data-pick="${CSS.escape(part.dataset.part)}"]`);

@@ -1,0 +1,17 @@
+using System.Diagnostics;
+
+namespace Ramwright.Web.Tests;
+
+/// <summary>The command line as a person runs it.</summary>
+internal static class CommandLine
+{
+    /// <summary>What <c>check FILE --json</c> prints.</summary>
+    public static async Task<string> Check(string path)
+    {
+        string program = Path.Combine(AppContext.BaseDirectory, "Ramwright.Cli.dll");
+        using Process process = Process.Start(new ProcessStartInfo("dotnet", [program, "check", path, "--json"]) { RedirectStandardOutput = true })!;
+        string text = await process.StandardOutput.ReadToEndAsync();
+        await process.WaitForExitAsync();
+        return text;
+    }
+}
