@@ -45,4 +45,17 @@ public sealed class AccessibleTest(BenchWalk walk) : IClassFixture<BenchWalk>
         await page.CloseAsync();
         Assert.Empty(found);
     }
+
+    [AxeTheory, InlineData(1280)]
+    public async Task WhatIsWrongIsFound(int width)
+    {
+        IPage page = await walk.Open("/begin", width);
+        await page.EvaluateAsync("() => { document.querySelector('label[for=q-bore]').remove(); document.querySelector('.place').setAttribute('role', 'nonsense'); }");
+
+        string[] found = await Axe.Findings(page);
+
+        Assert.Contains(found, f => f.StartsWith("label:", StringComparison.Ordinal));
+        Assert.Contains(found, f => f.StartsWith("aria-roles:", StringComparison.Ordinal));
+        await page.CloseAsync();
+    }
 }

@@ -30,7 +30,7 @@ public abstract class PressView : ComponentBase, IDisposable
 
     public EditDesk? Desk { get; private set; }
 
-    public UnitSystem Units => View.Units;
+    public UnitSystem Units => View.Units ?? Now?.Read.Press.Reading.Units ?? UnitSystem.Metric;
 
     /// <summary>There once the page answers to typing.</summary>
     public string? Live => RendererInfo.IsInteractive ? "yes" : null;
