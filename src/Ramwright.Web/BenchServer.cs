@@ -20,6 +20,9 @@ internal static class BenchServer
     private const string Policy =
         "default-src 'self'; script-src 'self'; style-src 'self'; img-src 'self' data:; connect-src 'self'; object-src 'none'; base-uri 'self'; form-action 'self'; frame-ancestors 'none'";
 
+    /// <summary>The longest body of a request, bytes: no page sends so much.</summary>
+    private const long MostBody = 1_000_000;
+
     /// <summary>Runs until it is stopped.</summary>
     /// <returns>0, or 2 where the words are wrong or the port is taken.</returns>
     public static async Task<int> RunAsync(string[] words)
@@ -87,7 +90,7 @@ internal static class BenchServer
             else
                 k.Listen(IPAddress.Any, port);
             k.AddServerHeader = false;
-            k.Limits.MaxRequestBodySize = 2_000_000;
+            k.Limits.MaxRequestBodySize = MostBody;
         });
         // a page of another site that makes its name point here is refused by the name it asks for
         builder.Services.Configure<HostFilteringOptions>(o => o.AllowedHosts = key is null ? ["127.0.0.1", "localhost"] : [.. OwnSite.Names()]);
@@ -104,6 +107,12 @@ internal static class BenchServer
             headers.ContentSecurityPolicy = Policy;
             headers.XContentTypeOptions = "nosniff";
             headers["Referrer-Policy"] = "no-referrer";
+            if (context.Request.ContentLength > MostBody)
+            {
+                context.Response.StatusCode = StatusCodes.Status413PayloadTooLarge;
+                return Task.CompletedTask;
+            }
+
             return next(context);
         });
         app.UseOwnSiteOnly();

@@ -145,10 +145,10 @@ public sealed class BenchInBrowserTest(BenchWalk walk) : IClassFixture<BenchWalk
         IPage page = await walk.Open("/press/stock");
 
         await page.Locator("[id='at-frame.crown'] > summary").ClickAsync();
-        await page.Locator("[id='in-frame.crown.section']").FillAsync("UPN 2");
-        await page.Locator("[id='list-frame.crown.section']").GetByRole(AriaRole.Option, new() { Name = "UPN 240", Exact = true }).ClickAsync();
+        await page.Locator("[id='in-frame.crown.section']").FillAsync("2 x UPN 2");
+        await page.Locator("[id='list-frame.crown.section']").GetByRole(AriaRole.Option, new() { Name = "2 x UPN 240", Exact = true }).ClickAsync();
 
-        await Expect(page.Locator("[id='in-frame.crown.section']")).ToHaveValueAsync("UPN 240");
+        await Expect(page.Locator("[id='in-frame.crown.section']")).ToHaveValueAsync("2 x UPN 240");
         await Expect(page.Locator(".faults")).ToHaveCountAsync(0);
         await page.CloseAsync();
     }
@@ -204,7 +204,7 @@ public sealed class BenchInBrowserTest(BenchWalk walk) : IClassFixture<BenchWalk
         Assert.Equal(390, await page.EvaluateAsync<int>("document.documentElement.scrollWidth"));
         string[] small = await page.EvaluateAsync<string[]>("""
             [...document.querySelectorAll('button, select, input, summary')].filter(e => e.checkVisibility())
-              .filter(e => { const r = e.getBoundingClientRect(); return r.width > 0 && r.height > 0 && r.height < 43.5; })
+              .filter(e => { const r = e.getBoundingClientRect(); return r.width > 0 && !e.closest('.skips') && r.height > 0 && r.height < 43.5; })
               .map(e => e.outerHTML.slice(0, 80))
             """);
         Assert.Empty(small);

@@ -46,9 +46,17 @@ public sealed class BenchWalk : IAsyncLifetime
             ColorScheme = scheme,
         });
         page.SetDefaultTimeout(15_000);
-        await page.GotoAsync(address);
-        await page.Locator("[data-live]").First.WaitForAsync(new LocatorWaitForOptions { State = WaitForSelectorState.Attached });
+        await Load(page, address);
         return page;
+    }
+
+    /// <summary>Leads an open page on.</summary>
+    public Task Go(IPage page, string path) => Load(page, Address + path);
+
+    private static async Task Load(IPage page, string address)
+    {
+        await page.GotoAsync(address, new PageGotoOptions { WaitUntil = WaitUntilState.DOMContentLoaded });
+        await page.Locator("[data-live]").First.WaitForAsync(new LocatorWaitForOptions { State = WaitForSelectorState.Attached });
     }
 
     public async Task DisposeAsync()

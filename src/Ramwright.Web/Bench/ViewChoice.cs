@@ -15,7 +15,8 @@ public enum LookAt
 /// <summary>How one person looks at presses: units, and the ram force that parts are shaded for. Kept from page to page.</summary>
 public sealed class ViewChoice
 {
-    public UnitSystem Units { get; set; } = UnitSystem.Metric;
+    /// <summary>The units asked for; null for those of the file's own tape.</summary>
+    public UnitSystem? Units { get; set; }
 
     public LookAt At { get; set; } = LookAt.Wanted;
 

@@ -31,9 +31,13 @@ internal static class StockNames
     {
         if (typed.Trim().Length == 0)
             return [];
-        string key = Shelf.Key(typed);
+        string key = Shelf.Key(typed), words = typed.Trim();
+        // a pair is looked for by the name of its half
+        bool pair = words.StartsWith("2x", StringComparison.OrdinalIgnoreCase) || words.StartsWith("2 x", StringComparison.OrdinalIgnoreCase);
+        if (pair)
+            words = words[(words.IndexOf('x', StringComparison.OrdinalIgnoreCase) + 1)..].Trim();
         IEnumerable<string> found = kind == StockKind.Section
-            ? SectionSearch.Find(typed, shelf.Sections).Select(s => s.BendsAskew ? $"2 x {s.Name}" : s.Name)
+            ? SectionSearch.Find(words, shelf.Sections).Select(s => pair || s.BendsAskew ? $"2 x {s.Name}" : s.Name)
             : Of(shelf, kind).Where(n => Shelf.Key(n).Contains(key, StringComparison.Ordinal));
         return [.. found.Where(n => n != typed.Trim()).Take(10)];
     }

@@ -30,7 +30,7 @@ public abstract class PressView : ComponentBase, IDisposable
 
     public EditDesk? Desk { get; private set; }
 
-    public UnitSystem Units => View.Units;
+    public UnitSystem Units => View.Units ?? Now?.Read.Press.Reading.Units ?? UnitSystem.Metric;
 
     /// <summary>There once the page answers to typing.</summary>
     public string? Live => RendererInfo.IsInteractive ? "yes" : null;
@@ -42,6 +42,8 @@ public abstract class PressView : ComponentBase, IDisposable
         // the same page may be led on to another press
         Leave();
         _name = Name;
+        if (UnitsWord is not null)
+            View.Units = UnitsWord == "imperial" ? UnitSystem.Imperial : UnitSystem.Metric;
         try
         {
             Press = Folder.Find(Name);
@@ -56,7 +58,6 @@ public abstract class PressView : ComponentBase, IDisposable
             return;
         Desk = new EditDesk(Press);
         Now = Press.Now;
-        View.Units = UnitsWord switch { "imperial" => UnitSystem.Imperial, "metric" => UnitSystem.Metric, _ => Now.Read.Press.Reading.Units };
         Shown();
     }
 

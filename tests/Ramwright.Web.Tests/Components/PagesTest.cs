@@ -51,7 +51,7 @@ public sealed class PagesTest : BenchContext
         page.Find("#keep").Click();
 
         PressNow kept = Bench.Find("mine")!.Now;
-        Assert.Equal(page.Find("#safe-to").TextContent, ForceText.Of(kept.Check!.Ladder.SafeRating, UnitSystem.Metric));
+        Assert.Equal(page.Find("#safe-to").TextContent, ForceText.Of(kept.Check!.Ladder.SafeRating, kept.Read.Press.Reading.Units));
         Assert.Contains("# taken for now:", kept.Text, StringComparison.Ordinal);
     }
 
