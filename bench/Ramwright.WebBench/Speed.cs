@@ -8,6 +8,9 @@ namespace Ramwright.WebBench;
 /// <summary>How long a person waits: from a keystroke to the ladder, for the first page, alone and with nineteen others; and what memory it takes.</summary>
 internal static class Speed
 {
+    // how many edits, and how far apart in milliseconds
+    private static readonly int[] WarmUp = [20, 60], Alone = [Edits, 60], Together = [EditsEach, 1000];
+
     private const int Edits = 1000, People = 20, EditsEach = 25;
     private const double MostMs = 100, MostFirstMs = 1000, MostMegabytes = 250;
 
@@ -64,8 +67,8 @@ internal static class Speed
         Say("first page, warm server: answers to typing", live, MostFirstMs, ref good);
 
         IPage one = await served.Open("/press/wherry-yard");
-        await one.EvaluateAsync<JsonElement>(Typing, new[] { 20, 60 });
-        (List<double> dom, List<double> painted, int failed) = Read(await one.EvaluateAsync<JsonElement>(Typing, new[] { Edits, 60 }));
+        await one.EvaluateAsync<JsonElement>(Typing, WarmUp);
+        (List<double> dom, List<double> painted, int failed) = Read(await one.EvaluateAsync<JsonElement>(Typing, Alone));
         Say($"keystroke to updated ladder, {Edits} edits", dom, MostMs, ref good);
         Say($"keystroke to painted ladder, {Edits} edits", painted, MostMs, ref good);
         await one.CloseAsync();
@@ -82,7 +85,7 @@ internal static class Speed
         }
 
         (List<double> Dom, List<double> Painted, int Failed)[] all =
-            [.. (await Task.WhenAll(pages.Select(p => p.EvaluateAsync<JsonElement>(Typing, new[] { EditsEach, 1000 })))).Select(j => Read(j))];
+            [.. (await Task.WhenAll(pages.Select(p => p.EvaluateAsync<JsonElement>(Typing, Together)))).Select(j => Read(j))];
         Say($"{People} people at once, an edit a second each, all in one browser", [.. all.SelectMany(a => a.Dom)], double.PositiveInfinity, ref good);
         errors += all.Sum(a => a.Failed);
         good &= errors == 0;

@@ -25,7 +25,7 @@ internal static class JobView
         if (time is not null)
             JobTimeView.Show(time, units, screen);
         else
-            CheckView.Bullet("?", "The squeeze could not be followed in time; what stands above is for steady motion.", screen);
+            screen.Bullet("?", "The squeeze could not be followed in time; what stands above is for steady motion.");
         Facts(check, units, screen);
         if (check.DrawingOut is { } drawn)
             DrawingOutView.Show(drawn, (RigHotSqueeze)check.Job, units, screen);

@@ -11,8 +11,8 @@ internal static class SweepView
 
     public static void Show(SqueezeSweep sweep, string press, UnitSystem units, IAnsiConsole screen)
     {
-        screen.MarkupLineInterpolated($"[bold]{SqueezeWords.Title(sweep)}[/]  {sweep.Job.Name} on {press}");
-        CheckView.Paragraph($"{sweep.Points.Count} squeezes followed in time, steel: {sweep.Job.Steel.Name}.", false, screen);
+        screen.Heading(SqueezeWords.Title(sweep), $" {sweep.Job.Name} on {press}");
+        screen.Paragraph($"{sweep.Points.Count} squeezes followed in time, steel: {sweep.Job.Steel.Name}.");
         screen.WriteLine();
         IReadOnlyList<(double Least, double Greatest)?> done = sweep.Done();
         var table = new Table { Border = TableBorder.None, ShowHeaders = true };
@@ -41,7 +41,7 @@ internal static class SweepView
 
     private static void Map(SqueezeSweep sweep, UnitSystem units, IAnsiConsole screen)
     {
-        CheckView.Paragraph("█ done   F wants more force   C goes cold first   . colder than it may be forged   - other", false, screen);
+        screen.Paragraph("█ done   F wants more force   C goes cold first   . colder than it may be forged   - other");
         int[] columns = [.. Picked(sweep.Across.Count, MostColumns)];
         foreach (int k in Picked(sweep.Up.Count, MostRows).Reverse())
         {

@@ -8,6 +8,7 @@ namespace Ramwright.Web.Bench;
 /// What a person does to a press, one thing after another in the order it was done, off the page's own thread: typing never waits for
 /// the answer.
 /// </summary>
+#pragma warning disable CA1001 // a SemaphoreSlim whose wait handle nobody asks for holds nothing that must be given back
 public sealed class EditDesk(OpenPress press)
 {
     private readonly SemaphoreSlim _turn = new(1, 1);

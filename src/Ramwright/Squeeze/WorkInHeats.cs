@@ -206,7 +206,14 @@ public sealed record WorkInHeats
                 idle = 0;
                 var bite = new HotBite
                 {
-                    Law = HotBite.LawFor(job), Height = h, Width = w, Bite = plan.Bite, Target = to, IsRound = round, Friction = job.Friction, DieLength = job.DieLength,
+                    Law = HotBite.LawFor(job),
+                    Height = h,
+                    Width = w,
+                    Bite = plan.Bite,
+                    Target = to,
+                    IsRound = round,
+                    Friction = job.Friction,
+                    DieLength = job.DieLength,
                 };
                 if (!Pass(bite, (int)Math.Ceiling(L / plan.Bite - 1e-9), pass))
                     return;

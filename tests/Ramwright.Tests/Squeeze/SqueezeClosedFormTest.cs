@@ -15,14 +15,27 @@ public class SqueezeClosedFormTest
     // A pump that droops in a straight line: its stated point lies on the line.
     private static readonly RigAirPump Droops = new()
     {
-        EffectiveRatio = 100, AreaRatio = 100, AirPressure = 6 * Bar, RatedAir = 6 * Bar, FreeFlow = 0.5 * Lpm, FullFlow = 0.25 * Lpm, FullFlowAt = 300 * Bar,
-        UsableOil = 5e-3, Compressor = new RigCompressor(1, 6 * Bar, 8 * Bar, 1e-3, null),
+        EffectiveRatio = 100,
+        AreaRatio = 100,
+        AirPressure = 6 * Bar,
+        RatedAir = 6 * Bar,
+        FreeFlow = 0.5 * Lpm,
+        FullFlow = 0.25 * Lpm,
+        FullFlowAt = 300 * Bar,
+        UsableOil = 5e-3,
+        Compressor = new RigCompressor(1, 6 * Bar, 8 * Bar, 1e-3, null),
     };
 
     // Steady flow whatever the pressure, up to a relief valve.
     private static readonly RigElectricPack Steady = new()
     {
-        Motor = 20e3, Speed = 24, HighStage = new RigStage(4 * Lpm / 24, 1, 1), Relief = 700 * Bar, UsableOil = 5e-3, TankOil = 10e-3, TankWalls = 0.3,
+        Motor = 20e3,
+        Speed = 24,
+        HighStage = new RigStage(4 * Lpm / 24, 1, 1),
+        Relief = 700 * Bar,
+        UsableOil = 5e-3,
+        TankOil = 10e-3,
+        TankWalls = 0.3,
     };
 
     private static double TimeAt(SqueezeResult r, double p)

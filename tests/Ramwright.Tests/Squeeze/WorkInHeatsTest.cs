@@ -9,9 +9,23 @@ public class WorkInHeatsTest
 {
     private static readonly RigHotSqueeze Plain = new()
     {
-        Name = "made up", Kind = "hot-squeeze", Path = "jobs.0", Assumed = [],
-        Height = 0.025, Width = 0.025, Length = 0.3, IsRound = false, OnEnd = false, Steel = ForgingSteel.Find("mild")!,
-        Heat = 1150, Transfer = 5, DieWidth = 0.03, DieLength = 0.1, DieHeat = 100, Friction = 0.4, TargetHeight = 0.02,
+        Name = "made up",
+        Kind = "hot-squeeze",
+        Path = "jobs.0",
+        Assumed = [],
+        Height = 0.025,
+        Width = 0.025,
+        Length = 0.3,
+        IsRound = false,
+        OnEnd = false,
+        Steel = ForgingSteel.Find("mild")!,
+        Heat = 1150,
+        Transfer = 5,
+        DieWidth = 0.03,
+        DieLength = 0.1,
+        DieHeat = 100,
+        Friction = 0.4,
+        TargetHeight = 0.02,
     };
 
     private static readonly RigHotSqueeze Drawn = Plain with { DrawingOut = new RigDrawingOut(0.018, 0.018, 0.08, 0.025, 0.2, true, 3) };

@@ -10,7 +10,7 @@ namespace Ramwright.Web.Tests.Components;
 
 public sealed class PagesTest : BenchContext
 {
-    private BenchFolder Bench => (BenchFolder)Services.GetService(typeof(BenchFolder))!;
+    private BenchFolder Bench => Services.GetService<BenchFolder>()!;
 
     [Fact]
     public void TheFirstAnswerGivesAVerdictAndTheRestIsTakenForNow()
