@@ -53,6 +53,21 @@ public class PartsTest
     }
 
     [Fact]
+    public void SmoothPipesInARow()
+    {
+        // two hoses end to end: their volumes add, and at a trickle so do their resistances after Hagen and Poiseuille
+        RigLine a = new(LineDuty.Pressure, 0.0064, 2, null, "a"), b = new(LineDuty.Pressure, 0.0095, 3, null, "b"), other = new(LineDuty.Return, 0.02, 5, null, "c");
+        var set = new LineSet([a, other, b], LineDuty.Pressure, 46e-6, 870);
+        Near.Relative(Math.PI / 4 * (0.0064 * 0.0064 * 2 + 0.0095 * 0.0095 * 3), set.Volume, 1e-12);
+        double r = 128 * 46e-6 * 870 / Math.PI * (2 / Math.Pow(0.0064, 4) + 3 / Math.Pow(0.0095, 4));
+        Near.Relative(r, set.LaminarResistance, 1e-12);
+        Near.Relative(r, set.Loss(1e-12) / 1e-12, 1e-6);
+        Assert.Equal(0, set.Loss(0));
+        Assert.False(set.IsEmpty);
+        Assert.True(new LineSet([other], LineDuty.Pressure, 46e-6, 870).IsEmpty);
+    }
+
+    [Fact]
     public void OilThatRunsOutCutsTheStroke()
     {
         var areas = new CylinderAreas(0.008, 0.005);

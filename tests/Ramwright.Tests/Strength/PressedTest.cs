@@ -81,6 +81,9 @@ public class PressedTest
         var r = new Reference("MB-22", "B-06, load spread over a central length: M = F(2L − c)/8; F 100 kN, c 200, L 1000", Trust.FromMemoryAndRecomputed);
         r.Near("M, kNm", 22.5, 100 * SpanningPlate.Moment(1, 0.2), 1e-9);
         Near.Relative(SpanningPlate.Moment(0.2, 0.2), SpanningPlate.Moment(0.2, 0.2 + 1e-12), 1e-9);
+        // a foot 100 long spreads at 45° to mid-span: 100 + 200/2, but no more than the plate is long
+        Near.Relative(0.2, SpanningPlate.Carrying(1, 0.1, 0.2), 1e-12);
+        Near.Relative(0.15, SpanningPlate.Carrying(0.15, 0.1, 0.2), 1e-12);
         double t = SpanningPlate.Thickness(100e3, 0.2, 0.1, 0.15, 235e6);
         Near.Relative(100e3, SpanningPlate.Yields(0.2, 0.15, t, 0.1, 0.1, 235e6, One)!.Value.GivesAt, 1e-9);
     }

@@ -137,6 +137,20 @@ public class WallsInTheMetalTest
     }
 
     [Fact]
+    public void WebsStockyInShear()
+    {
+        // 72 ε: S355 58.6
+        var r = new Reference("MB-51", "EN 1993-1-5 5.1(2), η 1: h_w/t_w up to 72 ε", Trust.FromMemory);
+        r.Exactly("S235, 71.9", true, WebShear.IsStocky(0.719, 0.01, 235e6));
+        r.Exactly("S235, 72.1", false, WebShear.IsStocky(0.721, 0.01, 235e6));
+        r.Exactly("S355, 58.5", true, WebShear.IsStocky(0.585, 0.01, 355e6));
+        r.Exactly("S355, 58.7", false, WebShear.IsStocky(0.587, 0.01, 355e6));
+        // in S355 a web of 80 buckles at 0.83/(80/86.4/0.8136) of its shear
+        new Reference("MB-04", "EN 1993-1-5 5.3, table 5.1: h_w/t_w, S355", Trust.OwnNumbers)
+            .Near("h_w/t 80", 0.83 / (80 / (86.4 * 0.81362)), SectionWalls.Of(new ISection(0.84, 0.3, 0.01, 0.02, 0) { Name = "I", Source = Made }).InShear(355e6), 1e-4);
+    }
+
+    [Fact]
     public void LimitsOfOutstandsBetweenTheTabulatedEnds()
     {
         var r = new Reference("MB-46", "EN 1993-1-5 table 4.2, 21 √k_σ", Trust.OwnNumbers);

@@ -91,7 +91,7 @@ public class WeldAroundTest
     }
 
     private static readonly Gen<WeldGroup> AnyGroup = Gen.Double[-0.2, 0.2].Array[24].Select(x => new WeldGroup([.. from i in Enumerable.Range(0, 4)
-        select WeldSegment.Butt(new(x[6 * i], x[6 * i + 1], x[6 * i + 2]), new(x[6 * i + 3] + 0.5, x[6 * i + 4], x[6 * i + 5]), 0.003 + 0.001 * i, Vector.Up)]));
+        select WeldSegment.Butt(new(x[6 * i], x[6 * i + 1] + 0.5 * i, x[6 * i + 2] + 0.5 * (i % 2)), new(x[6 * i + 3] + 0.5, x[6 * i + 4] + 0.5 * i, x[6 * i + 5] + 0.5 * (i % 2)), 0.003 + 0.001 * i, Vector.Up)]));
 
     [Fact]
     public void TheTurnAnswersTheMomentWhicheverWayTheWeldsLie() => Gen.Select(AnyGroup, Gen.Double[-1, 1].Array[6]).Sample((g, f) =>
