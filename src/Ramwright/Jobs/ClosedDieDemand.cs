@@ -21,6 +21,7 @@ public static class ClosedDieDemand
         var law = new ShidaFlow(job.Steel.Carbon, job.Steel.Alloy);
         Band K = Impression.Multiplier(job.Shape);
         double A = job.Area + job.Outline * job.FlashLand;
+        bool flash = job.FlashLand > 0;
         double ε = Math.Log(job.Blank / job.Height), T = job.Heat;
         var work = new Filling(law, job.Area, A, job.Blank, job.Height, K.Likely);
         IReadOnlyList<ForceAt> curve = Demand.Sampled(work, speedAt, T);
@@ -30,7 +31,7 @@ public static class ClosedDieDemand
             w.Step("ε", "true strain, by the mean heights", "ln(h_0 / h_1)", ε, Dimension.Number, HotBite.VolumeSource, ("h_0", job.Blank, Dimension.Length), ("h_1", job.Height, Dimension.Length));
             double rate = w.Step("v_ε", "strain rate, per second", "v / h_1", v / job.Height, Dimension.Number, HotBite.VolumeSource, ("v", v, Dimension.Speed), ("h_1", job.Height, Dimension.Length));
             double Y = law.Held(ε, rate, T, w);
-            w.Step("A", "area with flash", "A_0 + u b", A, Dimension.Area, Impression.FlashSource, ("A_0", job.Area, Dimension.Area), ("u", job.Outline, Dimension.Length), ("b", job.FlashLand, Dimension.Length));
+            w.Step("A", flash ? "area with flash" : "area", "A_0 + u b", A, Dimension.Area, Impression.FlashSource, ("A_0", job.Area, Dimension.Area), ("u", job.Outline, Dimension.Length), ("b", job.FlashLand, Dimension.Length));
             w.Take("K", "pressure over flow stress, middle of its range", K.Likely, Dimension.Number, Source);
             w.Step("F", "force as the dies close", "K Y A", K.Likely * Y * A, Dimension.Force, Source, ("K", K.Likely, Dimension.Number), ("Y", Y, Dimension.Stress), ("A", A, Dimension.Area));
         }
@@ -50,7 +51,7 @@ public static class ClosedDieDemand
             Flags = flags,
             Facts =
             [
-                new("area with flash", A, Dimension.Area),
+                new(flash ? "area with flash" : "area", A, Dimension.Area),
                 new("pressure over flow stress", K.Likely, Dimension.Number, $"{K.Low:0.#} to {K.High:0.#} for such a shape"),
             ],
             Cautions =
@@ -59,7 +60,7 @@ public static class ClosedDieDemand
                 "When the dies close, the pump sets the force, not the job: die and frame must stand the most the pump can give.",
                 "Flash and scale squirt out sideways as the dies close: shield the front and stand aside.",
             ],
-            Doing = "fill this impression",
+            Doing = job.Shape == ImpressionShape.Coin ? "strike this mark" : "fill this impression",
         };
     }
 

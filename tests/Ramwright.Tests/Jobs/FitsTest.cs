@@ -40,14 +40,14 @@ public sealed class FitsTest
     [InlineData(50, 100, 50, 59, 91.60, 86.33, 152.7)]
     [InlineData(25, 50, 30, 48, 149.0, 42.14, 248)]
     [InlineData(25, 50, 30, 14, 43.5, 12.29, 72.5)]
-    public void PressureForceAndHoop(double d, double D, double L, double δ, double p, double F, double hoop)
+    public void PressureForceAndHoop(double d, double outside, double L, double δ, double p, double F, double hoop)
     {
         var w = new Working();
-        double found = LameFit.Pressure(δ / 1e6, d / 1e3, D / 1e3, 0, E, ν, E, ν, w);
+        double found = LameFit.Pressure(δ / 1e6, d / 1e3, outside / 1e3, 0, E, ν, E, ν, w);
         var reference = new Reference(d == 50 ? "W7-10" : "W7-11", "Budynas and Nisbett, press fits", Trust.FromMemoryAndRecomputed);
         reference.Near($"p, MPa, Ø{d}, δ {δ} µm", p, found / 1e6, 0.005);
         reference.Near($"F, kN, Ø{d}, δ {δ} µm", F, LameFit.Force(0.12, found, d / 1e3, L / 1e3, w) / 1e3, 0.003);
-        reference.Near($"hoop, MPa, Ø{d}, δ {δ} µm", hoop, LameFit.HubHoop(found, d / 1e3, D / 1e3, w) / 1e6, 0.003);
+        reference.Near($"hoop, MPa, Ø{d}, δ {δ} µm", hoop, LameFit.HubHoop(found, d / 1e3, outside / 1e3, w) / 1e6, 0.003);
         WorkingCheck.Holds(w);
     }
 

@@ -10,11 +10,11 @@ public sealed class SqueezingTest
     [InlineData(0.3, 2, 1.5447, 0.9089)]
     [InlineData(0.3, 4, 2.2639, 2.9089)]
     [InlineData(0.4, 3, 2.0771, 2.5413)]
-    public void DiscThatSlidesOutsideAndSticksInside(double μ, double R, double p, double r)
+    public void DiscThatSlidesOutsideAndSticksInside(double μ, double R, double p, double stuck)
     {
         var reference = new Reference("W2-23", "slab method, sliding to sticking", Trust.Recomputed);
         reference.Within($"p/Y, μ {μ}, R/h {R}", p, FlatDies.DiscMixed(μ, R), 0.001);
-        reference.Within($"r_s/h, μ {μ}, R/h {R}", r, FlatDies.StickingRadius(μ, R), 0.001);
+        reference.Within($"r_s/h, μ {μ}, R/h {R}", stuck, FlatDies.StickingRadius(μ, R), 0.001);
         Assert.True(FlatDies.DiscMixed(μ, R) <= FlatDies.DiscSlidingExact(μ, 2 * R) + 1e-9);
     }
 

@@ -106,6 +106,22 @@ public class JobCheckTest
     }
 
     [Fact]
+    public void WhatStandsInTheWayIsSaid()
+    {
+        PressCheck press = Checked.Value["railing-shop"];
+        var leaf = (RigHotSqueeze)press.Rig.Jobs.Single(j => j.Name == "leaf blank");
+        JobLimit Limit(RigJob job, string id) => JobCheck.Of(press, job).Limits.Single(l => l.Id == id);
+
+        Assert.Equal(Verdict.Holds, Limit(leaf, "heat").Verdict);
+        Assert.Equal(Verdict.DoesNotHold, Limit(leaf with { Transfer = 200 }, "heat").Verdict);
+        Assert.Contains("has cooled to", JobHeadline.Of(JobCheck.Of(press, leaf with { Transfer = 200 })), StringComparison.Ordinal);
+        // 320 mm of daylight, 160 mm of stroke
+        Assert.Equal(Verdict.Holds, Limit(leaf with { Tools = 0.2 }, "stroke").Verdict);
+        Assert.Contains("short", Limit(leaf with { Tools = 0.05 }, "stroke").Why.Text(), StringComparison.Ordinal);
+        Assert.Equal(Verdict.DoesNotHold, Limit(leaf with { Tools = 0.31 }, "daylight").Verdict);
+    }
+
+    [Fact]
     public void APressThatNamesNoJobsHasNone()
     {
         Press press = PressFile.Read(Starter.Text("closed"), "closed", StockTables.Built).Press!;
