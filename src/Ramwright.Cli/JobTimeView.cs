@@ -14,8 +14,8 @@ internal static class JobTimeView
     public static void Show(JobInTime time, UnitSystem units, IAnsiConsole screen)
     {
         SqueezeResult r = time.First;
-        screen.MarkupLine("[bold]In time[/]  pump, air, oil, frame and work together, one " + (time.Heats is null ? "stroke" : "squeeze"));
-        CheckView.Paragraph(SqueezeWords.Of(r, units), true, screen);
+        screen.Heading("In time", " pump, air, oil, frame and work together, one " + (time.Heats is null ? "stroke" : "squeeze"));
+        screen.Loud(SqueezeWords.Of(r, units));
         screen.WriteLine();
         Facts(time, units, screen);
         Against(r, units, screen);
@@ -25,9 +25,9 @@ internal static class JobTimeView
             Hour(hour, time.Heats is not null, units, screen);
         Balances(r, units, screen);
         foreach (Ramwright.Jobs.Remark flag in time.Flags)
-            CheckView.Bullet("?", flag.Text(units), screen);
+            screen.Bullet("?", flag.Text(units));
         foreach (Assumed a in r.Assumed)
-            CheckView.Bullet("*", $"assumed: {a.What}: {a.Value(units)}  ({a.Why})", screen);
+            screen.Bullet("*", $"assumed: {a.What}: {a.Value(units)}  ({a.Why})");
         screen.WriteLine();
     }
 
@@ -35,7 +35,6 @@ internal static class JobTimeView
     {
         SqueezeResult r = time.First;
         string Show(double si, Dimension dimension) => Readout.Text(si, dimension, units);
-        Grid grid = JobView.Rows();
         foreach ((SqueezePhase phase, double t) in r.Times)
         {
             string remark = phase switch
@@ -45,27 +44,26 @@ internal static class JobTimeView
                 SqueezePhase.Return => "the ram up again",
                 _ => "",
             };
-            JobView.Row(grid, SqueezeWords.Name(phase), Show(t, Dimension.Time), remark);
+            screen.Fact(SqueezeWords.Name(phase), Show(t, Dimension.Time), remark);
         }
 
-        JobView.Row(grid, "force up to", Show(r.PeakForce, Dimension.Force), $"at {Show(r.PeakPressure, Dimension.Pressure)} in the cylinder");
+        screen.Fact("force up to", Show(r.PeakForce, Dimension.Force), $"at {Show(r.PeakPressure, Dimension.Pressure)} in the cylinder");
         if (r.Height is { } h)
-            JobView.Row(grid, "height", Show(h, Dimension.Length), $"{Show(r.Travel, Dimension.Length)} taken off");
+            screen.Fact("height", Show(h, Dimension.Length), $"{Show(r.Travel, Dimension.Length)} taken off");
         if (r.AtEnd is { } end && r.AtTouch is { } touch)
         {
-            JobView.Row(grid, "heat", Show(end.Mean, Dimension.Temperature),
+            screen.Fact("heat", Show(end.Mean, Dimension.Temperature),
                 $"on the mean at the end, {Show(touch, Dimension.Temperature)} at the touch; {Show(end.Coldest, Dimension.Temperature)} at the skin to {Show(end.Hottest, Dimension.Temperature)} inside");
         }
 
         if (r.Receiver is { } p)
-            JobView.Row(grid, "receiver", Show(p, Dimension.Pressure), $"after it; {Show(r.AirTaken, Dimension.Volume)} of free air taken");
-        screen.Write(grid);
+            screen.Fact("receiver", Show(p, Dimension.Pressure), $"after it; {Show(r.AirTaken, Dimension.Volume)} of free air taken");
         screen.WriteLine();
     }
 
     private static void Against(SqueezeResult r, UnitSystem units, IAnsiConsole screen)
     {
-        screen.MarkupLine("[bold]Force against time[/]");
+        screen.Heading("Force against time");
         var table = new Table { Border = TableBorder.None, ShowHeaders = true };
         Unit length = Readout.UnitFor(Dimension.Length, units), force = Readout.UnitFor(Dimension.Force, units), heat = Readout.UnitFor(Dimension.Temperature, units);
         table.AddColumn(JobView.Column("time, s", right: true));
@@ -115,19 +113,17 @@ internal static class JobTimeView
     private static void Heats(WorkInHeats heats, UnitSystem units, IAnsiConsole screen)
     {
         string Show(double si, Dimension dimension) => Readout.Text(si, dimension, units);
-        screen.MarkupLine("[bold]Squeezes and heats[/]  each squeeze followed, the dies' chill counted");
-        Grid grid = JobView.Rows();
-        JobView.Row(grid, "in one heat", heats.OneHeatIsMore ? $"{heats.InOneHeat} or more" : $"{heats.InOneHeat}", "squeezes before the bar is too cold or the press cannot");
-        JobView.Row(grid, "the whole job", $"{heats.Squeezes} squeezes", heats.IsDone
+        screen.Heading("Squeezes and heats", " each squeeze followed, the dies' chill counted");
+        screen.Fact("in one heat", heats.OneHeatIsMore ? $"{heats.InOneHeat} or more" : $"{heats.InOneHeat}", "squeezes before the bar is too cold or the press cannot");
+        screen.Fact("the whole job", $"{heats.Squeezes} squeezes", heats.IsDone
             ? $"in {heats.Heats.Count} heats, {Show(heats.PeakForce, Dimension.Force)} at most"
             : $"in {heats.Heats.Count} heats, then given up at pass {heats.StoppedAt?.Pass}, squeeze {heats.StoppedAt?.Squeeze}. {SqueezeWords.Short(heats.StoppedBy)}");
         if (heats.Heats.Count > 0)
         {
             (double least, double most) = heats.Scale;
-            JobView.Row(grid, "scale", $"{least * 100:0.#} to {most * 100:0.#} %", "of the weight burnt away in a gas or coal fire; leave that much more");
+            screen.Fact("scale", $"{least * 100:0.#} to {most * 100:0.#} %", "of the weight burnt away in a gas or coal fire; leave that much more");
         }
 
-        screen.Write(grid);
         if (heats.Heats.Count > 1)
         {
             var table = new Table { Border = TableBorder.None, ShowHeaders = true };
@@ -148,32 +144,30 @@ internal static class JobTimeView
     private static void Hour(HourOfWork hour, bool hot, UnitSystem units, IAnsiConsole screen)
     {
         string Show(double si, Dimension dimension) => Readout.Text(si, dimension, units);
-        screen.MarkupLine("[bold]An hour of it on the receiver[/]");
-        Grid grid = JobView.Rows();
-        JobView.Row(grid, "done", $"{Readout.Number(hour.Rounds, 2)} times", $"each takes {Show(hour.RoundTime, Dimension.Time)}, " + (hot
+        screen.Heading("An hour of it on the receiver");
+        screen.Fact("done", $"{Readout.Number(hour.Rounds, 2)} times", $"each takes {Show(hour.RoundTime, Dimension.Time)}, " + (hot
             ? $"{Show(WorkInHeats.InTheFire, Dimension.Time)} of it in the fire for each heat"
             : $"{Show(HourOfWork.BetweenPieces, Dimension.Time)} of it to change the piece"));
-        JobView.Row(grid, "lowest", Show(hour.Lowest, Dimension.Pressure), $"in the receiver; the work needs {Show(hour.Needs, Dimension.Pressure)} at the pump");
-        JobView.Row(grid, "compressor", $"{hour.CompressorRuns * 100:0} % of it", $"runs, {hour.Starts} starts, {Show(hour.Made, Dimension.Volume)} of free air");
+        screen.Fact("lowest", Show(hour.Lowest, Dimension.Pressure), $"in the receiver; the work needs {Show(hour.Needs, Dimension.Pressure)} at the pump");
+        screen.Fact("compressor", $"{hour.CompressorRuns * 100:0} % of it", $"runs, {hour.Starts} starts, {Show(hour.Made, Dimension.Volume)} of free air");
         if (hour.Starved)
-            JobView.Row(grid, "stops", Show(hour.FirstWait ?? 0, Dimension.Time), "from the start: the air is gone and no compressor fills it");
+            screen.Fact("stops", Show(hour.FirstWait ?? 0, Dimension.Time), "from the start: the air is gone and no compressor fills it");
         else if (hour.FirstWait is { } first)
-            JobView.Row(grid, "waits", Show(hour.Waiting, Dimension.Time), $"for air in all, first after {Show(first, Dimension.Time)}");
+            screen.Fact("waits", Show(hour.Waiting, Dimension.Time), $"for air in all, first after {Show(first, Dimension.Time)}");
         else
-            JobView.Row(grid, "waits", "never", "the air keeps up");
-        screen.Write(grid);
+            screen.Fact("waits", "never", "the air keeps up");
         screen.WriteLine();
     }
 
     private static void Balances(SqueezeResult r, UnitSystem units, IAnsiConsole screen)
     {
-        screen.MarkupLine("[bold]What went in and where it is[/]");
+        screen.Heading("What went in and where it is");
         foreach (SqueezeBalance balance in r.Balances)
         {
             Dimension dimension = balance.Name is "oil" or "air" ? Dimension.Volume : Dimension.Energy;
             string parts = string.Join(", ", balance.Parts.Where(p => Math.Abs(p.Value) > 0.0005 * balance.Turnover).Select(p => $"{p.Name} {Readout.Text(p.Value, dimension, units)}"));
             string missing = balance.Error < 0.0001 ? "less than 0.01 % missing" : $"{balance.Error * 100:0.00} % missing";
-            CheckView.Bullet("=", $"{balance.Name}: {Readout.Text(balance.In, dimension, units)}: {parts}; {missing}", screen);
+            screen.Bullet("=", $"{balance.Name}: {Readout.Text(balance.In, dimension, units)}: {parts}; {missing}");
         }
 
         screen.WriteLine();
