@@ -66,7 +66,7 @@ internal sealed class StockCommand(IAnsiConsole screen) : Command<StockSettings>
         foreach (StockItem item in found)
         {
             screen.Heading(item.Name, " " + item.Kind);
-                        int symbols = item.Facts.Max(f => f.Symbol.Length);
+            int symbols = item.Facts.Max(f => f.Symbol.Length);
             foreach ((string symbol, string meaning, double si, Dimension dimension) in item.Facts)
                 screen.Write(new Lines(new Cell(1, symbol, symbols), new Cell(3 + symbols, Readout.Text(si, dimension, units, 4), 16), new Cell(21 + symbols, meaning)));
             screen.WriteLine(" " + item.Source);

@@ -9,7 +9,14 @@ public sealed record HenselSpittelFlow : FlowStress
     /// <summary>Fit to a medium-carbon chrome-molybdenum steel of the P20 type.</summary>
     public static readonly HenselSpittelFlow P20 = new()
     {
-        A = 5954e6, M1 = -3.3576e-3, M2 = 0.2641, M3 = -0.0868, M4 = 2.2688e-4, M5 = -4.2163e-4, M6 = -0.0561, M7 = 2.264e-4,
+        A = 5954e6,
+        M1 = -3.3576e-3,
+        M2 = 0.2641,
+        M3 = -0.0868,
+        M4 = 2.2688e-4,
+        M5 = -4.2163e-4,
+        M6 = -0.0561,
+        M7 = 2.264e-4,
         Measured = new(1050, 1250, 0.01, 5, 0.7),
         From = new("P. Tize Mha, P. Dhondapure, M. Jahazi, A. Tongne, O. Pantalé, Metals 13 (2023) 633", "coefficients of the Hensel-Spittel law"),
     };

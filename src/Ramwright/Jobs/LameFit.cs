@@ -22,29 +22,29 @@ public static class LameFit
     /// <summary>Pressure in the joint, Pa.</summary>
     /// <param name="δ">Interference on the diameter, m, 0 or more.</param>
     /// <param name="d">Diameter of the joint, m.</param>
-    /// <param name="D">Outside of the hub, m, above d.</param>
+    /// <param name="D_o">Outside of the hub, m, above d.</param>
     /// <param name="d_i">Bore of the shaft, m, 0 or more, below d.</param>
     /// <param name="E_o">Modulus of the hub, Pa.</param>
     /// <param name="ν_o">Poisson's ratio of the hub.</param>
     /// <param name="E_i">Modulus of the shaft, Pa.</param>
     /// <param name="ν_i">Poisson's ratio of the shaft.</param>
     /// <param name="w">Where to write it down.</param>
-    public static double Pressure(double δ, double d, double D, double d_i, double E_o, double ν_o, double E_i, double ν_i, Working? w = null)
+    public static double Pressure(double δ, double d, double D_o, double d_i, double E_o, double ν_o, double E_i, double ν_i, Working? w = null)
     {
         Check.NotNegative(δ);
         Check.Positive(d);
-        Check.Above(D, d);
+        Check.Above(D_o, d);
         Check.NotNegative(d_i);
         Check.Above(d, d_i);
         Check.Positive(E_o);
         Check.Positive(E_i);
-        double g_o = ((D * D + d * d) / (D * D - d * d) + Check.Finite(ν_o)) / E_o;
+        double g_o = ((D_o * D_o + d * d) / (D_o * D_o - d * d) + Check.Finite(ν_o)) / E_o;
         double g_i = ((d * d + d_i * d_i) / (d * d - d_i * d_i) - Check.Finite(ν_i)) / E_i;
         double p = δ / (d * (g_o + g_i));
         if (w is not null)
         {
             w.Step("g_o", "give of the hub, 1/Pa", "((D² + d²) / (D² − d²) + ν_o) / E_o", g_o, Dimension.Number, Shigley,
-                ("D", D, Dimension.Length), ("d", d, Dimension.Length), ("ν_o", ν_o, Dimension.Number), ("E_o", E_o, Dimension.Stress));
+                ("D", D_o, Dimension.Length), ("d", d, Dimension.Length), ("ν_o", ν_o, Dimension.Number), ("E_o", E_o, Dimension.Stress));
             w.Step("g_i", "give of the shaft, 1/Pa", "((d² + d_i²) / (d² − d_i²) − ν_i) / E_i", g_i, Dimension.Number, Shigley,
                 ("d", d, Dimension.Length), ("d_i", d_i, Dimension.Length), ("ν_i", ν_i, Dimension.Number), ("E_i", E_i, Dimension.Stress));
             w.Step("p", "pressure in the joint", "δ / (d (g_o + g_i))", p, Dimension.Stress, Shigley,
@@ -64,10 +64,10 @@ public static class LameFit
     }
 
     /// <summary>Hoop stress at the hub's bore, Pa: p (D² + d²)/(D² − d²).</summary>
-    public static double HubHoop(double p, double d, double D, Working? w = null)
+    public static double HubHoop(double p, double d, double D_o, Working? w = null)
     {
-        double σ = Check.NotNegative(p) * (D * D + d * d) / (D * D - d * d);
-        w?.Step("σ_t", "hoop stress at the hub's bore", "p (D² + d²) / (D² − d²)", σ, Dimension.Stress, Shigley, ("p", p, Dimension.Stress), ("D", D, Dimension.Length), ("d", d, Dimension.Length));
+        double σ = Check.NotNegative(p) * (D_o * D_o + d * d) / (D_o * D_o - d * d);
+        w?.Step("σ_t", "hoop stress at the hub's bore", "p (D² + d²) / (D² − d²)", σ, Dimension.Stress, Shigley, ("p", p, Dimension.Stress), ("D", D_o, Dimension.Length), ("d", d, Dimension.Length));
         return σ;
     }
 
@@ -95,8 +95,8 @@ public static class LameFit
     public static double Effective(double δ, double Rz_i, double Rz_o) => Math.Max(0, δ - 0.8 * (Check.NotNegative(Rz_i) + Check.NotNegative(Rz_o)));
 
     /// <summary>A bearing's inner ring as a hub: its outside, m, and the interference left of δ, m: δ d/(d + 2 mm).</summary>
-    public static (double Outside, double Interference) BearingRing(double d, double D, double δ) =>
-        (d + (Check.Above(D, Check.Positive(d)) - d) / 4, Check.NotNegative(δ) * d / (d + 2e-3));
+    public static (double Outside, double Interference) BearingRing(double d, double D_o, double δ) =>
+        (d + (Check.Above(D_o, Check.Positive(d)) - d) / 4, Check.NotNegative(δ) * d / (d + 2e-3));
 
     /// <summary>Modulus, Pa, and Poisson's ratio of what a fit is made of.</summary>
     public static (double E, double ν) Of(Presses.FitMetal metal) => metal switch
