@@ -52,7 +52,7 @@ internal sealed class JobCommand(IAnsiConsole screen) : Command<JobSettings>
         {
             return JobInTime.Of(check.Press, check.Job, check.Demand);
         }
-        catch (InvalidOperationException)
+        catch (Exception fault) when (fault is InvalidOperationException or ArgumentException)
         {
             return null;        // said by the view; the rest of the answer stands
         }

@@ -35,7 +35,7 @@ internal static class JobView
         Flags(check.Demand, units, screen);
         Assumed(check.Job, units, screen);
         if (working)
-            Working(check, units, screen);
+            Working(check, time, units, screen);
         screen.Heading("Cautions");
         foreach (string caution in check.Demand.Cautions)
             screen.Bullet("!", caution);
@@ -133,7 +133,7 @@ internal static class JobView
         screen.WriteLine();
     }
 
-    private static void Working(JobCheck check, UnitSystem units, IAnsiConsole screen)
+    private static void Working(JobCheck check, JobInTime? time, UnitSystem units, IAnsiConsole screen)
     {
         screen.Heading("Working");
         var working = new Working();
@@ -154,6 +154,14 @@ internal static class JobView
 
         foreach (string note in working.Notes)
             screen.Bullet("*", note);
+        if (time is not null)
+        {
+            screen.WriteLine();
+            screen.Heading("In time", " what it leans on");
+            foreach ((string what, Citation source) in time.Sources)
+                screen.Bullet("*", $"{what}: {source}");
+        }
+
         screen.WriteLine();
 
         void Indented(string text) => screen.Paragraph(text, 5);

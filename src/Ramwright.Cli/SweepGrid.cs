@@ -78,7 +78,7 @@ internal static class SweepGrid
 
         // the first end may leave its unit to the second
         string unit = new([.. ends[1].SkipWhile(c => char.IsDigit(c) || c is '.' or ',' or '-' or '+' or ' ')]);
-        if (double.TryParse(ends[0], System.Globalization.CultureInfo.InvariantCulture, out _))
+        if (!ends[0].Any(char.IsLetter) && !ends[0].EndsWith('"') && !ends[0].EndsWith('°'))
             ends[0] += " " + unit;
         Dimension dimension = SweepAxis.DimensionOf(Words[at].Of);
         var si = new double[2];

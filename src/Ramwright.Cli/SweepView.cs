@@ -11,7 +11,8 @@ internal static class SweepView
 
     public static void Show(SqueezeSweep sweep, string press, UnitSystem units, IAnsiConsole screen)
     {
-        screen.Heading(SqueezeWords.Title(sweep), $" {sweep.Job.Name} on {press}");
+        screen.Loud(SqueezeWords.Title(sweep));
+        screen.Paragraph($"{sweep.Job.Name} on {press}");
         screen.Paragraph($"{sweep.Points.Count} squeezes followed in time, steel: {sweep.Job.Steel.Name}.");
         screen.WriteLine();
         IReadOnlyList<(double Least, double Greatest)?> done = sweep.Done();
@@ -37,6 +38,9 @@ internal static class SweepView
         screen.Write(table);
         screen.WriteLine();
         Map(sweep, units, screen);
+        if (sweep.Up.Of == SweepOf.Bar && sweep.Job.DieWidth < sweep.Job.Length && sweep.Up.To > 3 * sweep.Job.DieWidth)
+            screen.Bullet("!", $"Above {Readout.Text(3 * sweep.Job.DieWidth, Dimension.Length, units)} a bite as wide as the dies is less than a third of the height: it works the skin and pulls the middle.");
+        screen.Bullet("?", "The flow stress is known to 20 %, the chill of the dies to a third: keep away from the edges of the map.");
     }
 
     private static void Map(SqueezeSweep sweep, UnitSystem units, IAnsiConsole screen)

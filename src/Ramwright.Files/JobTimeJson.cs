@@ -95,6 +95,11 @@ public static class JobTimeJson
             Heats(at, heats);
         if (time.Hour is { } hour)
             Hour(at, hour);
+        at.List("sources", time.Sources, (source, one) =>
+        {
+            source.WriteString("what", one.What);
+            source.WriteString("source", one.Source.ToString());
+        });
         at.List("flags", time.Flags.Select(f => f.Text()));
         at.List("assumed", r.Assumed, (assumed, a) =>
         {

@@ -92,6 +92,64 @@ public class JobCommandTest
         }
     }
 
+    [Fact]
+    public void TheSqueezeInTimeIsInTheJson()
+    {
+        (_, string text) = Run.Command("job", Run.Example("railing-shop.press.yaml"), "leaf blank", "--json");
+
+        JsonElement time = JsonDocument.Parse(text).RootElement.GetProperty("time");
+        Assert.All(new[] { "saying", "done", "ended", "stoppedBy", "phasesS", "travelMm", "heightMm", "peakKN", "peakBar", "workJ", "touchC", "endMeanC", "receiverBar", "points", "balances", "heats", "hour", "flags", "assumed" },
+            name => Assert.True(time.TryGetProperty(name, out JsonElement _), name));
+        Assert.All(time.GetProperty("balances").EnumerateArray(), b => Assert.True(b.GetProperty("missing").GetDouble() < 1e-3));
+    }
+
+    [Fact]
+    public void ASweepIsAMapAndAChart()
+    {
+        string chart = Path.Combine(Path.GetTempPath(), Path.GetRandomFileName() + ".svg");
+        try
+        {
+            (int code, string text) = Run.Command("job", Run.Example("railing-shop.press.yaml"), "leaf blank", "--sweep", "heat=1000..1200 °C/3, bar=12..36 mm/3", "--out", chart);
+
+            Assert.Equal(0, code);
+            Assert.Contains("Largest bar I can take to half its thickness in one heat", text, StringComparison.Ordinal);
+            Assert.Contains("9 squeezes followed", text, StringComparison.Ordinal);
+            Assert.Contains("data-part=\"sweep\"", File.ReadAllText(chart), StringComparison.Ordinal);
+        }
+        finally
+        {
+            File.Delete(chart);
+        }
+    }
+
+    [Fact]
+    public void ASweepAsJsonHasEveryPoint()
+    {
+        (int code, string text) = Run.Command("job", Run.Example("railing-shop.press.yaml"), "leaf blank", "--sweep", "bar=1/2..1 in/2, die-heat=100..300 °C/2", "--json");
+
+        Assert.Equal(0, code);
+        JsonElement json = JsonDocument.Parse(text).RootElement;
+        Assert.Equal(4, json.GetProperty("points").GetArrayLength());
+        Assert.Equal(0.0127, json.GetProperty("across").GetProperty("from").GetDouble(), 6);
+    }
+
+    [Theory]
+    [InlineData("leaf blank", "heat=900..1200 °C", "two things")]
+    [InlineData("leaf blank", "heat=900..1200 °C, heet=1..2", "nearest: heat")]
+    [InlineData("leaf blank", "heat=900..1200 °C, bar=10 mm", "two ends")]
+    [InlineData("leaf blank", "heat=900..1200 °C/1, bar=10..20 mm", "2 to 1000")]
+    [InlineData("leaf blank", "heat=900..1200 °C/x, bar=10..20 mm", "no number")]
+    [InlineData("leaf blank", "heat=900..1200 °C/1000, bar=10..20 mm/1000", "1000 × 1000 points")]
+    [InlineData("leaf blank", "bar=30..20 mm, heat=900..1000 °C", "rising")]
+    [InlineData("bottom rail's return", "usual", "no hot squeeze")]
+    public void ASweepThatCannotBeIsSaid(string job, string grid, string says)
+    {
+        (int code, string text) = Run.Command("job", Run.Example("railing-shop.press.yaml"), job, "--sweep", grid);
+
+        Assert.Equal(2, code);
+        Assert.Contains(says, text.ReplaceLineEndings(" "), StringComparison.Ordinal);
+    }
+
     private static void Approves(string text, string name)
     {
         text = text.Replace(Repository.Folder("examples"), "examples");

@@ -1,7 +1,9 @@
 using Ramwright.Jobs;
 using Ramwright.Ladders;
+using Ramwright.Power;
 using Ramwright.Presses;
 using Ramwright.Quantities;
+using Ramwright.Workings;
 
 namespace Ramwright.Squeeze;
 
@@ -18,6 +20,33 @@ public sealed record JobInTime
     public required HourOfWork? Hour { get; init; }
     /// <summary>How far to trust it.</summary>
     public required IReadOnlyList<Remark> Flags { get; init; }
+
+    /// <summary>What the reckoning in time leans on, and where that comes from.</summary>
+    public IReadOnlyList<(string What, Citation Source)> Sources
+    {
+        get
+        {
+            List<(string, Citation)> sources =
+            [
+                ("flow of the pump against load and lines", RamMotion.Balance),
+                ("give of the oil", BulkModulus.Source),
+            ];
+            if (Hour is not null)
+                sources.Add(("air in the receiver", Receiver.GasLaw));
+            if (Heats is not null)
+            {
+                sources.Add(("specific heat of the bar", HotSteel.HeatSource));
+                sources.Add(("its conductivity", HotSteel.ConductivitySource));
+                sources.Add(("radiation", HotSurface.Radiation));
+                sources.Add(("emissivity and still air", HotSurface.Usual));
+                sources.Add(("heat into the dies", DieContact.ConductanceSource));
+                sources.Add(("work into heat", BarCooling.WorkSource));
+                sources.Add(("scale", WorkInHeats.ScaleSource));
+            }
+
+            return sources;
+        }
+    }
 
     /// <summary>Follows a job.</summary>
     /// <param name="check">The press.</param>
@@ -44,7 +73,7 @@ public sealed record JobInTime
             };
         }
 
-        SqueezeResult cold = SqueezeRun.Of(press, SqueezeWork.Of(new CurveResistance(demand.Curve), job, press));
+        SqueezeResult cold = SqueezeRun.Of(press, SqueezeWork.Of(new CurveResistance(demand.Curve), job, press), new SqueezeCare(Patience: ColdPatience));
         return new JobInTime
         {
             Job = job,
@@ -54,6 +83,9 @@ public sealed record JobInTime
             Flags = job is RigClosedDie ? [new Remark("The blank's cooling in the impression is not followed: its force is that of the heat it comes with.")] : [],
         };
     }
+
+    // a hand pump takes minutes; nothing goes cold
+    private const double ColdPatience = 1800;
 
     private const string ContactWords =
         "How well the dies take the heat is the least certain number here (5000 to 10 000 W/(m²·K) under load, 7500 taken): the losses to the dies may be a third more or less.";

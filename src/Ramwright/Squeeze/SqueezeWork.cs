@@ -72,7 +72,8 @@ public sealed record SqueezeWork
         }
         else
         {
-            @out = Math.Max(gap, Math.Min(stroke / 2, stroke - resistance.Travel));
+            // a millimetre is left for the frame, which springs
+            @out = Math.Max(0, Math.Min(Math.Max(gap, stroke / 2), stroke - resistance.Travel - 1e-3));
             assumed.Add(new AssumedMeasure(job.Path + ".tools", @out, Dimension.Length, "the tools' height is not said: the touch comes with the ram so far out"));
         }
 
