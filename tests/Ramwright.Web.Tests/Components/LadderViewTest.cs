@@ -47,7 +47,7 @@ public sealed class LadderViewTest : BenchContext
     public void WhatIsUsedFollowsTheForceLookedAt()
     {
         Rung lowest = _check.Ladder.Governing;
-        string Used(double force) => Ladder(force).FindAll(".rungs > li")[0].QuerySelectorAll(".figures span").Last().TextContent;
+        string Used(double force) => Ladder(force).FindAll(".rungs > li")[0].QuerySelectorAll(".figures span")[^1].TextContent;
 
         Assert.Contains("50 %", Used(lowest.SafeTo / 2), StringComparison.Ordinal);
         Assert.Contains("200 %", Used(2 * lowest.SafeTo), StringComparison.Ordinal);
