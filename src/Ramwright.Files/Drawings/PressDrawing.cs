@@ -20,14 +20,21 @@ public static class PressDrawing
     {
         ArgumentNullException.ThrowIfNull(check);
         FrameBody body = FrameBody.Of(check.Rig);
+        // where the bare steel is too large already, words and dimensions need not be tried
+        Extents front = Cover(body, View.Front(1000)), side = Cover(body, View.Side(1000));
         foreach (double n in Scales)
         {
+            if ((front.Width + side.Width) / n > Wide || Math.Max(front.Height, side.Height) / n > Tall)
+                continue;
             if (Fit(check, body, n, units, at) is { } sheet)
                 return sheet;
         }
 
         throw new NotSupportedException("The press is too large for a sheet at 1:500.");
     }
+
+    private static Extents Cover(FrameBody body, View view) => body.Pieces.Select(p => PieceFigure.Cover(p, view))
+        .Aggregate((a, b) => new Extents(Math.Min(a.Left, b.Left), Math.Max(a.Right, b.Right), Math.Min(a.Bottom, b.Bottom), Math.Max(a.Top, b.Top)));
 
     private static Sheet? Fit(PressCheck check, FrameBody body, double n, UnitSystem units, double? at)
     {

@@ -11,7 +11,8 @@ namespace Ramwright.Web.Bench;
 #pragma warning disable CA1001 // a SemaphoreSlim whose wait handle nobody asks for holds nothing that must be given back
 public sealed class EditDesk(OpenPress press)
 {
-    private readonly SemaphoreSlim _turn = new(1, 1);
+    private readonly Lock _gate = new();
+    private Task _last = Task.CompletedTask;
 
     public OpenPress Press => press;
 
@@ -30,16 +31,16 @@ public sealed class EditDesk(OpenPress press)
     public Task SetKind(string path, string kind) => Do(p => p.SetKind(path, kind, PressForm.Foreign(p.Now, path, kind)));
 
     /// <summary>Does something to the press when its turn comes.</summary>
-    public async Task Do(Func<OpenPress, PressNow> what)
+    public Task Do(Func<OpenPress, PressNow> what)
     {
-        await _turn.WaitAsync();
-        try
-        {
-            await Task.Run(() => what(press));
-        }
-        finally
-        {
-            _turn.Release();
-        }
+        lock (_gate)
+            return _last = After(_last, what);
+    }
+
+    private async Task After(Task last, Func<OpenPress, PressNow> what)
+    {
+        // what went wrong before is told to whoever asked for it
+        await last.ConfigureAwait(ConfigureAwaitOptions.SuppressThrowing);
+        await Task.Run(() => what(press));
     }
 }

@@ -1,5 +1,6 @@
 using AngleSharp.Dom;
 using Bunit;
+using Microsoft.Extensions.DependencyInjection;
 using Ramwright.Files;
 using Ramwright.Ladders;
 using Ramwright.Quantities;
@@ -10,7 +11,7 @@ namespace Ramwright.Web.Tests.Components;
 
 public sealed class PagesTest : BenchContext
 {
-    private BenchFolder Bench => Services.GetService<BenchFolder>()!;
+    private BenchFolder Bench => Services.GetRequiredService<BenchFolder>();
 
     [Fact]
     public void TheFirstAnswerGivesAVerdictAndTheRestIsTakenForNow()
