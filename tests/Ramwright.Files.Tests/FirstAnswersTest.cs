@@ -53,8 +53,17 @@ public class FirstAnswersTest
     {
         var answers = new FirstAnswers
         {
-            Cylinder = "single-acting", Bore = "75 mm", RatedPressure = "10,000 psi", Pump = "hand", PumpSize = "2.3 mL", Frame = "open-front",
-            Daylight = "250 mm", Width = "150 mm", Section = "2 x UPN 240", Steel = "S355", Wanted = "15 US ton",
+            Cylinder = "single-acting",
+            Bore = "75 mm",
+            RatedPressure = "10,000 psi",
+            Pump = "hand",
+            PumpSize = "2.3 mL",
+            Frame = "open-front",
+            Daylight = "250 mm",
+            Width = "150 mm",
+            Section = "2 x UPN 240",
+            Steel = "S355",
+            Wanted = "15 US ton",
         };
 
         Assert.Empty(answers.Taken);

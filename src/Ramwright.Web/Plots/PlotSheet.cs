@@ -20,8 +20,14 @@ internal static class PlotSheet
 
     private static readonly Dictionary<string, string> Classes = new(StringComparer.OrdinalIgnoreCase)
     {
-        ["rgb(1,1,1)"] = "ink", ["rgb(2,2,2)"] = "soft", ["rgb(3,3,3)"] = "hair",
-        ["rgb(4,4,4)"] = "one", ["rgb(5,5,5)"] = "two", ["rgb(6,6,6)"] = "want", ["rgb(7,7,7)"] = "true", ["rgb(8,8,8)"] = "most",
+        ["rgb(1,1,1)"] = "ink",
+        ["rgb(2,2,2)"] = "soft",
+        ["rgb(3,3,3)"] = "hair",
+        ["rgb(4,4,4)"] = "one",
+        ["rgb(5,5,5)"] = "two",
+        ["rgb(6,6,6)"] = "want",
+        ["rgb(7,7,7)"] = "true",
+        ["rgb(8,8,8)"] = "most",
     };
 
     /// <summary>Colour of the first line, drawn through.</summary>

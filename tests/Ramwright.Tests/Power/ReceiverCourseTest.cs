@@ -11,9 +11,21 @@ public class ReceiverCourseTest
 
     private static AirSupply Air(double demand, double pressing, double? delivered, double wanted = 5e5) => new()
     {
-        Demand = demand, PressingDemand = pressing, DemandStated = true, Delivered = delivered, DeliveryStated = true, RunningShare = null,
-        ToCutIn = 0, AirForWanted = wanted, WantedInReach = true, ToLoseWanted = null, FillFromEmpty = null, FillFromCutIn = null,
-        ForceAtCutIn = 0, PressureAtCutOut = 0, ThrustAtCutOut = 0,
+        Demand = demand,
+        PressingDemand = pressing,
+        DemandStated = true,
+        Delivered = delivered,
+        DeliveryStated = true,
+        RunningShare = null,
+        ToCutIn = 0,
+        AirForWanted = wanted,
+        WantedInReach = true,
+        ToLoseWanted = null,
+        FillFromEmpty = null,
+        FillFromCutIn = null,
+        ForceAtCutIn = 0,
+        PressureAtCutOut = 0,
+        ThrustAtCutOut = 0,
     };
 
     private static StrokeTimes Times(double approach, double? pressing, double? back) =>
