@@ -3,6 +3,7 @@ using Microsoft.Playwright;
 namespace Ramwright.Web.Tests;
 
 /// <summary>Every page, light and dark, on a desk and on a phone, against the rules of axe-core.</summary>
+[Collection("one browser at a time")]
 public sealed class AccessibleTest(BenchWalk walk) : IClassFixture<BenchWalk>
 {
     private static readonly string[] Pages =

@@ -7,6 +7,7 @@ using static Microsoft.Playwright.Assertions;
 namespace Ramwright.Web.Tests;
 
 /// <summary>The main path through the bench in a real browser.</summary>
+[Collection("one browser at a time")]
 public sealed class BenchInBrowserTest(BenchWalk walk) : IClassFixture<BenchWalk>
 {
     private static PressCheck CheckOf(string text) => CheckedPress.Of(PressOnDisk.Read(text, "x" + PressFile.Ending, "x")).Check!;
@@ -124,7 +125,7 @@ public sealed class BenchInBrowserTest(BenchWalk walk) : IClassFixture<BenchWalk
             await page.Locator("[id='in-wanted']").FillAsync("22 t");
             await Expect(page.Locator("#wanted-force")).ToContainTextAsync("22.0 t");
             bench.Kill();
-            await Expect(page.Locator("#components-reconnect-modal")).ToBeVisibleAsync(new() { Timeout = 15_000 });
+            await Expect(page.Locator("#components-reconnect-modal")).ToBeVisibleAsync(new() { Timeout = 30_000 });
             await page.CloseAsync();
         }
 

@@ -18,6 +18,7 @@ public sealed class BenchWalk : IAsyncLifetime
     {
         if (Chromium.Place is null)
             return;
+        Assertions.SetDefaultExpectTimeout(30_000);       // patience for a machine that does much else
         await Serve();
         _playwright = await Playwright.CreateAsync();
         _browser = await Chromium.Start(_playwright);
@@ -45,7 +46,7 @@ public sealed class BenchWalk : IAsyncLifetime
             ViewportSize = new ViewportSize { Width = width, Height = height },
             ColorScheme = scheme,
         });
-        page.SetDefaultTimeout(15_000);
+        page.SetDefaultTimeout(45_000);
         await Load(page, address);
         return page;
     }
