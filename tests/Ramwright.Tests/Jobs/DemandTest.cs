@@ -14,12 +14,31 @@ public sealed class DemandTest
 
     private static RigVBend Bend(double t, double V) => new()
     {
-        Name = "bend", Kind = "v-bend", Path = "jobs.0", Assumed = [], Thickness = t, Length = 0.3, Steel = S275, Angle = Math.PI / 2, Opening = V, Dies = [], PunchRadius = t,
+        Name = "bend",
+        Kind = "v-bend",
+        Path = "jobs.0",
+        Assumed = [],
+        Thickness = t,
+        Length = 0.3,
+        Steel = S275,
+        Angle = Math.PI / 2,
+        Opening = V,
+        Dies = [],
+        PunchRadius = t,
     };
 
     private static RigCut Hole(double d, double t) => new()
     {
-        Name = "hole", Kind = "punch", Path = "jobs.0", Assumed = [], Thickness = t, Edge = Math.PI * d, Hole = d, IsPunch = true, Steel = S275, Slope = 0,
+        Name = "hole",
+        Kind = "punch",
+        Path = "jobs.0",
+        Assumed = [],
+        Thickness = t,
+        Edge = Math.PI * d,
+        Hole = d,
+        IsPunch = true,
+        Steel = S275,
+        Slope = 0,
     };
 
     private static RigPressFit Fit(double δ) => new()
@@ -30,13 +49,29 @@ public sealed class DemandTest
         Assumed = [],
         Joint = new RigFitJoint
         {
-            D = 0.05, Length = 0.05, HubOutside = 0.1, ShaftBore = 0, Least = δ, Most = δ, Hub = FitMetal.Steel, Shaft = FitMetal.Steel, IsBearing = false, Friction = 0.12,
+            D = 0.05,
+            Length = 0.05,
+            HubOutside = 0.1,
+            ShaftBore = 0,
+            Least = δ,
+            Most = δ,
+            Hub = FitMetal.Steel,
+            Shaft = FitMetal.Steel,
+            IsBearing = false,
+            Friction = 0.12,
         },
     };
 
     private static RigStraighten Shaft(double bow, double span) => new()
     {
-        Name = "shaft", Kind = "straighten", Path = "jobs.0", Assumed = [], Bar = new Round(0.03) { Name = "round 30", Source = Own }, Steel = S275, Span = span, Bow = bow,
+        Name = "shaft",
+        Kind = "straighten",
+        Path = "jobs.0",
+        Assumed = [],
+        Bar = new Round(0.03) { Name = "round 30", Source = Own },
+        Steel = S275,
+        Span = span,
+        Bow = bow,
     };
 
     [Fact]
