@@ -35,27 +35,14 @@ internal sealed class JobCommand(IAnsiConsole screen) : Command<JobSettings>
 
         if (settings.Sweep is { } grid)
             return Sweep(press, job, grid, settings, units, cancellationToken);
-        JobCheck check = JobCheck.Of(press, job);
-        JobInTime? time = Follow(check);
+        JobAnswer answer = JobAnswer.Of(press, job);
         if (settings.Json)
-            JsonOut.Write(screen, JobJson.Text(check, time));
+            JsonOut.Write(screen, JobJson.Text(answer));
         else
-            JobView.Show(check, time, units, settings.Working, settings.File, screen);
-        if (settings.Out is { } file && time is not null && !Drawn(SqueezeChart.Of(time, press.Rig.Name, units), file, settings.Json))
+            JobView.Show(answer, units, settings.Working, settings.File, screen);
+        if (settings.Out is { } file && answer.Time is { } time && !Drawn(SqueezeChart.Of(time, press.Rig.Name, units), file, settings.Json))
             return ExitCode.WrongInput;
-        return Code(check);
-    }
-
-    private static JobInTime? Follow(JobCheck check)
-    {
-        try
-        {
-            return JobInTime.Of(check.Press, check.Job, check.Demand);
-        }
-        catch (Exception fault) when (fault is InvalidOperationException or ArgumentException)
-        {
-            return null;        // said by the view; the rest of the answer stands
-        }
+        return Code(answer);
     }
 
     private int Sweep(PressCheck press, RigJob job, string grid, JobSettings settings, UnitSystem units, CancellationToken cancel)
@@ -115,7 +102,7 @@ internal sealed class JobCommand(IAnsiConsole screen) : Command<JobSettings>
 
     private int All(PressCheck press, JobSettings settings, UnitSystem units)
     {
-        IReadOnlyList<JobCheck> all = JobCheck.All(press);
+        IReadOnlyList<JobAnswer> all = JobAnswer.All(press);
         if (settings.Json)
             JsonOut.Write(screen, JobJson.Text(press, all));
         else
@@ -123,5 +110,5 @@ internal sealed class JobCommand(IAnsiConsole screen) : Command<JobSettings>
         return all.Max(Code);
     }
 
-    private static int Code(JobCheck check) => check.Verdict == Verdict.DoesNotHold ? ExitCode.DoesNotHold : ExitCode.Holds;
+    private static int Code(JobAnswer answer) => answer.Verdict == Verdict.DoesNotHold ? ExitCode.DoesNotHold : ExitCode.Holds;
 }

@@ -80,7 +80,7 @@ internal static class JobTimeView
             SqueezePoint p = At(under, from + length_ * i / Rows);
             List<Spectre.Console.Rendering.IRenderable> cells =
             [
-                new Text(Readout.Number(p.Time - from)), new Text(Readout.Number(length.FromSi(Math.Max(0, p.Travel)))),
+                new Text(Readout.Number(p.Time - from)), new Text(Readout.Number(length.FromSi(p.Travel < 5e-6 ? 0 : p.Travel))),
                 new Text(Readout.Number(force.FromSi(p.Force))),
             ];
             if (hot)

@@ -13,13 +13,14 @@ internal static class JobView
 {
     private const int LongestBar = 30;
 
-    public static void Show(JobCheck check, JobInTime? time, UnitSystem units, bool working, string file, IAnsiConsole screen)
+    public static void Show(JobAnswer answer, UnitSystem units, bool working, string file, IAnsiConsole screen)
     {
+        (JobCheck check, JobInTime? time) = answer;
         screen.Heading(check.Job.Name, $" ({check.Job.Kind}) on {check.Press.Rig.Name}");
         screen.WriteLine();
-        screen.Loud(JobHeadline.Of(check, units));
+        screen.Loud(answer.Saying(units));
         screen.WriteLine();
-        Forces(check, units, screen);
+        Forces(answer, units, screen);
         Curve(check.Demand, units, screen);
         Limits(check, units, screen);
         if (time is not null)
@@ -44,10 +45,13 @@ internal static class JobView
             JsonOut.Write(screen, $"How the force comes about: ramwright job {file} \"{check.Job.Name}\" --working");     // whole, to be copied
     }
 
-    private static void Forces(JobCheck check, UnitSystem units, IAnsiConsole screen)
+    private static void Forces(JobAnswer answer, UnitSystem units, IAnsiConsole screen)
     {
+        JobCheck check = answer.Check;
         Demand demand = check.Demand;
-        screen.Fact("force", Force.Text(demand.Peak.Likely, units), $"{Readout.Text(demand.Peak.Low, Dimension.Force, units)} to {Readout.Text(demand.Peak.High, Dimension.Force, units)}: {demand.Spread}");
+        if (answer.AsItCools is { } cooled)
+            screen.Fact("force, cooling", Force.Text(cooled, units), "the most in the whole job, each squeeze followed in time");
+        screen.Fact(answer.AsItCools is null ? "force" : "force, hot", Force.Text(demand.Peak.Likely, units), $"{Readout.Text(demand.Peak.Low, Dimension.Force, units)} to {Readout.Text(demand.Peak.High, Dimension.Force, units)}: {demand.Spread}");
         if (check.GaugeAtPeak is { } gauge)
             screen.Fact("gauge shows", Readout.Text(gauge, Dimension.Pressure, units), "at the likely force");
         screen.Fact("travel", Readout.Text(demand.Travel, Dimension.Length, units), $"from the touch; force greatest at {Readout.Text(demand.PeakAt.Travel, Dimension.Length, units)}");

@@ -12,7 +12,7 @@ namespace Ramwright.Files;
 public static class JobJson
 {
     /// <summary>All jobs, each with its verdict and peak.</summary>
-    public static string Text(PressCheck press, IReadOnlyList<JobCheck> jobs)
+    public static string Text(PressCheck press, IReadOnlyList<JobAnswer> jobs)
     {
         ArgumentNullException.ThrowIfNull(press);
         ArgumentNullException.ThrowIfNull(jobs);
@@ -26,37 +26,39 @@ public static class JobJson
     }
 
     /// <summary>One job at length.</summary>
-    /// <param name="check">The job.</param>
-    /// <param name="time">The job in time; null where it could not be followed.</param>
-    public static string Text(JobCheck check, JobInTime? time = null)
+    public static string Text(JobAnswer answer)
     {
-        ArgumentNullException.ThrowIfNull(check);
+        ArgumentNullException.ThrowIfNull(answer);
         return JsonText.Object(json =>
         {
-            Write(json, check);
-            if (time is not null)
-                JobTimeJson.Write(json, time);
+            Write(json, answer);
+            if (answer.Time is not null)
+                JobTimeJson.Write(json, answer.Time);
         });
     }
 
-    private static void Brief(Utf8JsonWriter json, JobCheck check)
+    private static void Brief(Utf8JsonWriter json, JobAnswer answer)
     {
+        JobCheck check = answer.Check;
         json.WriteString("name", check.Job.Name);
         json.WriteString("kind", check.Job.Kind);
-        json.WriteString("verdict", JobHeadline.Word(check.Verdict));
-        json.WriteString("saying", JobHeadline.Of(check));
+        json.WriteString("verdict", JobHeadline.Word(answer.Verdict));
+        json.WriteString("saying", answer.Saying());
         json.Object("peakKN", peak =>
         {
             peak.WriteNumber("low", Kilo(check.Demand.Peak.Low));
             peak.WriteNumber("likely", Kilo(check.Demand.Peak.Likely));
             peak.WriteNumber("high", Kilo(check.Demand.Peak.High));
         });
+        if (answer.AsItCools is { } cooled)
+            json.WriteNumber("asItCoolsKN", Kilo(cooled));
     }
 
-    private static void Write(Utf8JsonWriter json, JobCheck check)
+    private static void Write(Utf8JsonWriter json, JobAnswer answer)
     {
+        JobCheck check = answer.Check;
         Demand demand = check.Demand;
-        Brief(json, check);
+        Brief(json, answer);
         json.WriteString("press", check.Press.Rig.Name);
         json.WriteString("spread", demand.Spread);
         json.WriteNumber("availableKN", Kilo(check.Available));

@@ -3,6 +3,7 @@ using Ramwright.Files;
 using Ramwright.Frame;
 using Ramwright.Ladders;
 using Ramwright.Presses;
+using Ramwright.Squeeze;
 using Ramwright.Stock;
 
 namespace Ramwright.Tests.Ladders;
@@ -83,7 +84,7 @@ public class AnyPressTest
         foreach (JobCheck job in JobCheck.All(check))
         {
             Interlocked.Increment(ref _jobs);
-            string text = JobJson.Text(job);
+            string text = JobJson.Text(new JobAnswer(job, null));
             Assert.DoesNotContain("NaN", text, StringComparison.Ordinal);
             Assert.DoesNotContain("Infinity", text, StringComparison.Ordinal);
             Assert.True(job.Demand.Peak.Likely >= 0 && job.Demand.Energy >= 0 && !(job.Time < 0), $"{job.Job.Kind}: {job.Demand.Peak}, {job.Demand.Energy} J, {job.Time} s");
