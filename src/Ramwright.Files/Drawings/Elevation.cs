@@ -146,7 +146,7 @@ internal sealed class Elevation
             (double x, double y) = view.On(shown.From);
             string used = at is { } force ? $" ({Utilisation(check, part.Key, force) * 100:0} %)" : "";
             words.Add(new Callout(part.Key, x, y,
-                [part.Key + used, $"{part.Count()} x {Figure(g.LegAlong, units)} x {Figure(g.LegUp, units)} x {Figure(g.Thickness, units)}, {g.Steel.Name}"]));
+                ["gussets" + used, $"{part.Count()} x {Figure(g.LegAlong, units)} x {Figure(g.LegUp, units)} x {Figure(g.Thickness, units)}, {g.Steel.Name}"]));
         }
     }
 
