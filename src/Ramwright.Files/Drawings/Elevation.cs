@@ -57,6 +57,7 @@ internal sealed class Elevation
 
         DimensionLines lines = Dimensions(rig, body, view, units);
         Callouts words = view.Right == Vector.Across ? FrontWords(check, body, view, units, at) : SideWords(check, view, units);
+        Gussets(words, check, body, view, units, at);
         _marks.AddRange(lines.Draw(_view));
         _marks.AddRange(words.Draw(_view));
         double name = _view.Bottom - lines.RoomBelow - 6;
@@ -68,10 +69,13 @@ internal sealed class Elevation
         check.Ladder.Rungs.Where(r => r.Part == part || r.Part.StartsWith(part + " ", StringComparison.Ordinal)).Select(r => force / r.SafeTo)
             .DefaultIfEmpty(0).Max();
 
+    // a length in the sheet's unit, which the title names
+    private static string Figure(double m, UnitSystem units) => Readout.Number(units == UnitSystem.Metric ? Math.Round(m * 1000, 1) : Math.Round(m / 0.0254, 3), 5);
+
     private static DimensionLines Dimensions(Rig rig, FrameBody body, View view, UnitSystem units)
     {
         var lines = new DimensionLines();
-        string Figure(double m) => Readout.Number(units == UnitSystem.Metric ? Math.Round(m * 1000, 1) : Math.Round(m / 0.0254, 3), 5);
+        string Figure(double m) => Elevation.Figure(m, units);
         (double rx, double ry) = view.On(body.RamFace);
         (_, double wy) = view.On(body.WorkFace);
         Extents steel = Steel(body, view);
@@ -105,7 +109,7 @@ internal sealed class Elevation
     private static Callouts FrontWords(PressCheck check, FrameBody body, View view, UnitSystem units, double? at)
     {
         var words = new Callouts();
-        foreach (IGrouping<string, Piece> part in body.Pieces.GroupBy(p => p.Member.Part))
+        foreach (IGrouping<string, Piece> part in body.Pieces.Where(p => p is not GussetPlate).GroupBy(p => p.Member.Part))
         {
             Piece shown = part.MaxBy(p => view.On((p.From + p.To) / 2).X + 0.001 * view.Nearness(p.From))!;
             Extents cover = PieceFigure.Cover(shown, view);
@@ -130,6 +134,20 @@ internal sealed class Elevation
         return words;
 
         string Length(double m) => Readout.Text(m, Dimension.Length, units);
+    }
+
+    // they are spoken of where they are seen as triangles: the one furthest to the right for all that are alike
+    private static void Gussets(Callouts words, PressCheck check, FrameBody body, View view, UnitSystem units, double? at)
+    {
+        foreach (IGrouping<string, GussetPlate> part in body.Pieces.OfType<GussetPlate>().Where(p => Math.Abs(p.Along.Dot(view.Toward)) > 0.5).GroupBy(p => p.Member.Part))
+        {
+            GussetPlate shown = part.MaxBy(p => view.On(p.From).X)!;
+            RigGusset g = shown.Gusset;
+            (double x, double y) = view.On(shown.From);
+            string used = at is { } force ? $" ({Utilisation(check, part.Key, force) * 100:0} %)" : "";
+            words.Add(new Callout(part.Key, x, y,
+                ["gussets" + used, $"{part.Count()} x {Figure(g.LegAlong, units)} x {Figure(g.LegUp, units)} x {Figure(g.Thickness, units)}, {g.Steel.Name}"]));
+        }
     }
 
     private static Callouts SideWords(PressCheck check, View view, UnitSystem units)

@@ -4,7 +4,7 @@ namespace Ramwright.Frame;
 
 /// <summary>
 /// How the steel of a frame moves under one newton at the ram: every piece goes with the beam that stands for it, its sections staying
-/// flat and square to it. Nothing is added to what the solver found.
+/// flat and square to it; a gusset goes with the two members of its corner. Nothing is added to what the solver found.
 /// </summary>
 public sealed class BodyMovement
 {
@@ -31,7 +31,7 @@ public sealed class BodyMovement
     public bool Moves(Piece piece)
     {
         ArgumentNullException.ThrowIfNull(piece);
-        return _beams.ContainsKey(piece.Member.Part);
+        return piece is GussetPlate plate ? _beams.ContainsKey(plate.Beam) && _beams.ContainsKey(plate.Upright) : _beams.ContainsKey(piece.Member.Part);
     }
 
     /// <summary>Where a point of a piece goes for one newton, m/N.</summary>
@@ -43,9 +43,24 @@ public sealed class BodyMovement
     public Vector Of(Piece piece, double x, double y = 0, double z = 0)
     {
         ArgumentNullException.ThrowIfNull(piece);
-        if (!_beams.TryGetValue(piece.Member.Part, out (int Beam, MemberAxes Axes)[]? beams))
+        if (!Moves(piece))
             throw new ArgumentException($"no beams stand for the {piece.Name}", nameof(piece));
-        Vector middle = piece.At(x, 0, 0);
+        return piece is GussetPlate plate ? InCorner(plate, x, y, z) : With(piece.Member.Part, piece.At(x, 0, 0), piece.At(x, y, z));
+    }
+
+    // a plate is welded to both members: one tip goes with the beam, the other with the upright, the rest evenly in between
+    private Vector InCorner(GussetPlate plate, double x, double y, double z)
+    {
+        double a = plate.Gusset.LegAlong, b = plate.Gusset.LegUp, along = y / a + 1.0 / 3, up = z / b + 1.0 / 3;
+        Vector root = plate.At(x, -a / 3, -b / 3), beamTip = root + a * plate.Side, uprightTip = root + b * plate.Up;
+        Vector corner = 0.5 * (With(plate.Beam, root, root) + With(plate.Upright, root, root));
+        return (1 - along - up) * corner + along * With(plate.Beam, beamTip, beamTip) + up * With(plate.Upright, uprightTip, uprightTip);
+    }
+
+    // a point goes with that beam of its part which is nearest to the middle of its piece there
+    private Vector With(string part, Vector middle, Vector point)
+    {
+        (int Beam, MemberAxes Axes)[] beams = _beams[part];
         (int beam, double along, double nearest) = (-1, 0, double.MaxValue);
         foreach ((int i, MemberAxes axes) in beams)
         {
@@ -56,7 +71,7 @@ public sealed class BodyMovement
         }
 
         MemberAxes found = beams.First(b => b.Beam == beam).Axes;
-        Vector arm = piece.At(x, y, z) - found.At(along);
+        Vector arm = point - found.At(along);
         return _solution.DisplacementAlong(beam, along) + _solution.RotationAlong(beam, along).Cross(arm);
     }
 }

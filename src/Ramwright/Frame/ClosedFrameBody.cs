@@ -22,8 +22,20 @@ internal static class ClosedFrameBody
             .. Beam("bed", frame.Bed, frame.BedJoint.Fit, 0),
             .. Piece.Of("left upright", frame.Upright, new Vector(-half, 0, foot), new Vector(-half, 0, head), -Vector.Across),
             .. Piece.Of("right upright", frame.Upright, new Vector(half, 0, foot), new Vector(half, 0, head), Vector.Across),
+            .. Gussets(-1, ", left"),
+            .. Gussets(1, ", right"),
         ];
         return new FrameBody(pieces, new Vector(0, 0, bed.Top + frame.Daylight), new Vector(0, 0, bed.Top));
+
+        IEnumerable<Piece> Gussets(int side, string where)
+        {
+            Vector face = side * frame.Width / 2 * Vector.Across, inward = -side * Vector.Across;
+            return
+            [
+                .. GussetPlate.Of(frame.CrownJoint, frame.Crown, frame.Upright, face + (height - crown.Bottom) * Vector.Up, inward, -Vector.Up, where),
+                .. GussetPlate.Of(frame.BedJoint, frame.Bed, frame.Upright, face + bed.Top * Vector.Up, inward, Vector.Up, where),
+            ];
+        }
 
         IEnumerable<Piece> Beam(string name, RigMember member, BeamFit fit, double z)
         {

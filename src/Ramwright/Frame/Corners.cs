@@ -1,3 +1,5 @@
+using Ramwright.Presses;
+
 namespace Ramwright.Frame;
 
 /// <summary>How gussets stiffen the corner of a frame.</summary>
@@ -17,4 +19,12 @@ internal static class Corners
 
     /// <summary>Length of a member that a gusset keeps from bending, m.</summary>
     public static double Stiff(double leg) => StiffPart * leg;
+
+    /// <summary>Middles of the plates of a corner from the frame's middle plane, m: one in the middle, more spread over the narrower member.</summary>
+    public static IEnumerable<double> Abreast(RigGusset gusset, RigMember one, RigMember other)
+    {
+        double wide = Math.Min(one.Shape.Properties.Width, other.Shape.Properties.Width) - gusset.Thickness;
+        for (int i = 0; i < gusset.Count; i++)
+            yield return gusset.Count == 1 ? 0 : wide * ((double)i / (gusset.Count - 1) - 0.5);
+    }
 }

@@ -23,6 +23,8 @@ internal static class OpenFrontBody
             .. Piece.Of("column", frame.Column, new Vector(0, column.Top, foot), new Vector(0, column.Top, head), -Vector.Deep),
             .. Arm("upper arm", frame.UpperArm, height),
             .. Arm("lower arm", frame.LowerArm, 0),
+            .. GussetPlate.Of(frame.ArmJoint, frame.UpperArm, frame.Column, (height - upper.Bottom) * Vector.Up, -Vector.Deep, -Vector.Up),
+            .. GussetPlate.Of(frame.ArmJoint, frame.LowerArm, frame.Column, lower.Top * Vector.Up, -Vector.Deep, Vector.Up),
         ];
         return new FrameBody(pieces, new Vector(0, -frame.Throat, lower.Top + frame.Daylight), new Vector(0, -frame.Throat, lower.Top));
 

@@ -12,7 +12,7 @@ namespace Ramwright.Frame;
 /// <param name="To">Centroid at its second end, m.</param>
 /// <param name="Up">Where its section's z points.</param>
 /// <param name="Mirrored">Whether the section stands left for right.</param>
-public sealed record Piece(string Name, RigMember Member, Shape Shape, Vector From, Vector To, Vector Up, bool Mirrored)
+public record Piece(string Name, RigMember Member, Shape Shape, Vector From, Vector To, Vector Up, bool Mirrored)
 {
     /// <summary>Along it, from its first end.</summary>
     public Vector Along => (To - From).Unit;
@@ -24,10 +24,10 @@ public sealed record Piece(string Name, RigMember Member, Shape Shape, Vector Fr
     public double Length => (To - From).Length;
 
     /// <summary>Mass, kg.</summary>
-    public double Mass => Shape.Properties.A * Length * Steel.Density;
+    public virtual double Mass => Shape.Properties.A * Length * Steel.Density;
 
     /// <summary>Its section about its centroid, y along <see cref="Side"/> and z along <see cref="Up"/>.</summary>
-    public Outline Outline => Mirrored ? Shape.CentredOutline.Mirrored() : Shape.CentredOutline;
+    public virtual Outline Outline => Mirrored ? Shape.CentredOutline.Mirrored() : Shape.CentredOutline;
 
     /// <summary>A point of its section, global, m.</summary>
     /// <param name="x">Along it from its first end, m.</param>

@@ -53,11 +53,10 @@ internal static class GussetWelds
     private static List<WeldSegment> Along(PlanJoint joint, RigGusset gusset, Vector corner, Vector direction, double leg, Vector climbs)
     {
         double a = gusset.Weld.Throat, t = gusset.Thickness;
-        double wide = Math.Min(joint.Beam.Shape.Properties.Width, joint.Onto.Shape.Properties.Width) - t;
         var welds = new List<WeldSegment>();
-        for (int i = 0; i < gusset.Count; i++)
+        foreach (double aside in Corners.Abreast(gusset, joint.Beam, joint.Onto))
         {
-            Vector middle = corner + (gusset.Count == 1 ? 0 : wide * ((double)i / (gusset.Count - 1) - 0.5)) * joint.U;
+            Vector middle = corner + aside * joint.U;
             if (gusset.Weld.Kind == WeldKind.Butt)
             {
                 // two halves a third of the plate apart hold a tilt over the plate's thickness as a solid strip does: W = t² l / 6

@@ -37,7 +37,7 @@ public class PressDrawingTest
         Assert.Contains(Math.Round(check.Rig.Frame.Daylight * 1000, 3).ToString(CultureInfo.InvariantCulture), texts);
         Assert.Contains(Math.Round(opening * 1000, 3).ToString(CultureInfo.InvariantCulture), texts);
         foreach (Piece piece in FrameBody.Of(check.Rig).Pieces)
-            Assert.Contains(piece.Member.Part, texts);
+            Assert.Contains(piece is GussetPlate ? "gussets" : piece.Member.Part, texts);
     }
 
     [Theory, MemberData(nameof(Examples))]
@@ -68,6 +68,27 @@ public class PressDrawingTest
         Assert.All(check.Response.Plan.Parts, p => Assert.Contains(p.Member.Part, parts));
         Assert.Contains("cylinder", parts);
         Assert.DoesNotContain(svg.Descendants().Attributes(), a => a.Value.Contains("NaN", StringComparison.Ordinal) || a.Value.Contains('∞'));
+    }
+
+    [Theory]
+    [InlineData("{ kind: closed, daylight: 600 mm, width: 500 mm, section: HEB 160, crown-joint: ", "gusset of the crown joint", "4 x 120 x 100 x 12, S275")]
+    [InlineData("{ kind: open-front, daylight: 300 mm, throat: 250 mm, section: HEB 200, arm-joint: ", "gusset of the upper arm joint", "2 x 120 x 100 x 12, S275")]
+    public void Gussets_are_drawn_as_triangles_and_named(string frame, string part, string size)
+    {
+        PressCheck check = Made(frame
+            + "{ kind: weld, weld: { leg: 8 mm }, gusset: { leg-along: 120 mm, leg-up: 100 mm, thickness: 12 mm, count: 2, steel: S275, weld: { leg: 6 mm } } } }");
+        Sheet sheet = PressDrawing.Of(check);
+        AssertClear(sheet);
+        AssertClear(PressDrawing.Of(check, UnitSystem.Imperial, at: 150e3));
+
+        string[] texts = [.. sheet.Marks.OfType<Lettering>().Select(t => t.Text)];
+        Assert.Contains("gussets", texts);
+        Assert.Contains(size, texts);
+        Assert.Contains(texts, t => t.EndsWith("steel " + Readout.Text(FrameBody.Of(check.Rig).Mass, Dimension.Mass), StringComparison.Ordinal));
+        Area[] triangles = [.. sheet.Marks.OfType<Area>().Where(a => a.Part == part && a.Pen == Pen.Edge && a.Outline.Loops[0].Count == 3)];
+        Assert.Equal(frame.Contains("closed", StringComparison.Ordinal) ? 4 : 2, triangles.Length);
+        Assert.Contains(part, XDocument.Parse(SvgSheet.Write(sheet)).Descendants().Select(e => (string?)e.Attribute("data-part")));
+        Assert.Contains(BentDrawing.Of(check, 150e3).Marks.OfType<Area>(), a => a.Part == part && a.Outline.Loops[0].Count == 3);
     }
 
     [Fact]
