@@ -41,6 +41,6 @@ public class BeamsTest
         Answer plain = Committed.Of(study), fine = Committed.Of(study, "fine");
 
         Assert.True(fine.Mesh.Bricks > 3 * plain.Mesh.Bricks);
-        Row(study, ", half as long").Near("opening with bricks twice as long, nm/N", fine.Opening * 1e9, plain.Opening * 1e9, 0.015);
+        Row(study, $", 1/{study.Refining} as long").Near($"opening with bricks {study.Refining} times as long, nm/N", fine.Opening * 1e9, plain.Opening * 1e9, 0.015);
     }
 }

@@ -7,7 +7,7 @@ namespace Ramwright.Solid.Tests;
 /// <summary>A few frames solved by CalculiX in every run of the tests, so that the committed results cannot grow stale unseen.</summary>
 public class LiveTest
 {
-    [SolidTheory, InlineData("C-01"), InlineData("C-09"), InlineData("O-01"), InlineData("O-10")]
+    [SolidTheory, InlineData("C-01"), InlineData("C-09"), InlineData("T-01"), InlineData("O-01"), InlineData("O-10")]
     public void StillGivesWhatWasCommitted(string id)
     {
         Study study = Studies.Named(id);

@@ -135,7 +135,6 @@ internal static class ClosedSolid
             UpperSection = crownSection,
             LowerSection = bedSection,
             Turning = 0,
-            Whole = 2,
             Places = places,
         };
     }

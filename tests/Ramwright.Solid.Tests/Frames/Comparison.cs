@@ -25,7 +25,7 @@ public sealed record Answer(double Opening, double Sections, double Turn, IReadO
     public (int Bricks, int Nodes) Mesh { get; init; }
     /// <summary>Time to solve, s.</summary>
     public double Seconds { get; init; }
-    /// <summary>By how much the forces through the upright or column fail to balance one newton.</summary>
+    /// <summary>By how much the forces through the upright, rod or column fail to balance one newton.</summary>
     public double OutOfBalance { get; init; }
 
     /// <summary>By CalculiX.</summary>
@@ -43,9 +43,9 @@ public sealed record Answer(double Opening, double Sections, double Turn, IReadO
         {
             double centroid = p.Across switch { 0 => p.Centroid.X, 1 => p.Centroid.Y, _ => p.Centroid.Z };
             (double N, double M, double at) = solid.Through(p.Cut, p.Across, centroid);
-            stresses.Add(new Stress(p.Where, at, Edge(p.Member.Shape.Properties, frame.Whole * N, frame.Whole * p.Sign * M)));
+            stresses.Add(new Stress(p.Where, at, Edge(p.Member.Shape.Properties, p.Whole * N, p.Whole * p.Sign * M)));
             if (p.Cut.Axis == 2)
-                balance = frame.Whole * N * (frame.Turning == 0 ? 2 : 1) - 1;
+                balance = N * (frame.Turning == 0 ? 4 : 2) - 1;
         }
 
         // work in the middle does not turn the dies of a closed frame
@@ -99,9 +99,11 @@ public sealed record Answer(double Opening, double Sections, double Turn, IReadO
     {
         (double N, double M) sum = default;
         int met = 0;
-        foreach (int number in beams.Plan.Parts.Single(p => p.Member == member).Beams)
+        for (int number = 0; number < beams.Plan.Model.Members.Count; number++)
         {
             FrameMember beam = beams.Plan.Model.Members[number];
+            if (beam.Part != member.Part)
+                continue;
             IReadOnlyList<Node> nodes = beams.Plan.Model.Nodes;
             Vector start = nodes[beam.From].At + beam.ArmFrom, end = nodes[beam.To].At + beam.ArmTo, along = (end - start).Unit;
             double x = (point - start).Dot(along), off = (point - start - x * along).Length;

@@ -67,7 +67,6 @@ internal static class OpenFrontSolid
             Upper = upper,
             UpperSection = mesh.Face(Arm, 1, -frame.Throat, Box3.Everywhere),
             Turning = 1,
-            Whole = 2,
             Places = places,
         };
     }

@@ -1,3 +1,4 @@
+using Ramwright.Geometry;
 using Ramwright.Presses;
 using Ramwright.Stock;
 using Ramwright.Workings;
@@ -56,6 +57,65 @@ internal static class Rigs
             ? new RigSlottedJoint(BeamFit.Between, new RigWeld(WeldKind.Fillet, 6e-3), 0)
             : new RigWeldedJoint(BeamFit.Between, new RigWeld(WeldKind.Butt, 0.01)),
     };
+
+    /// <summary>A plate lying flat: width and thickness.</summary>
+    public static Shape Plate(double b, double t) => new Turned(new Flat(b / 1e3, t / 1e3) { Name = $"plate {b}x{t}", Source = MadeUp }) { Name = $"plate {b}x{t}", Source = MadeUp };
+
+    /// <summary>Crown and bed alike on rods threaded throughout, nuts on the outer faces, without preload.</summary>
+    public static RigTieRodFrame OnRods(Shape beam, double d, double pitch, double across, double daylight, double deep = 0, double dieDepth = 0) => new()
+    {
+        RodsAcross = across / 1e3,
+        RodsDeep = deep / 1e3,
+        Daylight = daylight / 1e3,
+        DieWidth = 0.08,
+        DieDepth = dieDepth / 1e3,
+        RamDrop = 0,
+        Crown = Part("crown", beam),
+        Bed = Part("bed", beam),
+        Rod = new RigTieRod
+        {
+            Thread = new ScrewThread(d / 1e3, pitch / 1e3) { Name = $"M{d}" },
+            Grade = "8.8",
+            Proof = 600e6,
+            Fu = 830e6,
+            FreeThread = daylight / 2e3,
+            Seat = RodSeat.Nut,
+            NutHeight = 0.8 * d / 1e3,
+            NutFu = 830e6,
+            PreloadLeast = 0,
+            PreloadMost = 0,
+        },
+    };
+
+    /// <summary>The round that a tie rod is as a beam.</summary>
+    public static RigMember Rod(RigTieRod rod) => Part("tie rod", new Round(rod.StressDiameter) { Name = rod.Thread.Name, Source = MadeUp });
+
+    /// <summary>The same two-rod frame by its points and bars: centre lines from corner to corner.</summary>
+    public static RigFreeFrame ByLines(RigTieRodFrame frame)
+    {
+        SectionProperties beam = frame.Crown.Shape.Properties;
+        double x = frame.RodsAcross / 2, z = beam.Top + frame.Daylight + frame.RamDrop + beam.Bottom;
+        RigMember rod = Rod(frame.Rod);
+        return new RigFreeFrame
+        {
+            Daylight = frame.Daylight,
+            DieWidth = frame.DieWidth,
+            RamDrop = frame.RamDrop,
+            Points =
+            [
+                new RigPoint("bed left", new Vector(-x, 0, 0), false), new RigPoint("bed middle", Vector.Zero, true), new RigPoint("bed right", new Vector(x, 0, 0), false),
+                new RigPoint("crown left", new Vector(-x, 0, z), false), new RigPoint("crown middle", new Vector(0, 0, z), false), new RigPoint("crown right", new Vector(x, 0, z), false),
+            ],
+            Bars =
+            [
+                new RigBar(frame.Bed, 0, 1, Vector.Up, null, null), new RigBar(frame.Bed, 1, 2, Vector.Up, null, null),
+                new RigBar(frame.Crown, 3, 4, Vector.Up, null, null), new RigBar(frame.Crown, 4, 5, Vector.Up, null, null),
+                new RigBar(rod, 0, 3, -Vector.Across, null, null), new RigBar(rod, 2, 5, Vector.Across, null, null),
+            ],
+            CylinderAt = 4,
+            WorkAt = 1,
+        };
+    }
 
     /// <summary>A press round a frame; only frame and loading matter here.</summary>
     public static Rig With(RigFrame frame) => new()

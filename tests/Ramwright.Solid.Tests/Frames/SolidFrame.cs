@@ -19,17 +19,16 @@ public sealed class SolidFrame
     public Dictionary<int, double>? LowerSection { get; init; }
     /// <summary>Along which the dies turn out of parallel: 0 across, 1 from front to back.</summary>
     public required int Turning { get; init; }
-    /// <summary>How many times the force and moment through a cut of the model the real one carries.</summary>
-    public required double Whole { get; init; }
     /// <summary>Places where stresses are compared.</summary>
     public required IReadOnlyList<Place> Places { get; init; }
 
     /// <summary>Draws up a study.</summary>
-    public static SolidFrame Of(Study study) => study.Frame switch
+    public static SolidFrame Of(Study study) => (study.Drawn ?? study.Frame) switch
     {
         RigClosedFrame closed => ClosedSolid.Of(study, closed),
         RigOpenFrontFrame open => OpenFrontSolid.Of(study, open),
-        _ => throw new ArgumentException($"no bricks are drawn up yet for {study.Frame.GetType().Name}"),
+        RigTieRodFrame rods => TieRodSolid.Of(study, rods),
+        var other => throw new ArgumentException($"no bricks are drawn up yet for {other.GetType().Name}"),
     };
 }
 
@@ -40,4 +39,8 @@ public sealed class SolidFrame
 /// <param name="Sign">1 if the section's z points along that axis, −1 if against it.</param>
 /// <param name="Member">The part.</param>
 /// <param name="Centroid">The centroid of its section, global, m; the coordinate along the cut's axis does not matter.</param>
-public sealed record Place(string Where, Cut Cut, int Across, int Sign, RigMember Member, Vector Centroid);
+public sealed record Place(string Where, Cut Cut, int Across, int Sign, RigMember Member, Vector Centroid)
+{
+    /// <summary>How many times the force and moment through the cut the part carries: a plane of symmetry runs through most.</summary>
+    public double Whole { get; init; } = 2;
+}

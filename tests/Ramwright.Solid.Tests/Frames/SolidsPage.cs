@@ -34,8 +34,8 @@ public static class SolidsPage
         }
 
         Line($"\n### Smaller bricks\n");
-        Line($"Each brick side halved.\n");
-        Line($"| id | bricks | opening | halved: bricks | opening | change |");
+        Line($"The longest brick allowed is half as long; in T-01 a third, because gaps beside the rods set many bricks already.\n");
+        Line($"| id | bricks | opening | finer: bricks | opening | change |");
         Line($"|---|---:|---:|---:|---:|---:|");
         foreach (string id in Studies.Refined)
         {

@@ -7,10 +7,10 @@ namespace Ramwright.Solid.Tests.Frames;
 public static class Studies
 {
     private const string Solid = "closed, solid bars", Thin = "closed, I and box", Clasped = "closed, pairs clasping the uprights",
-        Slotted = "open front, through a slot", OnFace = "open front, on the face";
+        Slotted = "open front, through a slot", OnFace = "open front, on the face", Rods = "on tie rods", Lines = "free, by points and bars";
 
     /// <summary>Those that are solved with finer bricks too.</summary>
-    public static IReadOnlyList<string> Refined { get; } = ["C-01", "C-06", "O-01", "O-06"];
+    public static IReadOnlyList<string> Refined { get; } = ["C-01", "C-06", "T-01", "O-01", "O-06"];
 
     /// <summary>Those that are turned from front to back too, and how near the beams must come.</summary>
     public static IReadOnlyDictionary<string, double> Rolled { get; } = new Dictionary<string, double>
@@ -45,6 +45,13 @@ public static class Studies
         new("C-15", "as C-06, fillet strips only", Closed(I(220, 220, 9.5, 16), I(160, 160, 8, 13), 640, 980)) { Class = Thin, Joining = Joining.Strip, Strip = 3e-3 },
         new("C-16", "I 200x200 over flat 120x60", Closed(I(200, 200, 9, 15), Flat(120, 60), 600, 600, BeamFit.Over)) { Class = Thin },
         new("C-17", "I 240x120 between flat 120x60", Closed(I(240, 120, 7, 11), Flat(120, 60), 600, 600)) { Class = Thin },
+
+        new("T-01", "plates 150x60 on two M36, 500 across", OnRods(Plate(150, 60), 36, 4, 500, 600)) { Class = Rods, Refining = 3 },
+        new("T-02", "plates 300x75 on four M36, 400 by 200", OnRods(Plate(300, 75), 36, 4, 400, 500, 200)) { Class = Rods },
+        new("T-03", "as T-02, die 80 deep in place of 300", OnRods(Plate(300, 75), 36, 4, 400, 500, 200, 80)) { Class = Rods },
+        new("T-04", "thick plates, close rods: 160x100 on two M42, 300 across", OnRods(Plate(160, 100), 42, 4.5, 300, 400)) { Class = Rods, Within = 0.065 },
+        new("T-05", "boxes 200x120 on two M48, 600 across, 30 mm plates under the nuts", OnRods(Box(200, 120, 10, 12), 48, 5, 600, 700)) { Class = Rods, Washer = 0.03, Within = 0.085 },
+        new("F-01", "T-01 by points and bars", ByLines(OnRods(Plate(150, 60), 36, 4, 500, 600))) { Class = Lines, Drawn = OnRods(Plate(150, 60), 36, 4, 500, 600) },
 
         new("O-01", "flat 200x40 through I 200x200, throat 200", Open(I(200, 200, 9, 15), Flat(200, 40), 200, 450, true)) { Class = Slotted },
         new("O-02", "thick arms, short throat: 300x60 through I 200x200", Open(I(200, 200, 9, 15), Flat(300, 60), 150, 400, true)) { Class = Slotted },

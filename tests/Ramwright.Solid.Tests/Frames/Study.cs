@@ -25,6 +25,10 @@ public sealed record Study(string Id, string Words, RigFrame Frame)
     public double Strip { get; init; } = 6e-3;
     /// <summary>Distance from bolt to bolt each way, m.</summary>
     public double Pitch { get; init; }
+    /// <summary>Thickness of a plate under the nuts of tie rods, as wide as the crown and welded to it, m; 0 for none.</summary>
+    public double Washer { get; init; }
+    /// <summary>The frame that the bricks are drawn from, where the frame itself knows lines only.</summary>
+    public RigFrame? Drawn { get; init; }
     /// <summary>Longest brick beside a face, m.</summary>
     public double Fine { get; init; } = 0.016;
     /// <summary>Longest brick anywhere, m.</summary>
@@ -34,8 +38,11 @@ public sealed record Study(string Id, string Words, RigFrame Frame)
     /// <summary>How near the opening by beams must come to the solid's; null where no rule is known for the joint.</summary>
     public double? Within { get; init; } = 0.05;
 
-    /// <summary>The same with bricks half as long.</summary>
-    public Study Finer => this with { Fine = Fine / 2, Coarse = Coarse / 2 };
+    /// <summary>How many times shorter the bricks are where it is solved again with finer ones; more than twice where narrow gaps set the bricks already.</summary>
+    public int Refining { get; init; } = 2;
+
+    /// <summary>The same with shorter bricks.</summary>
+    public Study Finer => this with { Fine = Fine / Refining, Coarse = Coarse / Refining };
 
     /// <summary>What the theories print.</summary>
     public override string ToString() => Id;

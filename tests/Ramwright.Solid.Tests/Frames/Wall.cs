@@ -22,6 +22,8 @@ public readonly record struct Wall(double Y0, double Y1, double Z0, double Z1, b
         {
             case Flat f:
                 return [new(-f.T / 2, f.T / 2, -f.H / 2, f.H / 2, true)];
+            case Turned { Of: Flat f }:
+                return [new(-f.H / 2, f.H / 2, -f.T / 2, f.T / 2, true)];
             case ISection { R: 0 } i:
                 double y = i.B / 2, z = i.H / 2, inner = z - i.Tf;
                 return [new(-i.Tw / 2, i.Tw / 2, -inner, inner, true), new(-y, y, inner, z, false), new(-y, y, -z, -inner, false)];
