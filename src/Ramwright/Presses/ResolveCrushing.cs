@@ -75,10 +75,13 @@ internal static class ResolveCrushing
         bool flash = shape is ImpressionShape.Simple or ImpressionShape.Complex;
         double outline = flash ? assume.Or(said.Outline, $"{path}.outline", 4 * Math.Sqrt(area), Dimension.Length, "as a square of that area") : 0;
         double land = flash ? assume.Or(said.FlashLand, $"{path}.flash-land", 0.006, Dimension.Length, "a land of 6 mm is common on small parts") : 0;
-        double height = assume.Or(said.Height, $"{path}.height", 0.3 * Math.Sqrt(area), Dimension.Length, "a third of its width");
+        double squeezed = shape == ImpressionShape.Coin ? 1.05 : 2, usual = 0.3 * Math.Sqrt(area);
+        // a blank that is said and lower than such a part sets the part's height
+        (double height, string why) = said.Blank is { } blank && blank <= usual ? (blank / squeezed, "from the blank's height") : (usual, "a third of its width");
+        height = assume.Or(said.Height, $"{path}.height", height, Dimension.Length, why);
         return new RigClosedDie(
             area, shape, outline, land, height,
-            assume.Or(said.Blank, $"{path}.blank", shape == ImpressionShape.Coin ? 1.05 * height : 2 * height, Dimension.Length, shape == ImpressionShape.Coin ? "a mark goes in but little" : "twice the part's height"),
+            assume.Or(said.Blank, $"{path}.blank", squeezed * height, Dimension.Length, shape == ImpressionShape.Coin ? "a mark goes in but little" : "twice the part's height"),
             steel,
             assume.Or(said.Heat, $"{path}.heat", steel.Hottest - 100, Dimension.Temperature, "it has lost some heat on the way"))
         {

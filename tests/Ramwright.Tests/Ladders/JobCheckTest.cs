@@ -157,4 +157,21 @@ public class JobCheckTest
             Assert.True(HotSqueezeDemand.Of(job with { Heat = heat + hotter }, speed.At).Peak.Likely < F);
         }, iter: 100);
     }
+
+    [Fact]
+    public void ABlankLowerThanTheUsualPartMakesALowerPart()
+    {
+        var press = new Press
+        {
+            Wanted = 200e3,
+            Cylinder = new DoubleActing { Bore = 0.1 },
+            Pump = new ElectricPack { Motor = 2200 },
+            Frame = new ClosedFrame { Daylight = 0.6, Width = 0.5, Section = "HEB 160" },
+            Jobs = [new ClosedDie { Area = 0.01, Blank = 0.01 }],
+        };
+        JobCheck job = JobCheck.All(PressCheck.Of(Resolver.Resolve(press, StockTables.Built)))[0];
+
+        Assert.Equal(0.005, ((RigClosedDie)job.Job).Height, 1e-12);
+        Assert.True(job.Demand.Peak.Likely > 0);
+    }
 }
