@@ -1,3 +1,4 @@
+using Ramwright.Jobs;
 using Ramwright.Presses;
 using Ramwright.Quantities;
 using Ramwright.Squeeze;

@@ -99,7 +99,7 @@ public sealed record DrawingOut
             double hot = Peak(bite, speedAt, T_0), cold = Peak(bite, speedAt, Math.Min(T_0, T_1));
             int squeezes = (int)Math.Ceiling(L / plan.Bite - 1e-9);
             double speed = speedAt(hot), each = plan.Between + (speed > 0 ? (h - to) / speed : 0);
-            window = T_0 > T_1 ? AirCooling.Time(h * w / (2 * (h + w)), T_0, T_1) : 0;
+            window = T_0 > T_1 ? BarCooling.Time(h * w / (2 * (h + w)), T_0, T_1, HotSurface.InTheWorkshop) : 0;
             for (int i = 0; i < squeezes; i++)
             {
                 if (left < each)

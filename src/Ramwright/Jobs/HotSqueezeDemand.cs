@@ -18,7 +18,7 @@ public static class HotSqueezeDemand
     public static double AtTouch(RigHotSqueeze job)
     {
         ArgumentNullException.ThrowIfNull(job);
-        return AirCooling.After(VolumeOverSurface(job), job.Heat, job.Transfer);
+        return BarCooling.After(VolumeOverSurface(job), job.Heat, job.Transfer, HotSurface.InTheWorkshop);
     }
 
     /// <summary>Volume over surface, m; ends count, and so does the long side of a flat bar.</summary>
@@ -83,7 +83,7 @@ public static class HotSqueezeDemand
             facts.Add(new("longer", end.Lengthening, Dimension.Number, "times the length under the dies"));
         facts.Add(new("mean pressure", bite.Force(bite.Travel, 0, T) / Math.Max(end.IsDisc(bite), 1e-12), Dimension.Stress, "on the contact, at the slowest"));
         if (T > job.Steel.Coldest)
-            facts.Add(new("time to work it", AirCooling.Time(VolumeOverSurface(job), T, job.Steel.Coldest), Dimension.Time, $"in air, until {job.Steel.Name} is too cold to forge; cold dies take more"));
+            facts.Add(new("time to work it", BarCooling.Time(VolumeOverSurface(job), T, job.Steel.Coldest, HotSurface.InTheWorkshop), Dimension.Time, $"in air, until {job.Steel.Name} is too cold to forge; cold dies take more"));
         return facts;
     }
 

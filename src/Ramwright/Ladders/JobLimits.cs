@@ -83,7 +83,7 @@ internal static class JobLimits
         double T = demand.Temperature;
         if (T < job.Steel.Coldest)
             return new JobLimit("heat", Verdict.DoesNotHold, new Remark("the bar has cooled to {0} before the dies touch it, and may be forged down to {1}", Remark.Of(T, Dimension.Temperature), Remark.Of(job.Steel.Coldest, Dimension.Temperature)));
-        double window = AirCooling.Time(HotSqueezeDemand.VolumeOverSurface(job), T, job.Steel.Coldest);
+        double window = BarCooling.Time(HotSqueezeDemand.VolumeOverSurface(job), T, job.Steel.Coldest, HotSurface.InTheWorkshop);
         if (time is not { } takes)
             return new JobLimit("heat", Verdict.Holds, new Remark("the bar can be forged for {0} in air", Remark.Of(window, Dimension.Time)));
         // cold dies take far more than air: a squeeze that fills half the time in air is late

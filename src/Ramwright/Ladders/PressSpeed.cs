@@ -18,9 +18,7 @@ public sealed class PressSpeed
     {
         ArgumentNullException.ThrowIfNull(rig);
         ArgumentNullException.ThrowIfNull(power);
-        RigCylinder cylinder = rig.Cylinder;
-        double S = cylinder.SpringPreload > 0 || cylinder.SpringRate > 0 ? RamForce.Spring(cylinder.SpringPreload, cylinder.SpringRate, cylinder.Stroke) : 0;
-        var motion = new RamMotion(cylinder, power.Areas, S, power.Curve, rig.Lines, power.Viscosity, rig.Oil.Grade.Density);
+        RamMotion motion = RamMotion.Of(rig.Cylinder, rig.Lines, rig.Oil, power);
         var loads = new double[Steps + 2];
         var speeds = new double[Steps + 2];
         for (int i = 0; i <= Steps + 1; i++)

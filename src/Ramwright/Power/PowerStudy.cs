@@ -38,9 +38,7 @@ public static class PowerStudy
         Check.Loss(mu, "SealFriction");
 
         CylinderAreas areas = CylinderAreas.Of(cylinder, w);
-        double S = cylinder.SpringPreload > 0 || cylinder.SpringRate > 0
-            ? RamForce.Spring(cylinder.SpringPreload, cylinder.SpringRate, s, w)
-            : 0;
+        double S = RamForce.Spring(cylinder, w);
         PumpCurve curve = PumpCurve.Of(pump, w);
         PressureLimits limits = PressureLimits.Of(cylinder, areas, S, pump, curve, lines, w);
         double nu = OilViscosity.Of(oil, w), rho = oil.Grade.Density;

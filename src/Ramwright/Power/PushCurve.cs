@@ -29,10 +29,7 @@ public static class PushCurve
         ArgumentNullException.ThrowIfNull(report);
         double most = report.TrueForce;
         Check.NotNegative(most, nameof(report));
-        double S = cylinder.SpringPreload > 0 || cylinder.SpringRate > 0
-            ? RamForce.Spring(cylinder.SpringPreload, cylinder.SpringRate, cylinder.Stroke)
-            : 0;
-        var motion = new RamMotion(cylinder, report.Areas, S, report.Curve, lines, report.Viscosity, oil.Grade.Density);
+        RamMotion motion = RamMotion.Of(cylinder, lines, oil, report);
         var points = new List<SpeedAtLoad> { motion.Push(0) };
         double fastest = points[0].Speed;
         for (int i = 1; i <= Steps && most > 0; i++)

@@ -1,3 +1,4 @@
+using Ramwright.Presses;
 using Ramwright.Quantities;
 using Ramwright.Workings;
 
@@ -84,6 +85,15 @@ public static class RamForce
         w?.Step("S", "return spring with the ram out", "F_0 + k x", S, Dimension.Force, PressureOnArea,
             ("F_0", F0, Dimension.Force), ("k", k, Dimension.Stiffness), ("x", x, Dimension.Length));
         return S;
+    }
+
+    /// <summary>Force of a cylinder's return spring with the ram fully out, N; 0 where it has none.</summary>
+    /// <param name="cylinder">The cylinder.</param>
+    /// <param name="w">Where to show the working.</param>
+    public static double Spring(RigCylinder cylinder, Working? w = null)
+    {
+        ArgumentNullException.ThrowIfNull(cylinder);
+        return cylinder.SpringPreload > 0 || cylinder.SpringRate > 0 ? Spring(cylinder.SpringPreload, cylinder.SpringRate, cylinder.Stroke, w) : 0;
     }
 
     /// <summary>Force of a regenerative push, where the ring's oil joins the pump's: the rod's area alone counts.</summary>

@@ -24,6 +24,18 @@ public sealed class RamMotion
     private readonly LineSet _back;
     private readonly double _spring;
 
+    /// <summary>The motion that a report was made with.</summary>
+    /// <param name="cylinder">The cylinder.</param>
+    /// <param name="lines">The lines.</param>
+    /// <param name="oil">The oil.</param>
+    /// <param name="report">What was found for them.</param>
+    public static RamMotion Of(RigCylinder cylinder, IReadOnlyList<RigLine> lines, RigOil oil, PowerReport report)
+    {
+        ArgumentNullException.ThrowIfNull(oil);
+        ArgumentNullException.ThrowIfNull(report);
+        return new RamMotion(cylinder, report.Areas, RamForce.Spring(cylinder), report.Curve, lines, report.Viscosity, oil.Grade.Density);
+    }
+
     /// <summary>Puts the parts together.</summary>
     /// <param name="cylinder">The cylinder.</param>
     /// <param name="areas">Its areas.</param>

@@ -1,3 +1,5 @@
+using Ramwright.Jobs;
+
 namespace Ramwright.Squeeze;
 
 /// <summary>

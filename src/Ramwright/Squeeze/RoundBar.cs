@@ -1,3 +1,4 @@
+using Ramwright.Jobs;
 using Ramwright.Quantities;
 
 namespace Ramwright.Squeeze;

@@ -39,7 +39,7 @@ public sealed record SqueezeWork
         ArgumentNullException.ThrowIfNull(job);
         ArgumentNullException.ThrowIfNull(press);
         double approach = UsualGap / press.Power.ApproachSpeed;
-        return AirCooling.After(HotSqueezeDemand.VolumeOverSurface(job), job.Heat, Math.Max(0, job.Transfer - approach));
+        return BarCooling.After(HotSqueezeDemand.VolumeOverSurface(job), job.Heat, Math.Max(0, job.Transfer - approach), HotSurface.InTheWorkshop);
     }
 
     /// <summary>One squeeze of a hot job.</summary>

@@ -1,7 +1,7 @@
 using Ramwright.Quantities;
 using Ramwright.Workings;
 
-namespace Ramwright.Squeeze;
+namespace Ramwright.Jobs;
 
 /// <summary>How carbon steel takes up and conducts heat. Temperatures in °C.</summary>
 /// <remarks>

@@ -1,7 +1,7 @@
 using Ramwright.Quantities;
 using Ramwright.Workings;
 
-namespace Ramwright.Squeeze;
+namespace Ramwright.Jobs;
 
 /// <summary>What a hot surface loses to a still workshop: radiation and convection. Temperatures in °C.</summary>
 /// <param name="Emissivity">Share of a black body's radiation, above 0, at most 1.</param>
@@ -27,6 +27,9 @@ public sealed record HotSurface(
 
     /// <summary>The values taken where nothing is known of the surface.</summary>
     public static readonly Citation Usual = Citation.Practice("scaled steel radiates 0.75 to 0.9 of a black body, still air takes about 10 W/(m²·K)");
+
+    /// <summary>Scaled steel in a still workshop: what is taken where nothing is known.</summary>
+    public static readonly HotSurface InTheWorkshop = new();
 
     /// <summary>Share of a black body's radiation.</summary>
     public double Emissivity { get; init; } = Check.Efficiency(Emissivity);

@@ -1,7 +1,7 @@
 using Ramwright.Quantities;
 using Ramwright.Workings;
 
-namespace Ramwright.Squeeze;
+namespace Ramwright.Jobs;
 
 /// <summary>How long a hot piece of steel lasts in still air, as if it were of one temperature inside.</summary>
 /// <remarks>
@@ -55,6 +55,33 @@ public static class BarCooling
         }
 
         return HotSteel.Density * VA * t;
+    }
+
+    /// <summary>Temperature after some time in still air.</summary>
+    /// <param name="VA">Volume over surface, m, above zero.</param>
+    /// <param name="from">°C, above the surroundings, at most <see cref="HotSteel.Hottest"/>.</param>
+    /// <param name="time">s, 0 or more.</param>
+    /// <param name="surface">What the surface loses.</param>
+    /// <returns>°C; the surroundings are never quite reached.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
+    public static double After(double VA, double from, double time, HotSurface surface)
+    {
+        ArgumentNullException.ThrowIfNull(surface);
+        Check.Above(from, surface.Surroundings);
+        Check.NotNegative(time);
+        double low = surface.Surroundings + 1e-3 * (from - surface.Surroundings), high = from;
+        if (Time(VA, from, low, surface) <= time)
+            return low;
+        for (int i = 0; i < 60; i++)
+        {
+            double T = (low + high) / 2;
+            if (Time(VA, from, T, surface) > time)
+                low = T;
+            else
+                high = T;
+        }
+
+        return (low + high) / 2;
     }
 
     /// <summary>Time to cool by radiation alone into surroundings that send nothing back, constant specific heat.</summary>
