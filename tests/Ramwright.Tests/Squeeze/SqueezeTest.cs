@@ -33,7 +33,8 @@ public class SqueezeTest
 
     [Fact]
     public void HotterTakesLessForceAndThickerMore() =>
-        Gen.Select(Gen.Double[0.015, 0.025], Gen.Double[1000, 1150]).Sample((side, T) =>
+        // up to what this press can do at the coldest of these heats: a bar of 24.7 mm at 1003 °C stops it
+        Gen.Select(Gen.Double[0.015, 0.022], Gen.Double[1000, 1150]).Sample((side, T) =>
         {
             SqueezePress press = SqueezePress.Of(Presses.Electric);
             SqueezeResult here = SqueezeRun.Of(press, Presses.Square(side, T)), hotter = SqueezeRun.Of(press, Presses.Square(side, T + 40)),
