@@ -50,14 +50,6 @@ public sealed record DrawingOut
     /// <summary>Length of the drawn part after, m.</summary>
     public double LengthAfter => Passes.Count == 0 ? LengthBefore : Passes[^1].Length;
 
-    /// <summary>One squeeze of a bar that lies: height and width after it.</summary>
-    /// <param name="h">Height before, m.</param>
-    /// <param name="w">Width before, m.</param>
-    /// <param name="b">Bite, m.</param>
-    /// <param name="to">Height after, m.</param>
-    public static (double Height, double Width) Squeezed(double h, double w, double b, double to) =>
-        (to, Spread.WidthAfter(w, h, to, Spread.Coefficient(Check.Positive(b) / w)));
-
     /// <summary>The schedule of a job.</summary>
     /// <param name="job">A job that is drawn out.</param>
     /// <param name="speedAt">Speed of the ram at a force, m/s.</param>
@@ -68,39 +60,18 @@ public sealed record DrawingOut
         ArgumentNullException.ThrowIfNull(speedAt);
         if (job.DrawingOut is not { } plan)
             throw new ArgumentException("this job is a single squeeze", nameof(job));
-        FlowStress law = HotBite.LawFor(job);
-        double T_0 = HotSqueezeDemand.AtTouch(job), T_1 = job.Steel.Coldest;
-        // which way it lies now, and what each side is to become
-        (double h, double w, double toH, double toW) = (job.Height, job.Width, plan.Height, plan.Width);
-        double L = plan.Over, time = 0, left = 0, window = 0;
-        bool round = job.IsRound, reached = false;
-        int heat = 0, idle = 0;
+        DrawingSchedule schedule = DrawingSchedule.Of(job);
+        double T_0 = HotSqueezeDemand.AtTouch(job), T_1 = job.Steel.Coldest, time = 0, left = 0, window = 0;
+        int heat = 0;
         var passes = new List<DrawingPass>();
-        while (passes.Count < MostPasses)
+        foreach (SchedulePass pass in schedule.Passes)
         {
-            if (h <= toH * (1 + Close) && w <= toW * (1 + Close))
-            {
-                reached = true;
-                break;
-            }
-
-            double to = Math.Max(toH, h * (1 - plan.Reduction));
-            if (to >= h * (1 - 1e-9))
-            {
-                // this side is there; the other is not, or never will be
-                if (!plan.QuarterTurns || ++idle > 1)
-                    break;
-                (h, w, toH, toW) = (w, h, toW, toH);
-                continue;
-            }
-
-            idle = 0;
-            var bite = new HotBite { Law = law, Height = h, Width = w, Bite = plan.Bite, Target = to, IsRound = round, Friction = job.Friction, DieLength = job.DieLength };
+            HotBite bite = pass.Bite;
+            double h = bite.Height, w = bite.Width;
             double hot = Peak(bite, speedAt, T_0), cold = Peak(bite, speedAt, Math.Min(T_0, T_1));
-            int squeezes = (int)Math.Ceiling(L / plan.Bite - 1e-9);
-            double speed = speedAt(hot), each = plan.Between + (speed > 0 ? (h - to) / speed : 0);
+            double speed = speedAt(hot), each = plan.Between + (speed > 0 ? bite.Travel / speed : 0);
             window = T_0 > T_1 ? BarCooling.Time(h * w / (2 * (h + w)), T_0, T_1, HotSurface.InTheWorkshop) : 0;
-            for (int i = 0; i < squeezes; i++)
+            for (int i = 0; i < pass.Squeezes; i++)
             {
                 if (left < each)
                 {
@@ -112,19 +83,11 @@ public sealed record DrawingOut
                 time += each;
             }
 
-            double after = bite.At(bite.Travel) is { } shape && round ? Round(shape) : Squeezed(h, w, plan.Bite, to).Width;
-            L *= h * (round ? Math.PI / 4 * w : w) / (to * after);
-            (h, w, round) = (to, after, false);
-            passes.Add(new DrawingPass(passes.Count + 1, h, w, L, squeezes, hot, cold, heat));
-            if (plan.QuarterTurns)
-                (h, w, toH, toW) = (w, h, toW, toH);
+            passes.Add(new DrawingPass(pass.Number, bite.Target, pass.Width, pass.Length, pass.Squeezes, hot, cold, heat));
         }
 
-        return new DrawingOut { Passes = passes, LengthBefore = plan.Over, Reached = reached, Window = window, Time = time };
+        return new DrawingOut { Passes = passes, LengthBefore = plan.Over, Reached = schedule.Reached, Window = window, Time = time };
     }
-
-    // the rounded sides are taken as filled up, the section as what it has
-    private static double Round(BiteShape shape) => shape.Width - shape.Height + Math.PI / 4 * shape.Height;
 
     private static double Peak(HotBite bite, Func<double, double> speedAt, double T) => Demand.Sampled(bite, speedAt, T, 10).Max(p => p.Force);
 }

@@ -84,7 +84,7 @@ public sealed record WorkInHeats
             return done with { InOneHeat = on.UntilCold(bite), OneHeatIsMore = on.Squeezes >= Smith.EnoughInAHeat };
         }
 
-        smith.DrawOut(job.DrawingOut);
+        smith.DrawOut();
         return smith.Made() with { InOneHeat = smith.FirstHeat };
     }
 
@@ -183,51 +183,18 @@ public sealed record WorkInHeats
             return true;
         }
 
-        /// <summary>Drawing out: pass after pass with a quarter turn between, as in the schedule of the static reckoning.</summary>
-        public void DrawOut(RigDrawingOut plan)
+        /// <summary>Drawing out: pass after pass, as the schedule has them.</summary>
+        public void DrawOut()
         {
-            (double h, double w, double toH, double toW) = (job.Height, job.Width, plan.Height, plan.Width);
-            double L = plan.Over;
-            bool round = job.IsRound;
-            int idle = 0;
-            for (int pass = 1; pass <= DrawingOut.MostPasses;)
+            DrawingSchedule schedule = DrawingSchedule.Of(job);
+            foreach (SchedulePass pass in schedule.Passes)
             {
-                if (h <= toH * (1 + DrawingOut.Close) && w <= toW * (1 + DrawingOut.Close))
+                if (!Pass(pass.Bite, pass.Squeezes, pass.Number))
                     return;
-                double to = Math.Max(toH, h * (1 - plan.Reduction));
-                if (to >= h * (1 - 1e-9))
-                {
-                    if (!plan.QuarterTurns || ++idle > 1)
-                        break;
-                    (h, w, toH, toW) = (w, h, toW, toH);
-                    continue;
-                }
-
-                idle = 0;
-                var bite = new HotBite
-                {
-                    Law = HotBite.LawFor(job),
-                    Height = h,
-                    Width = w,
-                    Bite = plan.Bite,
-                    Target = to,
-                    IsRound = round,
-                    Friction = job.Friction,
-                    DieLength = job.DieLength,
-                };
-                if (!Pass(bite, (int)Math.Ceiling(L / plan.Bite - 1e-9), pass))
-                    return;
-                double section = round ? Math.PI / 4 * w * w : h * w;
-                BiteShape end = bite.At(bite.Travel);
-                double after = round ? end.Width - end.Height + Math.PI / 4 * end.Height : end.Width;
-                L *= section / (to * after);
-                (h, w, round) = (to, after, false);
-                pass++;
-                if (plan.QuarterTurns)
-                    (h, w, toH, toW) = (w, h, toW, toH);
             }
 
-            Stop(StoppedBy.Force, DrawingOut.MostPasses, 1);
+            if (!schedule.Reached)
+                Stop(StoppedBy.Force, DrawingOut.MostPasses, 1);
         }
 
         private bool Stop(StoppedBy why, int pass, int squeeze)
