@@ -1,3 +1,4 @@
+using Ramwright.Power;
 using Ramwright.Presses;
 using Ramwright.Quantities;
 using Ramwright.Workings;
@@ -61,6 +62,16 @@ public sealed record HotBite : IResistance
     /// <inheritdoc/>
     public double Travel => Height - Target;
 
+    /// <summary>Metal under the dies at the touch, m³.</summary>
+    public double Volume =>
+        IsDisc ? Math.PI / 4 * Width * (Width * Height)
+        : IsRound ? Math.PI / 4 * Width * (Height * Bite)
+        : Width * Height * Bite;
+
+    /// <summary>Contact with each die, m².</summary>
+    /// <param name="at">The shape.</param>
+    public double ContactArea(BiteShape at) => IsDisc ? CylinderAreas.Circle(at.Width) : at.Area;
+
     /// <summary>The squeeze of a job, its first where it is drawn out.</summary>
     /// <param name="job">The job.</param>
     public static HotBite Of(RigHotSqueeze job)
@@ -105,7 +116,7 @@ public sealed record HotBite : IResistance
         double longer = Math.Pow(Height / h, 1 - s);
         if (!IsRound)
         {
-            double w = Width * Math.Pow(Height / h, s);
+            double w = Spread.WidthAfter(Width, Height, h, s);
             return new BiteShape(h, w, Math.Min(w, DieLength), Bite, ε, longer);
         }
 

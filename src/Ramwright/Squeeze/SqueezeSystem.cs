@@ -19,14 +19,8 @@ namespace Ramwright.Squeeze;
 /// </remarks>
 internal sealed class SqueezeSystem : StiffSystem
 {
-    /// <summary>What is left of the sensitivity to rate below the slowest that was measured: practically none.</summary>
-    public const double HeldRate = 0.02;
-
     /// <summary>Damping of cold work, share of the critical.</summary>
     public const double Damping = 0.05;
-
-    /// <summary>Way over which scaled faces come to bear on hot work, m: two thirds of the force after the first of these, all of it after five.</summary>
-    public const double Bedding = 1e-4;
 
     public const int PumpWork = 0, ReliefLoss = 1, LineLoss = 2, SealLoss = 3, BackLoss = 4, WorkDone = 5, LetOffLoss = 6, OilIn = 7, OilOut = 8,
         AirTaken = 9, AirMade = 10, Radiated = 11, Convected = 12, IntoDies = 13, Damped = 14;
@@ -39,8 +33,7 @@ internal sealed class SqueezeSystem : StiffSystem
     private readonly double _A, _a, _mu, _K, _c, _k, _x0, _m;
     private readonly int _cells;
     private readonly Tridiagonal? _cold;
-    private readonly double[,] _j = new double[Mechanical, Mechanical];
-    private readonly double[,] _lu = new double[Mechanical, Mechanical];
+    private readonly Dense _j = new(Mechanical);
     private readonly double[] _byHeat;
     private readonly double[] _base = new double[Mechanical];
     private readonly double[] _moved = new double[Mechanical];
@@ -59,7 +52,7 @@ internal sealed class SqueezeSystem : StiffSystem
         {
             if (_bite is null)
                 throw new ArgumentException("hot work needs a bite with a height", nameof(work));
-            double height = _bite.Height, volume = Volume(_bite);
+            double height = _bite.Height, volume = _bite.Volume;
             Column = new HeatColumn(hot.Surface, height, volume / height);
             _cells = HeatColumn.Cells;
             _cold = new Tridiagonal(_cells);
@@ -252,22 +245,8 @@ internal sealed class SqueezeSystem : StiffSystem
     public override void Factor(double a)
     {
         _cold?.Factor(a);
-        for (int i = 0; i < Mechanical; i++)
-        {
-            for (int k = 0; k < Mechanical; k++)
-                _lu[i, k] = (i == k ? a : 0) - _j[i, k];
-        }
-
-        // No exchange of rows: the diagonal carries a, and the order way, speed, pressure, air keeps the pivots of one sign.
-        for (int p = 0; p < Mechanical; p++)
-        {
-            for (int i = p + 1; i < Mechanical; i++)
-            {
-                double factor = _lu[i, p] /= _lu[p, p];
-                for (int k = p + 1; k < Mechanical; k++)
-                    _lu[i, k] -= factor * _lu[p, k];
-            }
-        }
+        // the order way, speed, pressure, air keeps the pivots of one sign
+        _j.Factor(a);
     }
 
     public override void Solve(Span<double> x)
@@ -283,18 +262,7 @@ internal sealed class SqueezeSystem : StiffSystem
                 y[i] += _bySpeed[i] * v;
         }
 
-        for (int i = 1; i < Mechanical; i++)
-        {
-            for (int k = 0; k < i; k++)
-                y[i] -= _lu[i, k] * y[k];
-        }
-
-        for (int i = Mechanical - 1; i >= 0; i--)
-        {
-            for (int k = i + 1; k < Mechanical; k++)
-                y[i] -= _lu[i, k] * y[k];
-            y[i] /= _lu[i, i];
-        }
+        _j.Solve(y);
     }
 
     public override double Small(int i)
@@ -310,10 +278,6 @@ internal sealed class SqueezeSystem : StiffSystem
             int z => (z - Mechanical) switch { OilIn or OilOut => 1e-8, AirTaken or AirMade => 1e-6, _ => 0.05 },
         };
     }
-
-    /// <summary>Metal under the dies at the touch, m³.</summary>
-    private static double Volume(HotBite bite) =>
-        (bite.IsRound || bite.IsDisc ? Math.PI / 4 * bite.Width * (bite.IsDisc ? bite.Width * bite.Height : bite.Height * bite.Bite) : bite.Width * bite.Height * bite.Bite);
 
     private double Rod(double s, double p)
     {
@@ -417,32 +381,7 @@ internal sealed class SqueezeSystem : StiffSystem
         return _work.Resistance.Force(Math.Min(travel, _work.Resistance.Travel), 0, 20);
     }
 
-    /// <summary>How hard hot work is at one moment: force F_0 at a speed, its power of the speed above it, and next to none below.</summary>
-    private readonly record struct Hardness(double Force, double Speed, double Exponent, double Rate, double Stress)
-    {
-        /// <summary>By what power of the force the speed goes.</summary>
-        public double Power(double v) => 1 / (v > Speed ? Exponent : HeldRate);
-    }
-
-    /// <summary>Mean over the layers at the slowest rate measured and at ten times that; pressure goes with the flow stress, so that its multiplier is worked out once.</summary>
-    private Hardness Stiff(double s)
-    {
-        double travel = Math.Max(1e-9, s - _work.Gap);
-        BiteShape at = _bite!.At(travel);
-        double rate = _bite.Law.Range.Slowest, slow = 0, fast = 0, strain = Math.Max(at.Strain, 1e-9);
-        double[] T = Column!.Chain.Temperature;
-        for (int i = 0; i < HeatColumn.BarCells; i++)
-        {
-            double share = HeatColumn.ShareOf(i), heat = T[HeatColumn.DieCells + i];
-            slow += share * _bite.Law.Held(strain, rate, heat);
-            fast += share * _bite.Law.Held(strain, 10 * rate, heat);
-        }
-
-        double area = Math.Max(Contact(at), 1e-9), bedding = 1 - Math.Exp(-travel / Bedding);
-        return new Hardness(
-            bedding * _bite.Pressure(1, at with { ContactWidth = Math.Max(at.ContactWidth, 1e-6) }) * slow * area, rate * at.Height,
-            Math.Max(HeldRate, Math.Log10(fast / slow)), rate, slow);
-    }
+    private Hardness Stiff(double s) => Hardness.Of(_bite!, Column!.Chain.Temperature, Math.Max(1e-9, s - _work.Gap));
 
     /// <summary>Speed at which hot work yields to the oil's force.</summary>
     private double Yields(Hardness hard, ReadOnlySpan<double> y)
@@ -454,22 +393,16 @@ internal sealed class SqueezeSystem : StiffSystem
             F -= Behind(Q / Fill, Q) * _a;
         }
 
-        if (!(F > 0))
-            return 0;
-        double r = F / hard.Force;
-        // what overshoots by far in a trial step is cut off, not followed
-        return hard.Speed * Math.Pow(Math.Min(r, 3), 1 / (r > 1 ? hard.Exponent : HeldRate));
+        return hard.SpeedAt(F);
     }
-
-    private double Contact(BiteShape at) => _bite!.IsDisc ? CylinderAreas.Circle(at.Width) : at.Area;
 
     private void SetColumn(HeatColumn column, double s)
     {
         HotWork hot = _work.Hot!;
         double travel = Math.Clamp(s - _work.Gap, 0, _bite!.Travel);
         BiteShape at = _bite.At(travel);
-        double whole = Volume(_bite) / at.Height, touches = Math.Min(1, Contact(at) / whole);
-        bool pressed = Phase is SqueezePhase.Pressing or SqueezePhase.Dwell || Phase == SqueezePhase.LetOff;
+        double whole = _bite.Volume / at.Height, touches = Math.Min(1, _bite.ContactArea(at) / whole);
+        bool pressed = Phase is SqueezePhase.Pressing or SqueezePhase.Dwell or SqueezePhase.LetOff;
         double rests = Math.Max(touches, 0.05);       // a round bar lies on a line
         column.Above = pressed ? hot.UnderLoad * touches : 0;
         column.Below = pressed ? hot.UnderLoad * touches : hot.Resting * rests;

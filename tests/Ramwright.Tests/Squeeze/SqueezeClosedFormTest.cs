@@ -161,7 +161,7 @@ public class SqueezeClosedFormTest
             for (int i = 0; i < 45; i++)
             {
                 double v = 0.5 * (lo + hi);
-                double F = bite.Force(s, v, T) * (1 - Math.Exp(-s / SqueezeSystem.Bedding)) * Math.Pow(Math.Min(1, v / slowest), SqueezeSystem.HeldRate);
+                double F = bite.Force(s, v, T) * (1 - Math.Exp(-s / Hardness.Bedding)) * Math.Pow(Math.Min(1, v / slowest), Hardness.HeldRate);
                 if (F > p * A)
                     hi = v;
                 else
