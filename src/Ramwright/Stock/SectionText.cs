@@ -1,5 +1,4 @@
 using System.Diagnostics.CodeAnalysis;
-using System.Globalization;
 using System.Text.RegularExpressions;
 using Ramwright.Quantities;
 using Ramwright.Workings;
@@ -30,9 +29,6 @@ public static partial class SectionText
 {
     /// <summary>Source of what a person measured.</summary>
     public static readonly Citation AsGiven = Citation.Mechanics("dimensions as given");
-
-    /// <summary>Least and greatest dimension that makes sense on a workshop press, m.</summary>
-    public const double Least = 0.5e-3, Greatest = 3;
 
     private const string Examples = "a section such as HEB 160, 2 x UPN 200, flat 200x40, round 60 or box 200x150x12";
 
@@ -112,16 +108,16 @@ public static partial class SectionText
         string name, int at, Shelf shelf, [NotNullWhen(true)] out Shape? shape, [NotNullWhen(false)] out ReadingFault? fault)
     {
         fault = null;
-        string written = OtherWays(name);
+        string written = SectionWords.OtherWays(name);
         if (shelf.TrySection(written, out shape))
             return true;
         Match half = HalfWord().Match(name);
         if (half.Success)
             return TryHalf(name, half.Length, at, shelf, out shape, out fault);
 
-        Match m = ByDimensions().Match(name);
+        Match m = SectionWords.ByDimensions().Match(name);
         if (!m.Success)
-            m = SizesFirst().Match(name);
+            m = SectionWords.SizesFirst().Match(name);
         if (!m.Success)
         {
             IReadOnlyList<Shape> begun = Begun(written, shelf);
@@ -130,14 +126,14 @@ public static partial class SectionText
             return shape is not null;
         }
 
-        string word = Word(m.Groups["word"].Value);
+        string word = SectionWords.Word(m.Groups["word"].Value);
         if (m.Groups["sizes"].Value.AsSpan().Trim().IsEmpty)
         {
-            fault = new ReadingFault($"\"{name.Trim()}\" has no size", Wanted(word), at, Math.Max(1, name.Length));
+            fault = new ReadingFault($"\"{name.Trim()}\" has no size", SectionWords.Wanted(word), at, Math.Max(1, name.Length));
             return false;
         }
 
-        if (!TryDimensions(m.Groups["sizes"], at, out double[]? sizes, out fault))
+        if (!SectionSizes.TryRead(m.Groups["sizes"], at, out double[]? sizes, out fault))
             return false;
 
         if (word == "channel")
@@ -149,21 +145,21 @@ public static partial class SectionText
         }
         catch (ArgumentOutOfRangeException e)
         {
-            fault = new ReadingFault($"these sizes do not make a section: {Reason(e)}", Wanted(word), at, name.Length);
+            fault = new ReadingFault($"these sizes do not make a section: {Reason(e)}", SectionWords.Wanted(word), at, name.Length);
             return false;
         }
 
         if (shape is not null)
             return true;
 
-        fault = new ReadingFault($"\"{name.Trim()}\" has {Counted(sizes.Length)}", Wanted(word), at, name.Length);
+        fault = new ReadingFault($"\"{name.Trim()}\" has {Counted(sizes.Length)}", SectionWords.Wanted(word), at, name.Length);
         return false;
     }
 
     /// <summary>Makes what is not in the tables from its sizes, or null where there are too many or too few.</summary>
     private static Shape? Make(string word, double[] s, bool cold, Shelf shelf)
     {
-        string mm = string.Join('x', s.Select(Mm));
+        string mm = string.Join('x', s.Select(SectionSizes.Mm));
         switch (word, s)
         {
             case ("flat", [var h, var t]) when !cold:
@@ -211,7 +207,7 @@ public static partial class SectionText
         List<Channel> fits = s is [var h, var b, ..] ? [.. shelf.Sections.OfType<Channel>().Where(c => Same(c.H, h) && Same(c.B, b))] : [];
         shape = fits.Count == 1 ? fits[0] : null;
         fault = shape is not null ? null
-            : fits.Count == 0 ? new ReadingFault($"no channel of this depth and width is in stock: \"{name.Trim()}\"", Wanted("channel"), at, Math.Max(1, name.Length))
+            : fits.Count == 0 ? new ReadingFault($"no channel of this depth and width is in stock: \"{name.Trim()}\"", SectionWords.Wanted("channel"), at, Math.Max(1, name.Length))
             : new ReadingFault($"\"{name.Trim()}\" may be any of {fits.Count} channels", $"nearest: {string.Join(", ", fits.Select(f => f.Name))}", at, Math.Max(1, name.Length));
         return shape is not null;
     }
@@ -222,7 +218,7 @@ public static partial class SectionText
         Angle? rolled = Rolled<Angle>(shelf, r => Same(r.T, t) && (Same(r.H, h) && Same(r.B, b) || Same(r.H, b) && Same(r.B, h)));
         return rolled is null || Same(rolled.H, h)
             ? rolled
-            : new Angle(h, b, t, rolled.R1, rolled.R2) { Name = $"L {Mm(h)}x{Mm(b)}x{Mm(t)}", Source = rolled.Source };
+            : new Angle(h, b, t, rolled.R1, rolled.R2) { Name = $"L {SectionSizes.Mm(h)}x{SectionSizes.Mm(b)}x{SectionSizes.Mm(t)}", Source = rolled.Source };
     }
 
     private static T? Rolled<T>(Shelf shelf, Func<T, bool> fits)
@@ -242,58 +238,6 @@ public static partial class SectionText
         return shape is not null;
     }
 
-    private static bool TryDimensions(Group group, int at, [NotNullWhen(true)] out double[]? sizes, [NotNullWhen(false)] out ReadingFault? fault)
-    {
-        string[] parts = group.Value.Split('x', 'X');
-        sizes = new double[parts.Length];
-        string unit = "mm";
-        int end = at + group.Index + group.Length;
-        for (int i = parts.Length - 1; i >= 0; i--)
-        {
-            string part = parts[i].Trim();
-            int offset = end - parts[i].Length + (parts[i].Length - parts[i].TrimStart().Length);
-            end -= parts[i].Length + 1;
-            Match size = Size().Match(part);
-            if (!size.Success)
-            {
-                fault = new ReadingFault($"\"{part}\" is not a size", "sizes in millimetres, or with a unit: 200x40, 8\"x1-1/2\"", offset, Math.Max(1, part.Length));
-                return false;
-            }
-
-            if (size.Groups["unit"].Length > 0)
-                unit = size.Groups["unit"].Value;
-            if (!TryLength(size.Groups["number"].Value.Trim(), unit, out sizes[i], out ReadingFault? inner))
-            {
-                fault = inner with { Offset = offset, Length = Math.Max(1, part.Length) };
-                return false;
-            }
-
-            if (!(sizes[i] >= Least && sizes[i] <= Greatest))
-            {
-                fault = new ReadingFault($"\"{part}\" is {Mm(sizes[i])} mm", "a size from 0.5 mm to 3 m", offset, Math.Max(1, part.Length));
-                return false;
-            }
-        }
-
-        fault = null;
-        return true;
-    }
-
-    private static bool TryLength(string number, string unit, out double m, [NotNullWhen(false)] out ReadingFault? fault)
-    {
-        fault = null;
-        if (unit.Equals("mm", StringComparison.OrdinalIgnoreCase)
-            && double.TryParse(number, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out double mm))
-        {
-            m = mm / 1000;
-            return true;
-        }
-
-        bool read = QuantityText.TryRead($"{number} {unit}", Dimension.Length, out Quantity quantity, out fault);
-        m = quantity.Si;
-        return read;
-    }
-
     private static ReadingFault Unknown(string name, string written, int at, Shelf shelf, IReadOnlyList<Shape> begun)
     {
         IReadOnlyList<string> nearest = begun.Count > 0 ? [.. begun.Take(3).Select(s => s.Name)] : shelf.NearestSections(written);
@@ -310,30 +254,6 @@ public static partial class SectionText
             && full.StartsWith(key, StringComparison.Ordinal) && !(char.IsAsciiDigit(key[^1]) && full[key.Length] is '.' or (>= '0' and <= '9')))];
     }
 
-    /// <summary>The one word for what the trade calls by many.</summary>
-    private static string Word(string written) => WhiteSpace().Replace(written.ToLowerInvariant(), " ").TrimEnd('.') switch
-    {
-        "flat bar" or "flat iron" or "fb" or "bar" or "plate" or "pl" => "flat",
-        "square bar" or "sq" or "sq bar" => "square",
-        "round bar" or "rd" or "rnd" or "dia" or "diameter" or "ø" or "⌀" => "round",
-        "l" or "angle iron" or "equal angle" or "unequal angle" => "angle",
-        "t" => "tee",
-        "round tube" or "tube" or "pipe" => "chs",
-        "square tube" => "shs",
-        "box section" or "hollow section" => "hollow",
-        string word => word,
-    };
-
-    /// <summary>HE 160 B is HEB 160; UNP is UPN.</summary>
-    private static string OtherWays(string name)
-    {
-        Match he = HeLast().Match(name);
-        if (he.Success)
-            return $"HE{he.Groups[2].Value} {he.Groups[1].Value}";
-        Match unp = Unp().Match(name);
-        return unp.Success ? $"UPN {unp.Groups[1].Value}" : name;
-    }
-
     private static bool Strip(ref string words, Regex last)
     {
         Match m = last.Match(words);
@@ -342,24 +262,7 @@ public static partial class SectionText
         return m.Success;
     }
 
-    private static string Wanted(string word) => word switch
-    {
-        "square" => "one size: square 50",
-        "round" => "one size: round 60",
-        "box" => "height, width and plate: box 200x150x12, or with webs and flanges: box 200x150x12x10",
-        "shs" => "side and wall: SHS 100x100x6, with cold after it where it is cold formed",
-        "rhs" => "height, width and wall: RHS 120x80x6, with cold after it where it is cold formed",
-        "angle" => "both legs and the thickness: L 80x80x8",
-        "tee" => "a rolled T: T 100; or depth, width and thickness: T 90x80x10",
-        "channel" => "a channel in stock by its depth and width, or by name: PFC 200x90x30, UPN 200",
-        "hollow" => "height, width and wall: box section 120x80x6",
-        "chs" => "diameter and wall: CHS 88.9x5, with cold after it where it is cold formed",
-        _ => "height and thickness: flat 200x40",
-    };
-
     private static string Counted(int sizes) => sizes == 1 ? "one size that does not fit" : $"{sizes} sizes that do not fit";
-
-    private static string Mm(double m) => (m * 1000).ToString("0.##", CultureInfo.InvariantCulture);
 
     // Without the parameter's name and value, which the framework adds.
     private static string Reason(ArgumentOutOfRangeException e)
@@ -380,30 +283,6 @@ public static partial class SectionText
     [GeneratedRegex(@"[\s,]+back[\s-]+to[\s-]+back\s*$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     private static partial Regex BacksWord();
 
-    private const string Words =
-        @"(?<word>flat(\s+(bar|iron))?|fb|bar|plate|pl|square\s+tube|sq(uare)?\.?(\s+bar)?|round\s+tube|round(\s+bar)?|rnd|rd|dia(meter|\.)?|[øØ⌀]"
-        + @"|box\s+section|hollow\s+section|box|shs|rhs|chs|tube|pipe|((un)?equal\s+)?angle(\s+iron)?|l|tee|t|channel)";
-
-    private const string ColdWord = @"(?<cold>\s+cold(\s+formed)?)?\s*$";
-
-    [GeneratedRegex(@"^\s*" + Words + @"(?![a-z])\s*(?<sizes>.*?)" + ColdWord, RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
-    private static partial Regex ByDimensions();
-
-    [GeneratedRegex(@"^\s*(?<sizes>[0-9].*?)(?<![a-z])" + Words + ColdWord, RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
-    private static partial Regex SizesFirst();
-
     [GeneratedRegex(@"^\s*(half\s+|1/2\s+|½\s*)(of\s+)?(an?\s+)?(?=[A-Za-z])(?!(x|in|inch|inches|mm|cm)\b)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     private static partial Regex HalfWord();
-
-    [GeneratedRegex(@"^(?<number>[0-9][0-9.,/\s-]*?)\s*(?<unit>[a-z]+|['""″′”]+)?$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
-    private static partial Regex Size();
-
-    [GeneratedRegex(@"^\s*HE\s*(\d+)\s*([ABM])\s*$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
-    private static partial Regex HeLast();
-
-    [GeneratedRegex(@"^\s*UNP\s*(\d+)\s*$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
-    private static partial Regex Unp();
-
-    [GeneratedRegex(@"\s+")]
-    private static partial Regex WhiteSpace();
 }

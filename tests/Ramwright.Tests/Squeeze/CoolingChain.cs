@@ -1,4 +1,6 @@
-namespace Ramwright.Squeeze;
+using Ramwright.Squeeze;
+
+namespace Ramwright.Tests.Squeeze;
 
 /// <summary>A chain of cells that only cools.</summary>
 internal sealed class CoolingChain : StiffSystem

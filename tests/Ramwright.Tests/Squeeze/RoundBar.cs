@@ -1,7 +1,8 @@
 using Ramwright.Jobs;
 using Ramwright.Quantities;
+using Ramwright.Squeeze;
 
-namespace Ramwright.Squeeze;
+namespace Ramwright.Tests.Squeeze;
 
 /// <summary>A long round bar cooling in still air, followed from heart to skin in rings. Not to be shared between threads.</summary>
 public sealed class RoundBar

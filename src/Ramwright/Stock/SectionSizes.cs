@@ -1,0 +1,76 @@
+using System.Diagnostics.CodeAnalysis;
+using System.Globalization;
+using System.Text.RegularExpressions;
+using Ramwright.Quantities;
+
+namespace Ramwright.Stock;
+
+/// <summary>Reads the sizes behind a section's word: <c>200x40</c>, <c>8"x1-1/2"</c>; a size without a unit takes that of the next one that has one.</summary>
+internal static partial class SectionSizes
+{
+    /// <summary>Least and greatest dimension that makes sense on a workshop press, m.</summary>
+    public const double Least = 0.5e-3, Greatest = 3;
+
+    /// <summary>Reads sizes, m.</summary>
+    /// <param name="group">The sizes as written.</param>
+    /// <param name="at">Where the text that they stand in begins.</param>
+    /// <param name="sizes">In their order.</param>
+    /// <param name="fault">What is wrong.</param>
+    public static bool TryRead(Group group, int at, [NotNullWhen(true)] out double[]? sizes, [NotNullWhen(false)] out ReadingFault? fault)
+    {
+        string[] parts = group.Value.Split('x', 'X');
+        sizes = new double[parts.Length];
+        string unit = "mm";
+        int end = at + group.Index + group.Length;
+        for (int i = parts.Length - 1; i >= 0; i--)
+        {
+            string part = parts[i].Trim();
+            int offset = end - parts[i].Length + (parts[i].Length - parts[i].TrimStart().Length);
+            end -= parts[i].Length + 1;
+            Match size = Size().Match(part);
+            if (!size.Success)
+            {
+                fault = new ReadingFault($"\"{part}\" is not a size", "sizes in millimetres, or with a unit: 200x40, 8\"x1-1/2\"", offset, Math.Max(1, part.Length));
+                return false;
+            }
+
+            if (size.Groups["unit"].Length > 0)
+                unit = size.Groups["unit"].Value;
+            if (!TryLength(size.Groups["number"].Value.Trim(), unit, out sizes[i], out ReadingFault? inner))
+            {
+                fault = inner with { Offset = offset, Length = Math.Max(1, part.Length) };
+                return false;
+            }
+
+            if (!(sizes[i] >= Least && sizes[i] <= Greatest))
+            {
+                fault = new ReadingFault($"\"{part}\" is {Mm(sizes[i])} mm", "a size from 0.5 mm to 3 m", offset, Math.Max(1, part.Length));
+                return false;
+            }
+        }
+
+        fault = null;
+        return true;
+    }
+
+    private static bool TryLength(string number, string unit, out double m, [NotNullWhen(false)] out ReadingFault? fault)
+    {
+        fault = null;
+        if (unit.Equals("mm", StringComparison.OrdinalIgnoreCase)
+            && double.TryParse(number, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out double mm))
+        {
+            m = mm / 1000;
+            return true;
+        }
+
+        bool read = QuantityText.TryRead($"{number} {unit}", Dimension.Length, out Quantity quantity, out fault);
+        m = quantity.Si;
+        return read;
+    }
+
+    /// <summary>A size as it stands in a name.</summary>
+    public static string Mm(double m) => (m * 1000).ToString("0.##", CultureInfo.InvariantCulture);
+
+    [GeneratedRegex(@"^(?<number>[0-9][0-9.,/\s-]*?)\s*(?<unit>[a-z]+|['""″′”]+)?$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
+    private static partial Regex Size();
+}
