@@ -1,30 +1,45 @@
 using Ramwright.Jobs;
 using Ramwright.Presses;
 using Ramwright.Quantities;
-using Ramwright.Squeeze;
 
-namespace Ramwright.Cli;
+namespace Ramwright.Squeeze;
 
 /// <summary>Reads the grid of a sweep: <c>heat=900..1250 °C/36, bar=10..60 mm/26</c>; the first goes across, the second up.</summary>
-internal static class SweepGrid
+public static class SweepGrid
 {
     /// <summary>The word for a grid that suits the job.</summary>
     public const string Usual = "usual";
 
-    private const int UsualCount = 25, MostPoints = 100_000;
+    /// <summary>The most points that one sweep may have.</summary>
+    public const int MostPoints = 100_000;
+
+    private const int UsualCount = 25;
 
     private static readonly (string Word, SweepOf Of)[] Words =
         [("bar", SweepOf.Bar), ("heat", SweepOf.Heat), ("die-width", SweepOf.DieWidth), ("die-heat", SweepOf.DieHeat), ("transfer", SweepOf.Transfer)];
 
+    /// <summary>The words of all that can be swept, in the order in which they are offered.</summary>
+    public static IReadOnlyList<string> Sweepable { get; } = [.. Words.Select(w => w.Word)];
+
+    /// <summary>The grid that suits a job: its bar against the heat that it comes with.</summary>
+    public static (SweepAxis Across, SweepAxis Up) UsualFor(RigHotSqueeze job)
+    {
+        ArgumentNullException.ThrowIfNull(job);
+        double from = job.Steel.Coldest + 50, to = Math.Max(from + 50, Math.Min(job.Steel.Hottest, HotSteel.Hottest));
+        return (new SweepAxis(SweepOf.Heat, from, to, UsualCount), new SweepAxis(SweepOf.Bar, job.Height / 4, 6 * job.Height, UsualCount));
+    }
+
     /// <summary>Reads it; on failure says why.</summary>
+    /// <param name="text">The grid.</param>
+    /// <param name="job">The squeeze that is swept.</param>
+    /// <param name="why">What is wrong with it; empty where nothing is.</param>
     public static (SweepAxis Across, SweepAxis Up)? Read(string text, RigHotSqueeze job, out string why)
     {
+        ArgumentNullException.ThrowIfNull(text);
+        ArgumentNullException.ThrowIfNull(job);
         why = "";
         if (text.Equals(Usual, StringComparison.OrdinalIgnoreCase))
-        {
-            double from = job.Steel.Coldest + 50, to = Math.Max(from + 50, Math.Min(job.Steel.Hottest, HotSteel.Hottest));
-            return (new SweepAxis(SweepOf.Heat, from, to, UsualCount), new SweepAxis(SweepOf.Bar, job.Height / 4, 6 * job.Height, UsualCount));
-        }
+            return UsualFor(job);
 
         string[] parts = text.Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
         if (parts.Length != 2)
