@@ -22,7 +22,7 @@ internal static class JobTimeView
         if (time.Heats is { } heats)
             Heats(heats, units, screen);
         if (time.Hour is { } hour)
-            Hour(hour, time.Heats is not null, units, screen);
+            Hour(hour, time.Job, units, screen);
         Balances(r, units, screen);
         foreach (Ramwright.Jobs.Remark flag in time.Flags)
             screen.Bullet("?", flag.Text(units));
@@ -103,10 +103,10 @@ internal static class JobTimeView
         screen.WriteLine();
     }
 
-    private static void Hour(HourOfWork hour, bool hot, UnitSystem units, IAnsiConsole screen)
+    private static void Hour(HourOfWork hour, RigJob job, UnitSystem units, IAnsiConsole screen)
     {
         screen.Heading("An hour of it on the receiver");
-        JobView.Facts(JobFacts.Hour(hour, hot, units), screen);
+        JobView.Facts(JobFacts.Hour(hour, job, units), screen);
     }
 
     private static void Balances(SqueezeResult r, UnitSystem units, IAnsiConsole screen)

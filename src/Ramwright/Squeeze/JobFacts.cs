@@ -1,5 +1,6 @@
 using Ramwright.Jobs;
 using Ramwright.Ladders;
+using Ramwright.Presses;
 using Ramwright.Quantities;
 
 namespace Ramwright.Squeeze;
@@ -84,14 +85,14 @@ public static class JobFacts
 
     /// <summary>An hour of it on the receiver.</summary>
     /// <param name="hour">The hour.</param>
-    /// <param name="hot">Whether the bar goes back into the fire.</param>
+    /// <param name="job">The job.</param>
     /// <param name="units">Which units.</param>
-    public static IEnumerable<SaidFact> Hour(HourOfWork hour, bool hot, UnitSystem units)
+    public static IEnumerable<SaidFact> Hour(HourOfWork hour, RigJob job, UnitSystem units)
     {
         ArgumentNullException.ThrowIfNull(hour);
         string Show(double si, Dimension dimension) => Readout.Text(si, dimension, units);
-        yield return new("done", $"{Readout.Number(hour.Rounds, 2)} times", $"each takes {Show(hour.RoundTime, Dimension.Time)}, " + (hot
-            ? $"{Show(WorkInHeats.InTheFire, Dimension.Time)} of it in the fire for each heat"
+        yield return new("done", $"{Readout.Number(hour.Rounds, 2)} times", $"each takes {Show(hour.RoundTime, Dimension.Time)}, " + (job is RigHotSqueeze hot
+            ? $"{Show(hot.InTheFire, Dimension.Time)} of it in the fire for each heat"
             : $"{Show(HourOfWork.BetweenPieces, Dimension.Time)} of it to change the piece"));
         yield return new("lowest", Show(hour.Lowest, Dimension.Pressure), $"in the receiver; the work needs {Show(hour.Needs, Dimension.Pressure)} at the pump");
         yield return new("compressor", $"{hour.CompressorRuns * 100:0} % of it", $"runs, {hour.Starts} starts, {Show(hour.Made, Dimension.Volume)} of free air");

@@ -129,7 +129,7 @@ public sealed class DrawingOutTest
         OnEnd = false,
         Steel = ForgingSteel.Find("mild")!,
         Heat = 1150,
-        Transfer = 0,
+        Lift = 0.005, InTheFire = 180, Transfer = 0,
         DieWidth = bite / 1e3,
         DieLength = 0.2,
         DieHeat = 100,
