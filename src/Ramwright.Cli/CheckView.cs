@@ -28,7 +28,7 @@ internal static class CheckView
         screen.WriteLine();
         LadderTable.Show(check, units, all, screen);
         screen.WriteLine();
-        Assumptions(check.Assumed, units, file, screen);
+        Assumptions(check.Assumed, units, screen);
         Cautions(check, units, screen);
         screen.WriteLine($"Working of any rung: ramwright explain {file} {check.Ladder.Governing.Id}");
     }
@@ -80,14 +80,14 @@ internal static class CheckView
         }
     }
 
-    private static void Assumptions(IReadOnlyList<Assumed> assumed, UnitSystem units, string file, IAnsiConsole screen)
+    private static void Assumptions(IReadOnlyList<Assumed> assumed, UnitSystem units, IAnsiConsole screen)
     {
         if (assumed.Count == 0)
             return;
         screen.Heading("Assumed", $"{assumed.Count} things the file does not say; write the key to say otherwise");
         foreach (Assumed a in assumed)
             screen.Paragraph($"{a.What}: {a.Value(units)}  ({a.Why})", margin: 2);
-        screen.WriteLine($"  Which of them matter: ramwright check {file} --guesses");
+        screen.Paragraph("Which of them matter, tried one by one: the same command with --guesses.", 2);
         screen.WriteLine();
     }
 
