@@ -18,6 +18,10 @@ internal static class MakeView
         screen.WriteLine();
         if (of.Check.Verdict == Verdict.DoesNotHold || !of.Check.MeetsWanted)
             screen.Bullet("!", $"{Headline.Wanted(of.Check, units)} Change it before you cut: ramwright lift {settings.File}");
+        foreach (string misfit in list.Misfits)
+            screen.Bullet("!", misfit);
+        if (list.Misfits.Count > 0)
+            screen.WriteLine();
         Plates(list, units, screen);
         Lengths(list, units, screen);
         Bought(list, screen);
@@ -97,7 +101,10 @@ internal static class MakeView
     }
 
     private static string Point(Vector at, UnitSystem units) =>
-        $"{Mm(Math.Abs(at.X), units)} {(at.X < 0 ? "left" : "right")}, {Mm(Math.Abs(at.Y), units)} {(at.Y < 0 ? "to the front" : "to the back")}, {Mm(Math.Abs(at.Z), units)} {(at.Z < 0 ? "below" : "up")} from the frame's origin";
+        $"{Off(at.X, "left", "right", "on the ram's line across", units)}, {Off(at.Y, "to the front", "to the back", "on the frame's middle plane", units)}, {Off(at.Z, "below", "above", "at", units)} the frame's origin";
+
+    private static string Off(double metres, string less, string more, string none, UnitSystem units) =>
+        Math.Abs(metres) < 5e-4 ? none : $"{Readout.Text(Math.Abs(metres), Dimension.Length, units)} {(metres < 0 ? less : more)}";
 
     private static string Mm(double metres, UnitSystem units) => Readout.Text(metres, Dimension.Length, units, 5);
 }

@@ -40,6 +40,7 @@ public static class MakeJson
             a.WriteString("value", assumed.Value(UnitSystem.Metric));
             a.WriteString("why", assumed.Why);
         });
+        json.List("misfits", list.Misfits);
         json.List("builderToDecide", list.Undecided);
         json.List("files", written.Select(f => f.Name));
     }

@@ -15,6 +15,9 @@ public sealed record PartList
     /// <summary>What neither the file nor a rule says: the builder decides.</summary>
     public required IReadOnlyList<string> Undecided { get; init; }
 
+    /// <summary>What will not go together as it is described.</summary>
+    public required IReadOnlyList<string> Misfits { get; init; }
+
     /// <summary>Where it hangs from, and how to lift it.</summary>
     public required Lifting Lifting { get; init; }
 
@@ -37,7 +40,14 @@ public sealed record PartList
     {
         ArgumentNullException.ThrowIfNull(rig);
         var draft = new PartDraft(rig);
+        EndPlates.Draw(draft);
         MemberParts.Draw(draft);
+        Stiffeners.Draw(draft);
+        MountParts.Draw(draft);
+        DieParts.Draw(draft);
+        AntiTwistParts.Draw(draft);
+        BoughtIn.Draw(draft);
+        StandParts.Draw(draft);
         return draft.Finish();
     }
 }
