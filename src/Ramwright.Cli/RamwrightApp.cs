@@ -44,6 +44,9 @@ internal static class RamwrightApp
             Add<LiftCommand>(config, "lift")
                 .WithDescription("What to change so that the press carries what is wanted.")
                 .WithExample("lift", "examples/railing-shop.press.yaml");
+            Add<MakeCommand>(config, "make")
+                .WithDescription("Cut list, plate files and nests: what is carried to the saw, the table and the drill.")
+                .WithExample("make", "examples/wherry-yard.press.yaml", "--out", "wherry-yard");
             Add<OpenCommand>(config, "open")
                 .WithDescription("The press on screen, live: drawing, ladder and every value in the browser.")
                 .WithExample("open", "examples/wherry-yard.press.yaml");
