@@ -39,6 +39,9 @@ internal static class RamwrightApp
             config.AddCommand<LiftCommand>("lift")
                 .WithDescription("What to change so that the press carries what is wanted.")
                 .WithExample("lift", "examples/railing-shop.press.yaml");
+            config.AddCommand<ProveCommand>("prove")
+                .WithDescription("Prove the press and keep it running: test plan, readings, true force, service, faults.")
+                .WithExample("prove", "examples/wherry-yard.press.yaml", "--plan");
             config.AddCommand<OpenCommand>("open")
                 .WithDescription("The press on screen, live: drawing, ladder and every value in the browser.")
                 .WithExample("open", "examples/wherry-yard.press.yaml");

@@ -40,7 +40,8 @@ internal static class PlanStand
 
     public static IReadOnlyList<string> Stops(PressCheck check, UnitSystem units)
     {
-        double step = Instrument.Usual(ReadingKind.Dial, 0).Limit;
+        Instrument dial = Instrument.Usual(ReadingKind.Dial, 0);
+        double step = dial.Limit;
         return
         [
             "a dial beyond the stop reading of its step",
@@ -49,7 +50,7 @@ internal static class PlanStand
             "a joint that opens, a bolt or pin that moves, a ram that leans",
             "oil from anywhere; a pressure that falls with everything shut",
             "a gauge that does not come back to zero",
-            $"dials that do not come back within {Readout.Text(2 * Math.Sqrt(2) * step / Math.Sqrt(3), Dimension.Length, units, 2)} when all pressure is off: a set. Not to be used; find what gave",
+            $"dials that do not come back within {Readout.Text(Stiffness.SetLimitOf(dial), Dimension.Length, units, 2)} when all pressure is off: a set. Not to be used; find what gave",
         ];
     }
 }

@@ -17,7 +17,10 @@ internal static class PlanSteps
     public static IReadOnlyList<PlanStep> Of(PressCheck check, ProofForce proof, IReadOnlyList<DialPoint> points, UnitSystem units)
     {
         var steps = new List<PlanStep>();
+        double dial = Instrument.Usual(ReadingKind.Dial, 0).Limit;
         double rating = Math.Min(proof.Rating, proof.Force);
+        Unit unit = Readout.UnitFor(Dimension.Pressure, units);
+        double grain = unit.ToSi(units == UnitSystem.Imperial ? 10 : 1);
         Add("seat the parts, then set every dial to zero", Way.Up, 0.1 * rating, Dwell);
         Add("back to nothing: read every dial", Way.Down, 0, Dwell);
         Add("a quarter of the rating", Way.Up, 0.25 * rating, Dwell);
@@ -41,10 +44,12 @@ internal static class PlanSteps
 
         void Add(string what, Way way, double thrust, double dwell)
         {
-            double p = thrust / check.Power.Areas.Force;
+            // down to what can be read off a gauge, never up
+            double p = Math.Floor(thrust / check.Power.Areas.Force / grain + 1e-9) * grain;
+            thrust = p * check.Power.Areas.Force;
             double ram = p > 0 ? RamForce.Net(p, check.Power.Areas.Force, check.Rig.Cylinder.SealFriction, OilToRam.SpringOf(check.Rig.Cylinder).Value) : 0;
             steps.Add(new PlanStep(steps.Count + 1, what, way, p, thrust, ram, dwell,
-                [.. points.Select(d => new DialForecast(d.Name, d.PerNewton * ram, Beyond * d.PerNewton * thrust + Instrument.Usual(ReadingKind.Dial, 0).Limit))],
+                [.. points.Select(d => new DialForecast(d.Name, d.PerNewton * ram, Beyond * d.PerNewton * thrust + dial))],
                 Setting(check, p, units)));
         }
     }

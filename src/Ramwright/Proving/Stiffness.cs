@@ -64,6 +64,15 @@ public sealed record Stiffness
         return [.. DialPoint.Of(check.Response).Where(p => read.Contains(p.Name)).Select(p => At(p, [.. read[p.Name]], scale, gauge, dial))];
     }
 
+    /// <summary>The most that may stay when all pressure is off: twice the standard uncertainty of the difference of two readings. No set that the dial can tell is let pass.</summary>
+    /// <param name="dial">The dial.</param>
+    /// <returns>m.</returns>
+    public static double SetLimitOf(Instrument dial)
+    {
+        ArgumentNullException.ThrowIfNull(dial);
+        return 2 * Math.Sqrt(2) * Math.Sqrt(dial.Error.U * dial.Error.U + dial.Reading.U * dial.Reading.U);
+    }
+
     private static Stiffness At(DialPoint point, Reading[] read, OilToRam scale, Instrument gauge, Instrument dial)
     {
         double start = read.Where(r => r.Way != Way.Down).OrderBy(r => r.Pressure).Select(r => (double?)r.Value).FirstOrDefault() ?? 0;
@@ -73,12 +82,10 @@ public sealed record Stiffness
         double most = all.Max(r => r.Force), lowest = 0.03 * read.Max(r => r.Pressure!.Value);
         DialReading[] up = [.. all.Where(r => r.From.Way != Way.Down)], down = [.. all.Where(r => r.From.Way == Way.Down)];
         DialReading[] slope = [.. up.Where(r => r.Force >= Seating * most)];
-        // nothing finer than the dial's own step can be told
-        double limit = 2 * Math.Sqrt(2) * uX;
         double[] atRest = [.. down.Where(r => r.From.Pressure <= lowest).Select(r => r.From.Value)];
         double[] before = [.. up.Where(r => r.From.Pressure <= lowest).Select(r => r.From.Value)];
         double? set = atRest.Length > 0 && before.Length > 0 ? atRest[^1] - before[0] : null;
-        var bare = new Stiffness { Point = point, Readings = all, SetLimit = limit, Set = set };
+        var bare = new Stiffness { Point = point, Readings = all, SetLimit = SetLimitOf(dial), Set = set };
         if (slope.Length < 3 || slope.Max(r => r.Force) - slope.Min(r => r.Force) < 0.1 * most)
             return bare;
 
