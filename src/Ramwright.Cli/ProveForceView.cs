@@ -44,6 +44,13 @@ internal static class ProveForceView
             screen.Bullet("-", taken);
         screen.WriteLine();
         Pump(proof, screen);
+        Leaks(proof, screen);
+    }
+
+    private static void Leaks(Proof proof, IAnsiConsole screen)
+    {
+        foreach (LeakDown leak in proof.Leaks)
+            screen.Paragraph(LeakText.Of(leak, proof.Units));
     }
 
     /// <summary>How the measured force stands to the model and to the label.</summary>

@@ -32,6 +32,8 @@ public static class Certificate
         Proof(page, proof, units);
         Force(page, proof, units);
         Stiffnesses(page, proof, units);
+        if (proof.Leaks.Count > 0)
+            page.Put("h2", "Leak-down").List(proof.Leaks.Select(l => LeakText.Of(l, units)));
         page.Put("h2", "Instruments").List(Instruments(book));
         page.Put("h2", "What was looked at").Table(["what", "found", "day", "who"], book.Of(ReadingKind.Look).GroupBy(r => r.At).Select(g => g.Last())
             .Select(r => (IReadOnlyList<string>)[r.At, r.Word == "ok" ? "in order" : r.Word == "not-ok" ? "NOT in order" : "not looked at", Day(r.Day), r.Who]));

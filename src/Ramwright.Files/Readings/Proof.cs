@@ -35,6 +35,8 @@ public sealed class Proof(PressCheck check, ReadingLog log, UnitSystem units, Da
     public IReadOnlyList<PumpFit> Pump => _pump.Value;
     /// <summary>Stiffness where dials stood.</summary>
     public IReadOnlyList<Stiffness> Stiffness => _stiffness.Value;
+    /// <summary>What falls of shut-in pressure mean.</summary>
+    public IReadOnlyList<LeakDown> Leaks => LeakDown.Of(check, Book);
     /// <summary>Why it is softer than reckoned; null where it is not, or nothing was read.</summary>
     public Diagnosis? Diagnosis => Stiffness.Any(s => s.IsSofter) ? Ramwright.Proving.Diagnosis.Of(check, Stiffness) : null;
     /// <summary>How it stands in service.</summary>

@@ -30,6 +30,16 @@ public static class ProveJson
             if (proof.Force is { } force)
                 json.Object("trueForce", to => Force(to, force));
             json.List("pump", proof.Pump, Pump);
+            json.List("leakDown", proof.Leaks, (to, l) =>
+            {
+                to.WriteNumber("line", l.From.Line);
+                to.WriteNumber("fellBar", Bar(l.Fall));
+                if (l.ByCooling is { } by)
+                    to.WriteNumber("byCoolingBar", Bar(by));
+                to.WriteBoolean("mayBeCooling", l.MayBeCooling);
+                to.WriteNumber("lostMlPerMin", JsonText.Round(l.Rate * 6e7));
+                to.WriteNumber("ramSinksMm", JsonText.Round(l.Drift * 1e3));
+            });
             json.List("stiffness", proof.Stiffness, Write);
             if (proof.Diagnosis is { } why)
                 json.List("diagnosis", why.Explanations, Write);

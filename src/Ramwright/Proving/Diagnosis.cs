@@ -28,8 +28,11 @@ public sealed record Diagnosis
     public string Warning => Places < 2
         ? "One dial alone cannot tell these apart: they are ranked by how far off such things usually are. Set dials at crown, bed and opening and test again."
         : Explanations.Count > 1 && Explanations[0].Weight < 2 * Explanations[1].Weight
-            ? "The first two explain the dials nearly alike: look at both."
+            ? $"The first two explain the dials nearly alike: look at both.{(JointPlaces.Count > 0 ? $" A dial across the joint ({string.Join(", ", JointPlaces)}) tells slip from a light section." : "")}"
             : "";
+
+    /// <summary>Places across joints where no dial stood yet.</summary>
+    public IReadOnlyList<string> JointPlaces { get; init; } = [];
 
     /// <summary>Ranks the explanations; null where nothing was measured.</summary>
     /// <param name="check">The press.</param>
@@ -53,6 +56,7 @@ public sealed record Diagnosis
         return new Diagnosis
         {
             Places = dials.Length,
+            JointPlaces = [.. DialPoint.Joints(response).Select(p => p.Name).Where(n => !dials.Any(d => d.Place == n))],
             MisfitAsSaid = Misfit(dials, Shown(response, 1)),
             Explanations = [.. tried.Select(t => t.Of with { Weight = Math.Exp(-(t.Score - best) / 2) / all }).OrderByDescending(e => e.Weight)],
         };
@@ -73,10 +77,12 @@ public sealed record Diagnosis
     {
         FramePlan plan = response.Plan;
         var changed = ReferenceEquals(model, plan.Model) ? response : FrameResponse.Of(plan with { Model = model, Cases = [plan.Cases[0]] });
-        return DialPoint.Of(changed).ToDictionary(p => p.Name, p => p.PerNewton);
+        return All(changed).ToDictionary(p => p.Name, p => p.PerNewton);
     }
 
-    private static Dictionary<string, double> Shown(FrameResponse response, double times) => DialPoint.Of(response).ToDictionary(p => p.Name, p => times * p.PerNewton);
+    private static Dictionary<string, double> Shown(FrameResponse response, double times) => All(response).ToDictionary(p => p.Name, p => times * p.PerNewton);
+
+    private static IEnumerable<DialPoint> All(FrameResponse response) => DialPoint.Of(response).Concat(DialPoint.Joints(response));
 
     private static double Misfit(Dial[] dials, Dictionary<string, double> shown) =>
         dials.Sum(d => Math.Pow((d.Slope - shown.GetValueOrDefault(d.Place)) / d.U, 2));
@@ -117,7 +123,7 @@ public sealed record Diagnosis
         /// <summary>What readings cannot tell and what beams cannot tell, together; the model's own error counted a third of its band.</summary>
         public static Dial Of(Stiffness s)
         {
-            double k = s.Measured!.Value, u = s.Measured.Combined / (k * k), model = Stiffness.ModelBand / 3 * s.Point.PerNewton;
+            double k = s.Measured!.Value, u = s.Measured.Combined / (k * k), model = Stiffness.ModelBand / 3 * Math.Max(s.Point.PerNewton, s.Notable);
             return new Dial(s.Point.Name, 1 / k, Math.Sqrt(u * u + model * model));
         }
     }

@@ -31,7 +31,7 @@ public sealed record ModelChange(string Name, string Says, string Look, double L
         foreach (PlanPart part in plan.Parts)
         {
             changes.Add(new ModelChange($"section of the {part.Member.Part}", $"the {part.Member.Part} is lighter than said",
-                $"measure depth, flange and web of the {part.Member.Part}; look for slots and holes that the file does not have", 0.3, 0.25, f => Scaled(plan, m => m.Part == part.Member.Part, f)));
+                $"measure depth, flange and web of the {part.Member.Part}; look for slots and holes that the file does not have", 0.3, 0.35, f => Scaled(plan, m => m.Part == part.Member.Part, f)));
         }
 
         if (plan.Rods.Count > 0)
@@ -54,24 +54,32 @@ public sealed record ModelChange(string Name, string Says, string Look, double L
         _ => ("a weld is missing, cracked or smaller than said", "welds of the JOINT, all round and on the far side: a run left out, a crack in the toe, lack of fusion"),
     };
 
-    /// <summary>The springs at the ends of a joint, softened. A rigid end has the stiffness of the beam itself over its own depth before it is softened.</summary>
+    /// <summary>
+    /// The springs at the ends of a joint, softened in turning, along and across: a joint that slips gives in all of these. What is put in series with the joint as it is
+    /// is measured by the stiffness of the fixed end itself over its own depth.
+    /// </summary>
     private static FrameModel Softened(FramePlan plan, PlanJoint[] joints, double factor)
     {
         if (factor >= 1)
             return plan.Model;
         var members = plan.Model.Members.ToArray();
+        double left = factor / (1 - factor);    // at factor one there is nothing in the way
         foreach (PlanJoint joint in joints)
         {
             foreach (int beam in joint.Numbers)
             {
                 FrameMember m = members[beam];
-                double length = (plan.Model.Nodes[m.To].At + m.ArmTo - plan.Model.Nodes[m.From].At - m.ArmFrom).Length;
+                double length = (plan.Model.Nodes[m.To].At + m.ArmTo - plan.Model.Nodes[m.From].At - m.ArmFrom).Length, depth = Math.Max(joint.Beam.Shape.Properties.Height, 1e-3);
                 bool first = joint.X < length / 2;
                 EndFixity hold = first ? m.FixityFrom : m.FixityTo;
-                double itself = m.E * m.Section.Iy / Math.Max(joint.Beam.Shape.Properties.Height, 1e-3);
-                // in series with the joint as it is: at factor one there is nothing in the way
-                double added = itself * factor / (1 - factor), turned = Series(hold.My, added);
-                members[beam] = first ? m with { FixityFrom = hold with { My = turned } } : m with { FixityTo = hold with { My = turned } };
+                double shear = double.IsInfinity(m.Section.Asz) ? m.Section.A : m.Section.Asz;
+                hold = hold with
+                {
+                    My = Series(hold.My, left * m.E * m.Section.Iy / depth),
+                    N = Series(hold.N, left * m.E * m.Section.A / depth),
+                    Vz = Series(hold.Vz, left * m.G * shear / depth),
+                };
+                members[beam] = first ? m with { FixityFrom = hold } : m with { FixityTo = hold };
             }
         }
 

@@ -19,7 +19,7 @@ internal static class PlanMeasures
                 : "seal friction: hang a known weight on the ram or let it lift one, creep up and down: slow-out and slow-back, three times"),
             new("timed", $"pump: time the ram over a measured length at no load and, against soft work, at about a third, two thirds and nine tenths of {Readout.Text(check.Power.TruePressure, Dimension.Pressure, units, 2)}: time-out with pressure and travel"),
             new("top-pressure", $"when the test is passed, relief or regulator back at its setting for use: ram dead against the block, five times from nothing: top-pressure. Not above {Readout.Text(rating, Dimension.Pressure, units)}"),
-            new("leak-down", "at the proof's dwell and again at the rating: valve shut, pump off, write how far the pressure fell over ten minutes, with the oil's temperature before and after: one degree colder looks like a leak of some bar"),
+            new("leak-down", "at the proof's dwell and again at the rating: valve shut, pump off, write how far the pressure fell over ten minutes, with the oil's temperature before and after: one degree colder looks like a leak"),
             new("oil", "oil temperature at the start and the end"),
         };
         if (rig.Pump is RigAirPump)

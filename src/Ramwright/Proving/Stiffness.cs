@@ -43,13 +43,17 @@ public sealed record Stiffness
     public required double SetLimit { get; init; }
 
     /// <summary>Stiffness by the model at this place, N/m.</summary>
-    public double Predicted => 1 / Point.PerNewton;
+    public double Predicted => 1 / Math.Max(Point.PerNewton, 1e-13);
 
     /// <summary>Whether what stayed is more than the dial can be off: stop.</summary>
     public bool IsSet => Set is { } stays && Math.Abs(stays) > SetLimit;
 
     /// <summary>Whether it is softer than the model, beyond what the readings and the model may be off.</summary>
-    public bool IsSofter => Measured is { } m && m.High < Predicted * (1 - ModelBand);
+    /// <remarks>A joint that hardly moves is softer only once it gives a tenth of what the opening does: so little is not reckoned well.</remarks>
+    public bool IsSofter => Measured is { } m && m.High < Math.Min(Predicted * (1 - ModelBand), 1 / Notable);
+
+    /// <summary>Give at this place that is worth a word, m/N.</summary>
+    public required double Notable { get; init; }
 
     /// <summary>Stiffness at every place where a dial was read.</summary>
     /// <param name="check">The press.</param>
@@ -60,8 +64,9 @@ public sealed record Stiffness
         ArgumentNullException.ThrowIfNull(book);
         var scale = OilToRam.Of(check, book);
         Instrument gauge = book.For(ReadingKind.TopPressure), dial = book.For(ReadingKind.Dial);
+        double notable = 0.1 * DialPoint.Of(check.Response)[0].PerNewton;
         ILookup<string, Reading> read = book.Of(ReadingKind.Dial).Where(r => r.Pressure is not null).ToLookup(r => r.At, StringComparer.OrdinalIgnoreCase);
-        return [.. DialPoint.Of(check.Response).Where(p => read.Contains(p.Name)).Select(p => At(p, [.. read[p.Name]], scale, gauge, dial))];
+        return [.. DialPoint.Of(check.Response).Concat(DialPoint.Joints(check.Response)).Where(p => read.Contains(p.Name)).Select(p => At(p, [.. read[p.Name]], scale, gauge, dial, notable))];
     }
 
     /// <summary>The most that may stay when all pressure is off: twice the standard uncertainty of the difference of two readings. No set that the dial can tell is let pass.</summary>
@@ -73,7 +78,7 @@ public sealed record Stiffness
         return 2 * Math.Sqrt(2) * Math.Sqrt(dial.Error.U * dial.Error.U + dial.Reading.U * dial.Reading.U);
     }
 
-    private static Stiffness At(DialPoint point, Reading[] read, OilToRam scale, Instrument gauge, Instrument dial)
+    private static Stiffness At(DialPoint point, Reading[] read, OilToRam scale, Instrument gauge, Instrument dial, double notable)
     {
         double start = read.Where(r => r.Way != Way.Down).OrderBy(r => r.Pressure).Select(r => (double?)r.Value).FirstOrDefault() ?? 0;
         double uF = scale.Area * Math.Sqrt(gauge.Error.U * gauge.Error.U + gauge.Reading.U * gauge.Reading.U);
@@ -85,7 +90,7 @@ public sealed record Stiffness
         double[] atRest = [.. down.Where(r => r.From.Pressure <= lowest).Select(r => r.From.Value)];
         double[] before = [.. up.Where(r => r.From.Pressure <= lowest).Select(r => r.From.Value)];
         double? set = atRest.Length > 0 && before.Length > 0 ? atRest[^1] - before[0] : null;
-        var bare = new Stiffness { Point = point, Readings = all, SetLimit = SetLimitOf(dial), Set = set };
+        var bare = new Stiffness { Point = point, Readings = all, Notable = notable, SetLimit = SetLimitOf(dial), Set = set };
         if (slope.Length < 3 || slope.Max(r => r.Force) - slope.Min(r => r.Force) < 0.1 * most)
             return bare;
 

@@ -21,11 +21,11 @@ public class MonteCarloTest
         MonteCarlo flat = MonteCarlo.Of(Sum, [.. Enumerable.Repeat(In(0, 1, Spread.Rectangular), 4)], level: 0.95, most: 1_000_000);
         row.Within("four rectangular inputs: upper end", 3.88, flat.High, 0.03);
         MonteCarlo ruled = MonteCarlo.Of(Sum, [In(0, 1, Spread.Rectangular), In(0, 1, Spread.Rectangular), In(0, 1, Spread.Rectangular), In(0, 10, Spread.Rectangular)], level: 0.95, most: 1_000_000);
-        row.Within("one rules: u", 10.1, ruled.U, 0.05);
+        row.Within("one rules: u", 10.1, ruled.U, 0.1);
         row.Within("one rules: upper end", 17.0, ruled.High, 0.1);
         Uncertainty first = Uncertainty.Of(Sum, [In(0, 1, Spread.Rectangular), In(0, 1, Spread.Rectangular), In(0, 1, Spread.Rectangular), In(0, 10, Spread.Rectangular)], level: 0.95);
         row.Within("one rules: upper end by first order", 19.9, first.High, 0.05);
-        Assert.False(ruled.Against(first).Agree);
+        Assert.False(ruled.Against(first, digits: 2).Agree);
     }
 
     [Fact]
