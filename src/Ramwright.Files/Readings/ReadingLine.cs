@@ -146,7 +146,8 @@ public static class ReadingLine
             for (int i = _at; i < line.Length; i++)
             {
                 char c = line[i];
-                if (c == '"')
+                // behind a figure it is inches, not a quote
+                if (c == '"' && (quoted || char.IsWhiteSpace(line[i - 1]) || line[i - 1] == '='))
                 {
                     quoted = !quoted;
                 }
