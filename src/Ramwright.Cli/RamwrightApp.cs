@@ -47,6 +47,9 @@ internal static class RamwrightApp
             Add<MakeCommand>(config, "make")
                 .WithDescription("Cut list, plate files and nests: what is carried to the saw, the table and the drill.")
                 .WithExample("make", "examples/wherry-yard.press.yaml", "--out", "wherry-yard");
+            Add<ProveCommand>(config, "prove")
+                .WithDescription("Prove the press and keep it running: test plan, readings, true force, service, faults.")
+                .WithExample("prove", "examples/wherry-yard.press.yaml", "--plan");
             Add<OpenCommand>(config, "open")
                 .WithDescription("The press on screen, live: drawing, ladder and every value in the browser.")
                 .WithExample("open", "examples/wherry-yard.press.yaml");

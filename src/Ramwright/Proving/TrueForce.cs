@@ -1,0 +1,73 @@
+using Ramwright.Ladders;
+using Ramwright.Measuring;
+using Ramwright.Presses;
+using Ramwright.Quantities;
+using Ramwright.Workings;
+
+namespace Ramwright.Proving;
+
+/// <summary>The force a press really gives, from readings, with its uncertainty.</summary>
+public sealed record TrueForce
+{
+    /// <summary>Comparison of a measured with a predicted value.</summary>
+    public static readonly Citation Compared = new("ISO/IEC 17043", "E_n number", Standing.FromMemory);
+
+    /// <summary>The force with its uncertainty and budget.</summary>
+    public required Uncertainty Force { get; init; }
+    /// <summary>The same by drawing.</summary>
+    public required MonteCarlo Drawn { get; init; }
+    /// <summary>Gauge pressure it belongs to, Pa.</summary>
+    public required double Pressure { get; init; }
+    /// <summary>Where the friction comes from.</summary>
+    public required FrictionFrom FrictionFrom { get; init; }
+    /// <summary>What the model says at the same pressure, N.</summary>
+    public required double Model { get; init; }
+    /// <summary>What it is sold as, N; null where nothing is said.</summary>
+    public double? SoldAs { get; init; }
+    /// <summary>What was taken for granted.</summary>
+    public required IReadOnlyList<string> Taken { get; init; }
+
+    /// <summary>Measured less predicted, over the expanded uncertainty: beyond one the model does not explain the press.</summary>
+    public double En => Force.Expanded > 0 ? (Force.Value - Model) / Force.Expanded : 0;
+
+    /// <summary>Whether the law of propagation may be used, by drawing.</summary>
+    public bool Agrees => Drawn.Against(Force).Agree;
+
+    /// <summary>The instrument or assumption that brings most of the uncertainty.</summary>
+    public (string From, double Share) ImproveFirst => Force.BySource[0];
+
+    /// <summary>In a sentence: <c>23.6 t ± 0.8 t (k = 2); sold as 30 t</c>.</summary>
+    /// <param name="units">Which units.</param>
+    public string Saying(UnitSystem units)
+    {
+        string force = UncertainText.Force(Force, units);
+        return SoldAs is { } sold ? $"{force}; sold as {UncertainText.Tons(sold, units)}" : force;
+    }
+
+    /// <summary>From the readings; null where no pressure was read with the ram dead against a block.</summary>
+    /// <param name="check">The press.</param>
+    /// <param name="book">Its readings.</param>
+    /// <param name="most">Most trials of the drawing.</param>
+    public static TrueForce? Of(PressCheck check, ReadingBook book, int most = 200_000)
+    {
+        ArgumentNullException.ThrowIfNull(check);
+        ArgumentNullException.ThrowIfNull(book);
+        IReadOnlyList<double> top = book.Values(ReadingKind.TopPressure);
+        if (top.Count == 0 || !(top.Average() > 0))
+            return null;
+        var inputs = new ForceInputs(check, book);
+        Uncertainty force = Uncertainty.Of(inputs.Model, inputs.All, inputs.Correlations);
+        double p = top.Average();
+        RigCylinder c = check.Rig.Cylinder;
+        return new TrueForce
+        {
+            Force = force,
+            Drawn = MonteCarlo.Of(inputs.Model, inputs.All, inputs.Correlations, force.Level, most: most),
+            Pressure = p,
+            FrictionFrom = inputs.From,
+            Model = Math.Max(0, p * check.Power.Areas.Force * (1 - c.SealFriction) - OilToRam.SpringOf(c).Value),
+            SoldAs = c.RatedForce * c.Count,
+            Taken = inputs.Taken,
+        };
+    }
+}
