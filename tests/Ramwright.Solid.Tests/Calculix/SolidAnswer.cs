@@ -1,6 +1,7 @@
 using System.Globalization;
 using Ramwright.Geometry;
 using Ramwright.Solid.Tests.Bricks;
+using Ramwright.Solids;
 
 namespace Ramwright.Solid.Tests.Calculix;
 
@@ -55,7 +56,7 @@ public sealed class SolidAnswer
         double N = 0, M = 0, at = 0;
         foreach (int i in cut.Bricks(_model.Mesh))
         {
-            Box3 b = _model.Mesh.Bricks[i].Box;
+            Cuboid b = _model.Mesh.Bricks[i].Box;
             at = (b.From(cut.Axis) + b.To(cut.Axis)) / 2;
             double volume = (b.X1 - b.X0) * (b.Y1 - b.Y0) * (b.Z1 - b.Z0), area = volume / (b.To(cut.Axis) - b.From(cut.Axis));
             for (int p = 0; p < 8; p++)             // an eighth of the brick to each point; the pair along the cut's axis is averaged
