@@ -10,7 +10,7 @@ public class FloorsTest
     [
         ["Ramwright.Quantities", "Ramwright.Workings", "Ramwright.Geometry", "Ramwright.Stock", "Ramwright.Measuring"],
         ["Ramwright.Presses"],
-        ["Ramwright.Power", "Ramwright.Frame"],
+        ["Ramwright.Power", "Ramwright.Frame", "Ramwright.Solids"],
         ["Ramwright.Strength", "Ramwright.Jobs"],
         ["Ramwright.Ladders", "Ramwright.Squeeze", "Ramwright.Fabrication"],
         ["Ramwright.Proving", "Ramwright.FaultFinding"],

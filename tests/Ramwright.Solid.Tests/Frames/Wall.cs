@@ -1,4 +1,5 @@
 using Ramwright.Solid.Tests.Bricks;
+using Ramwright.Solids;
 using Ramwright.Stock;
 
 namespace Ramwright.Solid.Tests.Frames;
@@ -44,14 +45,14 @@ public readonly record struct Wall(double Y0, double Y1, double Z0, double Z1, b
     }
 
     /// <summary>Drawn along x from a place to another, its z up at a height.</summary>
-    public Box3 AlongX(double from, double to, double height) => new(from, to, Y0, Y1, height + Z0, height + Z1);
+    public Cuboid AlongX(double from, double to, double height) => new(from, to, Y0, Y1, height + Z0, height + Z1);
 
     /// <summary>Drawn along z from a place to another, its z to the right, its centroid at a distance from the middle.</summary>
-    public Box3 Upright(double from, double to, double centroid) => new(centroid + Z0, centroid + Z1, Y0, Y1, from, to);
+    public Cuboid Upright(double from, double to, double centroid) => new(centroid + Z0, centroid + Z1, Y0, Y1, from, to);
 
     /// <summary>Drawn along z, its z to the front, its centroid at a depth.</summary>
-    public Box3 Column(double from, double to, double centroid) => new(Y0, Y1, centroid - Z1, centroid - Z0, from, to);
+    public Cuboid Column(double from, double to, double centroid) => new(Y0, Y1, centroid - Z1, centroid - Z0, from, to);
 
     /// <summary>Drawn along y, its z up at a height.</summary>
-    public Box3 AlongY(double from, double to, double height) => new(Y0, Y1, from, to, height + Z0, height + Z1);
+    public Cuboid AlongY(double from, double to, double height) => new(Y0, Y1, from, to, height + Z0, height + Z1);
 }
