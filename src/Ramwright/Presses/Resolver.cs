@@ -58,10 +58,19 @@ public static class Resolver
             Ram = ram,
             Pull = pull,
             Jobs = jobs,
+            Welding = ResolveWelder.Of(press.Welding, shelf),
+            Costs = Costs(press),
+            Papers = press.Papers ?? new PaperWork(),
             Factors = factors,
             Assumed = assume.Made,
             Cautions = assume.Cautions,
         };
+    }
+
+    private static Prices Costs(Press press)
+    {
+        Prices said = press.Costs ?? new Prices();
+        return said with { SteelPerKg = said.SteelPerKg ?? press.PricePerKg };
     }
 
     internal static T Needed<T>(T? value, string path)

@@ -29,6 +29,12 @@ public sealed record Rig
     public RigPullGear? Pull { get; init; }
     /// <summary>The jobs it is to do.</summary>
     public IReadOnlyList<RigJob> Jobs { get; init; } = [];
+    /// <summary>How it is welded; what was assumed of that is listed there.</summary>
+    public required RigWelder Welding { get; init; }
+    /// <summary>What things cost, as it was said; nothing is assumed.</summary>
+    public Prices Costs { get; init; } = new();
+    /// <summary>What stands on drawings and rating plate, as it was said; nothing is assumed.</summary>
+    public PaperWork Papers { get; init; } = new();
     /// <summary>Factors between giving and safe.</summary>
     public required RigFactors Factors { get; init; }
     /// <summary>What was assumed.</summary>
