@@ -39,6 +39,9 @@ internal static class RamwrightApp
             config.AddCommand<LiftCommand>("lift")
                 .WithDescription("What to change so that the press carries what is wanted.")
                 .WithExample("lift", "examples/railing-shop.press.yaml");
+            config.AddCommand<MakeCommand>("make")
+                .WithDescription("Cut list, plate files and nests: what is carried to the saw, the table and the drill.")
+                .WithExample("make", "examples/wherry-yard.press.yaml", "--out", "wherry-yard");
             config.AddCommand<OpenCommand>("open")
                 .WithDescription("The press on screen, live: drawing, ladder and every value in the browser.")
                 .WithExample("open", "examples/wherry-yard.press.yaml");

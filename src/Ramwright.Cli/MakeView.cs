@@ -1,0 +1,110 @@
+using Ramwright.Fabrication;
+using Ramwright.Files.Making;
+using Ramwright.Geometry;
+using Ramwright.Ladders;
+using Ramwright.Quantities;
+using Spectre.Console;
+
+namespace Ramwright.Cli;
+
+/// <summary>What is to be made, on a terminal.</summary>
+internal static class MakeView
+{
+    public static void Show(MakeOf of, IReadOnlyList<OutFile> files, MakeSettings settings, IAnsiConsole screen)
+    {
+        UnitSystem units = of.Units;
+        PartList list = of.Parts;
+        screen.Heading("To be made", " " + of.Rig.Name);
+        screen.WriteLine();
+        if (of.Check.Verdict == Verdict.DoesNotHold || !of.Check.MeetsWanted)
+            screen.Bullet("!", $"{Headline.Wanted(of.Check, units)} Change it before you cut: ramwright lift {settings.File}");
+        foreach (string misfit in list.Misfits)
+            screen.Bullet("!", misfit);
+        if (list.Misfits.Count > 0)
+            screen.WriteLine();
+        Plates(list, units, screen);
+        Lengths(list, units, screen);
+        Bought(list, screen);
+        screen.Heading("Mass", "and lifting");
+        screen.Paragraph($"{Readout.Text(list.Mass, Dimension.Mass, units)} of listed parts. Centre of gravity of what is placed: {Point(list.Lifting.Centre, units)}.");
+        foreach (string caution in list.Lifting.Cautions)
+            screen.Bullet("!", caution);
+        screen.WriteLine();
+        if (list.Assumed.Count > 0)
+        {
+            screen.Heading("Taken", "because the file does not say");
+            foreach (Presses.Assumed assumed in list.Assumed)
+                screen.Bullet("·", $"{assumed.What}: {assumed.Value(units)}; {assumed.Why}");
+            screen.WriteLine();
+        }
+
+        if (list.Undecided.Count > 0)
+        {
+            screen.Heading("Builder to decide");
+            foreach (string what in list.Undecided)
+                screen.Bullet("?", what);
+            screen.WriteLine();
+        }
+
+        if (settings.Out is null)
+            JsonOut.Write(screen, $"Nothing is written. The files: ramwright make {settings.File} --out FOLDER");
+        else
+            JsonOut.Write(screen, $"{files.Count} files are in {settings.Out}: {string.Join(", ", files.Select(f => f.Name).Take(6))}{(files.Count > 6 ? " ..." : "")}");
+    }
+
+    private static void Plates(PartList list, UnitSystem units, IAnsiConsole screen)
+    {
+        if (!list.Plates.Any())
+            return;
+        screen.Heading("Plates", "mark, how many, size, thickness, holes");
+        foreach (PlatePart plate in list.Plates)
+        {
+            Extents e = plate.Outline.Extents();
+            string holes = plate.Holes.Count == 0 ? "" : $", {plate.Holes.Count} {(plate.Holes.Count == 1 ? "hole" : "holes")}";
+            string bends = plate.Bends.Count == 0 ? "" : $", {plate.Bends.Count} {(plate.Bends.Count == 1 ? "bend" : "bends")}";
+            Line(plate, $"{Mm(e.Width, units)} x {Mm(e.Height, units)} x {Mm(plate.Thickness, units)}{holes}{bends}", units, screen);
+        }
+
+        screen.WriteLine();
+    }
+
+    private static void Lengths(PartList list, UnitSystem units, IAnsiConsole screen)
+    {
+        if (!list.Lengths.Any())
+            return;
+        screen.Heading("Lengths", "mark, how many, section, finished length, ends, holes");
+        foreach (LengthPart length in list.Lengths)
+        {
+            string ends = length.First == length.Second ? $"both ends {length.First.Words}" : $"ends {length.First.Words}, {length.Second.Words}";
+            string holes = length.Holes.Count == 0 ? "" : $", {length.Holes.Count} holes";
+            Line(length, $"{length.Section.Name}, {Mm(length.Length, units)}, {ends}{holes}", units, screen);
+        }
+
+        screen.WriteLine();
+    }
+
+    private static void Bought(PartList list, IAnsiConsole screen)
+    {
+        if (!list.Bought.Any())
+            return;
+        screen.Heading("Bought");
+        foreach (BoughtPart bought in list.Bought)
+            screen.Paragraph($"{bought.Mark,-4}{bought.Count,3} x {bought.Ask}", 2);
+        screen.WriteLine();
+    }
+
+    private static void Line(Part part, string what, UnitSystem units, IAnsiConsole screen)
+    {
+        string steel = part.Steel is { } s ? $", {s.Name}" : "", proposed = part.Origin == PartOrigin.Proposed ? " (proposed)" : "";
+        string mass = part.Mass is { } m ? $", {Readout.Text(m * part.Count, Dimension.Mass, units)}" : "";
+        screen.Paragraph($"{part.Mark,-4}{part.Count,3} x {part.Name}: {what}{steel}{mass}{proposed}", 2);
+    }
+
+    private static string Point(Vector at, UnitSystem units) =>
+        $"{Off(at.X, "left", "right", "on the ram's line across", units)}, {Off(at.Y, "to the front", "to the back", "on the frame's middle plane", units)}, {Off(at.Z, "below", "above", "at", units)} the frame's origin";
+
+    private static string Off(double metres, string less, string more, string none, UnitSystem units) =>
+        Math.Abs(metres) < 5e-4 ? none : $"{Readout.Text(Math.Abs(metres), Dimension.Length, units)} {(metres < 0 ? less : more)}";
+
+    private static string Mm(double metres, UnitSystem units) => Readout.Text(metres, Dimension.Length, units, 5);
+}

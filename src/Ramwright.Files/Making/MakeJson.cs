@@ -1,0 +1,118 @@
+using System.Text.Json;
+using Ramwright.Fabrication;
+using Ramwright.Geometry;
+using Ramwright.Presses;
+using Ramwright.Quantities;
+
+namespace Ramwright.Files.Making;
+
+/// <summary>What is to be made as one JSON object with stable names; lengths in mm, masses in kg.</summary>
+public static class MakeJson
+{
+    /// <summary>Writes it.</summary>
+    /// <param name="of">The press.</param>
+    /// <param name="written">The files that were written.</param>
+    public static string Text(MakeOf of, IReadOnlyList<OutFile> written)
+    {
+        ArgumentNullException.ThrowIfNull(of);
+        ArgumentNullException.ThrowIfNull(written);
+        return JsonText.Object(json => Write(json, of, written));
+    }
+
+    private static void Write(Utf8JsonWriter json, MakeOf of, IReadOnlyList<OutFile> written)
+    {
+        PartList list = of.Parts;
+        json.WriteString("press", of.Rig.Name);
+        json.WriteString("verdict", CheckJson.Word(of.Check.Verdict));
+        json.WriteString("fileSha256", of.Hash);
+        json.List("parts", list.Parts, Write);
+        json.WriteNumber("massKg", JsonText.Round(list.Mass));
+        json.Object("lifting", lifting =>
+        {
+            Point(lifting, "centreOfGravity", list.Lifting.Centre);
+            Point(lifting, "eye", list.Lifting.Eye);
+            lifting.WriteNumber("placedKg", JsonText.Round(list.Lifting.Placed));
+            lifting.List("cautions", list.Lifting.Cautions);
+        });
+        json.List("assumed", list.Assumed, (a, assumed) =>
+        {
+            a.WriteString("what", assumed.What);
+            a.WriteString("value", assumed.Value(UnitSystem.Metric));
+            a.WriteString("why", assumed.Why);
+        });
+        json.List("misfits", list.Misfits);
+        json.List("builderToDecide", list.Undecided);
+        json.List("files", written.Select(f => f.Name));
+    }
+
+    private static void Write(Utf8JsonWriter json, Part part)
+    {
+        json.WriteString("mark", part.Mark);
+        json.WriteString("name", part.Name);
+        json.WriteString("of", part.Of);
+        json.WriteNumber("count", part.Count);
+        if (part.Steel is { } steel)
+            json.WriteString("steel", steel.Name);
+        if (part.Mass is { } mass)
+            json.WriteNumber("massKg", JsonText.Round(mass));
+        json.WriteString("dimensionsFrom", PartFiles.Words(part.Origin));
+        if (part.Rule.Length > 0)
+            json.WriteString("rule", part.Rule);
+        switch (part)
+        {
+            case PlatePart plate:
+                Extents e = plate.Outline.Extents();
+                json.WriteString("kind", "plate");
+                json.WriteNumber("thicknessMm", Mm(plate.Thickness));
+                json.WriteNumber("widthMm", Mm(e.Width));
+                json.WriteNumber("heightMm", Mm(e.Height));
+                json.WriteNumber("areaMm2", JsonText.Round(plate.Outline.Area() * 1e6));
+                json.List("holes", plate.Holes, (h, hole) =>
+                {
+                    h.WriteNumber("xMm", Mm(hole.Y - e.Left));
+                    h.WriteNumber("yMm", Mm(hole.Z - e.Bottom));
+                    h.WriteNumber("diameterMm", Mm(hole.Diameter));
+                    h.WriteString("for", hole.For);
+                });
+                json.List("bends", plate.Bends, (b, bend) =>
+                {
+                    b.WriteNumber("angleDeg", JsonText.Round(bend.Angle * 180 / Math.PI));
+                    b.WriteNumber("insideRadiusMm", Mm(bend.Radius));
+                    b.WriteString("way", bend.Up ? "up" : "down");
+                });
+                break;
+            case LengthPart length:
+                json.WriteString("kind", "length");
+                json.WriteString("section", length.Section.Name);
+                json.WriteNumber("lengthMm", Mm(length.Length));
+                json.WriteString("firstEnd", length.First.Words);
+                json.WriteString("secondEnd", length.Second.Words);
+                json.List("holes", length.Holes, (h, hole) =>
+                {
+                    h.WriteNumber("alongMm", Mm(hole.Along));
+                    h.WriteNumber("asideMm", Mm(hole.Aside));
+                    h.WriteString("through", hole.Face);
+                    h.WriteNumber(hole.Across > 0 ? "slotAlongMm" : "diameterMm", Mm(hole.Diameter));
+                    if (hole.Across > 0)
+                        h.WriteNumber("slotAcrossMm", Mm(hole.Across));
+                    h.WriteString("for", hole.For);
+                });
+                break;
+            case BoughtPart bought:
+                json.WriteString("kind", "bought");
+                json.WriteString("ask", bought.Ask);
+                break;
+        }
+
+        json.List("notes", part.Notes);
+    }
+
+    private static void Point(Utf8JsonWriter json, string name, Vector at) => json.Object(name, point =>
+    {
+        point.WriteNumber("rightMm", Mm(at.X));
+        point.WriteNumber("backMm", Mm(at.Y));
+        point.WriteNumber("upMm", Mm(at.Z));
+    });
+
+    private static double Mm(double metres) => JsonText.Round(Math.Abs(metres) < 1e-9 ? 0 : metres * 1000);
+}

@@ -1,0 +1,126 @@
+using Ramwright.Geometry;
+using Ramwright.Presses;
+using Ramwright.Quantities;
+using Ramwright.Stock;
+
+namespace Ramwright.Fabrication;
+
+/// <summary>The arm that keeps the ram from turning, its rollers and its guide, sized for the torque.</summary>
+/// <remarks>
+/// The torque over the arm's length is the push on the guide. Arm and guide are taken as flats that must not yield under it with the
+/// press's own load factor, the guide as a beam on its two ends with the push in its middle.
+/// </remarks>
+internal static class AntiTwistParts
+{
+    private static readonly double[] Flats = [0.010, 0.012, 0.015, 0.020, 0.025, 0.030, 0.040, 0.050, 0.060, 0.080];
+
+    /// <summary>Proposed arm: how far past the ram's surface its roller stands, and its height, m; common practice.</summary>
+    private const double Past = 0.10, Height = 0.04, GuideWide = 0.04, Ends = 0.05;
+
+    public static void Draw(PartDraft draft)
+    {
+        Rig rig = draft.Rig;
+        if (rig.Ram?.AntiTwist is { } said)
+        {
+            Draw(draft, said.Length, said.Depth, said.Height, said.Steel, said.Twist, said.GuideDepth > 0 ? (said.GuideWidth, said.GuideDepth, said.GuideSpan) : null, PartOrigin.Described, "");
+            return;
+        }
+
+        if (!draft.WorksBetweenDies)
+            return;
+        Steel? steel = rig.Cylinder.Mount?.Steel;
+        if (steel is null)
+        {
+            draft.Undecided("What keeps the ram from turning: the file has no anti-twist under ram.");
+            return;
+        }
+
+        double twist = rig.Loading.SideLoad * Math.Max(rig.Loading.Across, rig.Loading.Deep), length = rig.Cylinder.Rod / 2 + Past;
+        double needs = Thickness(twist * rig.Wanted / length * Past, Height, steel, rig);
+        if (Flats.FirstOrDefault(f => f >= needs) is not (> 0 and { } depth))
+        {
+            draft.Undecided($"What keeps the ram from turning: the torque of {Readout.Text(twist * rig.Wanted, Dimension.Moment)} asks for more than a flat bar.");
+            return;
+        }
+
+        Draw(draft, length, depth, Height, steel, twist, null, PartOrigin.Proposed,
+            $"a roller {Readout.Text(Past, Dimension.Length)} past the ram's surface; the side load acting as far off centre as the work may stand gives the torque, {Readout.Text(twist * rig.Wanted, Dimension.Moment)}; "
+                + $"depth of at least {Readout.Text(needs, Dimension.Length)}; say anti-twist under ram to have it checked");
+    }
+
+    private static void Draw(PartDraft draft, double length, double depth, double height, Steel steel, double twist, (double Wide, double Deep, double Span)? guide, PartOrigin origin, string rule)
+    {
+        Rig rig = draft.Rig;
+        double push = twist * rig.Wanted / length, rod = rig.Cylinder.Rod;
+        draft.Add(new LengthPart
+        {
+            Name = "anti-twist arm",
+            Of = "anti-twist arm",
+            Count = 1,
+            Steel = steel,
+            Section = new Flat(height, depth) { Name = $"flat {Mm(height)}x{Mm(depth)}", Source = SectionText.AsGiven },
+            Length = length - rod / 2,
+            Origin = origin,
+            Rule = rule.Length > 0 ? rule : "from the ram's surface to the roller",
+            Notes = ["Never weld to the ram itself: weld the arm to a collar and clamp that on.", "Add what the roller's axle needs at the outer end."],
+        });
+        double outside = Math.Ceiling(1.6 * rod / 0.005) * 0.005;
+        PlateHole[] bore = [new PlateHole(0, 0, rod, "the ram")];
+        draft.Add(new PlatePart
+        {
+            Name = "collar of the anti-twist arm",
+            Of = "anti-twist arm",
+            Count = 1,
+            Steel = steel,
+            Thickness = height,
+            Outline = PlateShape.Disc(outside, bore),
+            Holes = bore,
+            Origin = PartOrigin.Proposed,
+            Rule = "a ring 1.6 times the ram wide and as high as the arm, to be split and drawn together by two screws; common practice",
+            Notes = ["Bore it to the ram you have before it is split."],
+        });
+        draft.Add(new BoughtPart
+        {
+            Name = "roller of the anti-twist arm",
+            Of = "anti-twist arm",
+            Count = 2,
+            Ask = $"track roller or cam follower, static load rating at least {Readout.Text(Math.Max(rig.Factors.Load * push, 1000), Dimension.Force)}",
+            Rule = $"one on either side of the guide: each alone takes the whole push of {Readout.Text(push, Dimension.Force)} times the load factor",
+            Origin = PartOrigin.Proposed,
+        });
+        double span = rig.Cylinder.Stroke + 2 * Ends;
+        string guideRule = "as the file says";
+        PartOrigin from = PartOrigin.Described;
+        if (guide is null)
+        {
+            double needs = Thickness(push * span / 4, GuideWide, steel, rig);
+            if (Flats.FirstOrDefault(f => f >= needs) is not (> 0 and { } deep))
+            {
+                draft.Undecided("The guide of the anti-twist arm: a flat bar between two fixings is too weak for it; hold it in the middle as well.");
+                return;
+            }
+
+            guide = (GuideWide, deep, span);
+            guideRule = $"the stroke and 50 mm at either end; at least {Readout.Text(needs, Dimension.Length)} deep where the roller pushes it in the middle; common practice";
+            from = PartOrigin.Proposed;
+        }
+
+        (double w, double d, double free) = guide.Value;
+        draft.Add(new LengthPart
+        {
+            Name = "guide of the anti-twist arm",
+            Of = "anti-twist arm",
+            Count = 1,
+            Steel = steel,
+            Section = new Flat(w, d) { Name = $"flat {Mm(w)}x{Mm(d)}", Source = SectionText.AsGiven },
+            Length = free + 2 * Ends,
+            Origin = from,
+            Rule = guideRule + "; 50 mm at either end to fix it by",
+        });
+    }
+
+    // a flat b wide that carries M: W = b d²/6
+    private static double Thickness(double M, double b, Steel steel, Rig rig) => Math.Sqrt(6 * M * rig.Factors.Load / (b * steel.Fy(0.02)));
+
+    private static string Mm(double metres) => Readout.Number(metres * 1000, 4);
+}
