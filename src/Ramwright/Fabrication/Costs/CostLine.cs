@@ -5,14 +5,10 @@ public enum CostGroup
 {
     /// <summary>Steel that is cut.</summary>
     Steel,
-    /// <summary>Bolts, screws, pins, rods.</summary>
-    Fasteners,
+    /// <summary>What is bought finished: cylinder, pump, bolts, oil.</summary>
+    Bought,
     /// <summary>Filler, gas, heat.</summary>
     Welding,
-    /// <summary>Cylinder, pump, hoses, oil.</summary>
-    Hydraulics,
-    /// <summary>Whatever else is bought.</summary>
-    Bought,
     /// <summary>Hours.</summary>
     Work,
 }
@@ -29,10 +25,3 @@ public sealed record CostLine(CostGroup Group, string What, double Quantity, str
     /// <summary>What it costs; null where no price is given.</summary>
     public double? Total => Each * Quantity;
 }
-
-/// <summary>Steel of the bill of materials.</summary>
-/// <param name="What">What it is.</param>
-/// <param name="Count">How many.</param>
-/// <param name="Mass">Of all together, kg.</param>
-/// <param name="FromRemnant">Whether it is cut from what lies in the workshop.</param>
-public sealed record SteelItem(string What, int Count, double Mass, bool FromRemnant = false);

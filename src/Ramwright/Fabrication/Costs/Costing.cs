@@ -1,4 +1,3 @@
-using Ramwright.Fabrication.Drilling;
 using Ramwright.Fabrication.Welding;
 using Ramwright.Ladders;
 using Ramwright.Power;
@@ -13,36 +12,64 @@ public static class Costing
 
     /// <summary>The bill of a press.</summary>
     /// <param name="check">The press.</param>
-    /// <param name="steel">Its steel, as it is cut.</param>
+    /// <param name="parts">Its parts.</param>
     /// <param name="welds">Its weld plan.</param>
-    /// <param name="drilling">Its bolts and pins.</param>
-    public static CostSheet Of(PressCheck check, IReadOnlyList<SteelItem> steel, WeldPlan welds, DrillingTable drilling)
+    /// <param name="fromRemnants">Mass of a part's pieces that are cut from what lies in the workshop, kg, by its mark; null where nothing is.</param>
+    public static CostSheet Of(PressCheck check, PartList parts, WeldPlan welds, IReadOnlyDictionary<string, double>? fromRemnants = null)
     {
         ArgumentNullException.ThrowIfNull(check);
-        ArgumentNullException.ThrowIfNull(steel);
+        ArgumentNullException.ThrowIfNull(parts);
         ArgumentNullException.ThrowIfNull(welds);
-        ArgumentNullException.ThrowIfNull(drilling);
         Prices prices = check.Rig.Costs;
         var lines = new List<CostLine>();
-        foreach (SteelItem item in steel)
-        {
-            lines.Add(new CostLine(CostGroup.Steel, item.Count > 1 ? $"{item.Count} × {item.What}" : item.What, item.Mass, "kg",
-                item.FromRemnant ? prices.ScrapPerKg ?? 0 : prices.SteelPerKg, item.FromRemnant ? "from what lies there, at its worth as scrap" : ""));
-        }
-
-        foreach (BoltRow bolt in drilling.Bolts.Where(b => b.Grade != "the cylinder's own"))
-            lines.Add(Unless(prices, bolt.Thread.Name, new CostLine(CostGroup.Fasteners, $"{bolt.Thread.Name} {bolt.Grade}, {bolt.Where}", bolt.Count, "", null, "with nuts and washers")));
-        foreach (PinRow pin in drilling.Pins)
-            lines.Add(Unless(prices, "pin", new CostLine(CostGroup.Fasteners, $"pin {1000 * pin.Diameter:0.#} mm {pin.Steel}, {pin.Where}", pin.Count, "", null)));
+        foreach (Part part in parts.Parts.Where(p => p is not BoughtPart))
+            Steel(lines, part, fromRemnants?.GetValueOrDefault(part.Mark) ?? 0, prices);
+        var used = new HashSet<BoughtThing>();
+        foreach (BoughtPart part in parts.Bought)
+            lines.Add(Bought(part, prices, used));
+        lines.Add(new CostLine(CostGroup.Bought, $"oil {check.Rig.Oil.Grade.Name}", Oil(check.Rig) / Litre, "L", prices.OilPerLitre, "tank and cylinder; hoses not counted"));
+        foreach (BoughtThing thing in (prices.Bought ?? []).Where(t => !used.Contains(t)))
+            lines.Add(new CostLine(CostGroup.Bought, thing.Name ?? "", thing.Count ?? 1, "", Price(thing), thing.InHand == true ? "in hand" : ""));
         if (welds.Lines.Count > 0)
             Welding(lines, welds, prices);
-        Hydraulics(lines, check.Rig, prices);
-        foreach (BoughtThing thing in prices.Bought ?? [])
-            lines.Add(new CostLine(CostGroup.Bought, thing.Name ?? "", thing.Count ?? 1, "", thing.InHand == true ? 0 : thing.Price, thing.InHand == true ? "in hand" : ""));
         foreach (WorkHours work in prices.Work ?? [])
             lines.Add(new CostLine(CostGroup.Work, work.Name ?? "", (work.Time ?? 0) / Hour, "h", prices.AnHour));
         return new CostSheet(lines, prices.Currency ?? "", prices.Instead);
     }
+
+    private static void Steel(List<CostLine> lines, Part part, double remnant, Prices prices)
+    {
+        double all = part.Count * (part.Mass ?? 0), bought = Math.Max(0, all - remnant);
+        string what = (part.Count > 1 ? $"{part.Mark}  {part.Count} × {part.Name}" : $"{part.Mark}  {part.Name}") + (part.Steel is { } steel ? $", {steel.Name}" : "");
+        if (remnant > 0)
+            lines.Add(new CostLine(CostGroup.Steel, what, Math.Min(all, remnant), "kg", prices.ScrapPerKg ?? 0, "from what lies there, at its worth as scrap"));
+        if (bought > 1e-9 * all || all == 0)
+            lines.Add(new CostLine(CostGroup.Steel, what, bought, "kg", prices.SteelPerKg));
+    }
+
+    /// <summary>A bought part is priced by the thing of the file's list that its words name: <c>bolt M24 x 90</c>, <c>cylinder</c>.</summary>
+    private static CostLine Bought(BoughtPart part, Prices prices, HashSet<BoughtThing> used)
+    {
+        string what = $"{part.Mark}  {part.Ask}";
+        if ((prices.Bought ?? []).FirstOrDefault(t => Names(t, part)) is not { } thing)
+            return new CostLine(CostGroup.Bought, what, part.Count, "", null);
+        used.Add(thing);
+        string hand = thing.InHand == true ? "in hand" : "";
+        return thing.Count is { } count
+            ? new CostLine(CostGroup.Bought, what, count, "", Price(thing), $"{hand}{(hand.Length > 0 && count < part.Count ? "; " : "")}{(count < part.Count ? $"{part.Count} are needed" : "")}")
+            : new CostLine(CostGroup.Bought, what, part.Count, "", Price(thing), hand);
+    }
+
+    private static double? Price(BoughtThing thing) => thing.InHand == true ? 0 : thing.Price;
+
+    private static bool Names(BoughtThing thing, BoughtPart part)
+    {
+        const StringComparison any = StringComparison.OrdinalIgnoreCase;
+        return thing.Name is { Length: > 1 } name && (part.Ask.Contains(name, any) || part.Name.Contains(name, any) || name.Contains(part.Name, any));
+    }
+
+    private static double Oil(Rig rig) =>
+        (rig.Pump is RigElectricPack pack ? pack.TankOil : rig.Pump.UsableOil) + CylinderAreas.Of(rig.Cylinder).Push * rig.Cylinder.Stroke;
 
     private static void Welding(List<CostLine> lines, WeldPlan welds, Prices prices)
     {
@@ -55,22 +82,4 @@ public static class Costing
         if (welds.HeatingTime > 0)
             lines.Add(new CostLine(CostGroup.Work, "preheating", welds.HeatingTime / Hour, "h", prices.AnHour));
     }
-
-    private static void Hydraulics(List<CostLine> lines, Rig rig, Prices prices)
-    {
-        void Need(string word, string what, double count) => lines.Add(Unless(prices, word, new CostLine(CostGroup.Hydraulics, what, count, "", null)));
-        Need("cylinder", "cylinder", rig.Cylinder.Count);
-        Need("pump", rig.Pump is RigElectricPack ? "pump with motor and tank" : "pump", 1);
-        if (rig.Lines.Count > 0)
-            Need("hose", "hoses", rig.Lines.Count);
-        Need("gauge", rig.Gauge is null ? "pressure gauge: the file names none, and there must be one" : "pressure gauge", 1);
-        double oil = (rig.Pump is RigElectricPack pack ? pack.TankOil : rig.Pump.UsableOil) + CylinderAreas.Of(rig.Cylinder).Push * rig.Cylinder.Stroke;
-        lines.Add(new CostLine(CostGroup.Hydraulics, $"oil {rig.Oil.Grade.Name}", oil / Litre, "L", prices.OilPerLitre, "tank and cylinder; hoses not counted"));
-    }
-
-    /// <summary>A thing without a price of its own is priced where the file's list of bought things names it.</summary>
-    private static CostLine Unless(Prices prices, string word, CostLine line) =>
-        (prices.Bought ?? []).FirstOrDefault(b => b.Name?.Contains(word, StringComparison.OrdinalIgnoreCase) == true) is { } there
-            ? line with { Each = 0, Note = $"counted under \"{there.Name}\"" }
-            : line with { Note = line.Note.Length > 0 ? line.Note + "; no price given" : "no price given" };
 }
