@@ -47,7 +47,7 @@ public static class Costing
             lines.Add(new CostLine(CostGroup.Steel, what, bought, "kg", prices.SteelPerKg));
     }
 
-    /// <summary>A bought part is priced by the thing of the file's list that its words name: <c>bolt M24 x 90</c>, <c>cylinder</c>.</summary>
+    /// <summary>A bought part is priced by the thing of the file's list that its words begin with: <c>bolt M24</c>, <c>cylinder</c>.</summary>
     private static CostLine Bought(BoughtPart part, Prices prices, HashSet<BoughtThing> used)
     {
         string what = $"{part.Mark}  {part.Ask}";
@@ -65,7 +65,8 @@ public static class Costing
     private static bool Names(BoughtThing thing, BoughtPart part)
     {
         const StringComparison any = StringComparison.OrdinalIgnoreCase;
-        return thing.Name is { Length: > 1 } name && (part.Ask.Contains(name, any) || part.Name.Contains(name, any) || name.Contains(part.Name, any));
+        return thing.Name is { Length: > 0 } name
+            && (part.Name.Equals(name, any) || (part.Ask.StartsWith(name, any) && (part.Ask.Length == name.Length || !char.IsLetterOrDigit(part.Ask[name.Length]))));
     }
 
     private static double Oil(Rig rig) =>
