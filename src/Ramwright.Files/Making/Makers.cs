@@ -11,6 +11,7 @@ public static class Makers
     public static readonly IReadOnlyList<Maker> All =
     [
         PartFiles.Make,
+        PlateFiles.Make,
     ];
 
     /// <summary>Every file of a press.</summary>

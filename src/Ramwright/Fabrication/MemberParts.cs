@@ -33,13 +33,14 @@ internal static class MemberParts
         }
 
         Fastening[] fastenings = [.. Fastening.Of(draft)];
-        foreach (Fastening f in fastenings)
+        foreach (IGrouping<string, Fastening> joint in fastenings.Where(f => !f.OnlyOnto).GroupBy(f => f.Joint.Key))
         {
-            foreach (string part in new[] { f.Joint.Beam.Part, f.Joint.Onto.Part })
+            PlanJoint one = joint.First().Joint;
+            foreach (string part in new[] { one.Beam.Part, one.Onto.Part })
             {
-                Piece[] pieces = [.. draft.Body.Pieces.Where(p => p.Member.Part == part && f.Concerns(p))];
-                if (pieces.Length > 0 && !pieces.Any(p => f.Walls(p).Count > 0))
-                    draft.Misfit($"{f.For} of the {f.Joint.Name} passes the {part} by: its bolts as the file spaces them do not all meet steel.");
+                int missing = joint.Count(f => PassesBy(f, part, draft));
+                if (missing > 0)
+                    draft.Misfit($"{missing} of the {joint.Count()} bolts or pins of the {one.Name.Split(',')[0]} pass the {part} by: as the file spaces them they do not all meet steel.");
             }
         }
 
@@ -47,6 +48,12 @@ internal static class MemberParts
             .Select(p => new Member(p, MemberHoles.Of(p, draft, fastenings)));
         foreach (List<Member> alike in Grouped(members, AreAlike))
             draft.Add(Length(alike, draft));
+    }
+
+    private static bool PassesBy(Fastening f, string part, PartDraft draft)
+    {
+        Piece[] pieces = [.. draft.Body.Pieces.Where(p => p.Member.Part == part && f.Concerns(p))];
+        return pieces.Length > 0 && !pieces.Any(p => f.Walls(p).Count > 0);
     }
 
     private static LengthPart Length(List<Member> alike, PartDraft draft)

@@ -35,6 +35,19 @@ internal sealed class PartDraft(Rig rig)
         _parts.Add(part);
     }
 
+    /// <summary>The part of a name, however its capitals stand; null for none.</summary>
+    public Part? Named(string name) => _parts.Find(p => string.Equals(p.Name, name, StringComparison.OrdinalIgnoreCase));
+
+    /// <summary>Puts one part in another's place.</summary>
+    public void Replace(Part old, Part part)
+    {
+        int at = _parts.IndexOf(old);
+        Add(part);
+        Part added = _parts[^1];
+        _parts.RemoveAt(_parts.Count - 1);
+        _parts[at] = added;
+    }
+
     /// <summary>Whether any job of the press works metal or timber between dies.</summary>
     public bool WorksBetweenDies => Rig.Ram?.DieHolder is not null || Rig.Jobs.Any(j => j is RigHotSqueeze or RigClosedDie or RigVBend);
 

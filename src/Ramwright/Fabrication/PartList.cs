@@ -48,6 +48,7 @@ public sealed record PartList
         AntiTwistParts.Draw(draft);
         BoughtIn.Draw(draft);
         StandParts.Draw(draft);
+        OwnParts.Put(draft);
         return draft.Finish();
     }
 }

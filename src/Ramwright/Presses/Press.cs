@@ -80,6 +80,22 @@ public sealed record Press
     [Says("what a kilogram of steel costs, in your own money"), Measure(Dimension.Number, "1.6", UpTo = 1e6)]
     public double? PricePerKg { get; init; }
 
+    /// <summary>Parts of the builder's own.</summary>
+    [Says("parts of your own, and parts of the press made otherwise than proposed")]
+    public IReadOnlyList<OwnPart>? Parts { get; init; }
+
+    /// <summary>Plates to cut from.</summary>
+    [Says("the plates you have: remnants first, then sheets you can buy")]
+    public IReadOnlyList<SheetInStock>? Sheets { get; init; }
+
+    /// <summary>Bars and sections to saw from.</summary>
+    [Says("the bars and sections you have: offcuts first, then lengths you can buy")]
+    public IReadOnlyList<BarInStock>? Bars { get; init; }
+
+    /// <summary>How plates are cut and bars are sawn.</summary>
+    [Says("how plates are cut and bars are sawn")]
+    public Cutting? Cutting { get; init; }
+
     /// <summary>Further stock tables, as paths beside the press file.</summary>
     [Says("your own stock tables (CSV), as paths beside this file")]
     public IReadOnlyList<string>? Stock { get; init; }

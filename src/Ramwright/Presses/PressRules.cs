@@ -28,6 +28,7 @@ public static class PressRules
             FrameRules.Check(frame, press.Loading, shelf, faults);
         JobRules.Check(press, shelf, faults);
         WelderRules.Check(press, faults);
+        MakingRules.Check(press, faults);
         return faults;
     }
 }

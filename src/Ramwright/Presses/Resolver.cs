@@ -39,6 +39,9 @@ public static class Resolver
         IReadOnlyList<RigLine> lines = ResolveLines.Of(press.Lines, shelf, assume);
         RigOil oil = ResolveLines.Oil(press.Oil, shelf, assume);
         IReadOnlyList<RigJob> jobs = ResolveJobs.Of(press, cylinder, frame, shelf, assume);
+        IReadOnlyList<RigOwnPart> ownParts = ResolveMaking.Parts(press.Parts, shelf, assume);
+        IReadOnlyList<RigSheet> sheets = ResolveMaking.Sheets(press.Sheets, shelf, assume);
+        IReadOnlyList<RigBarInStock> bars = ResolveMaking.Bars(press.Bars, shelf, assume);
         if (assume.Faults.Count > 0)
             throw new PressFaultsException(assume.Faults);
         return new Rig
@@ -61,6 +64,10 @@ public static class Resolver
             Welding = ResolveWelder.Of(press.Welding, shelf),
             Costs = Costs(press),
             Papers = press.Papers ?? new PaperWork(),
+            OwnParts = ownParts,
+            Sheets = sheets,
+            Bars = bars,
+            Cutting = ResolveMaking.Cutting(press.Cutting),
             Factors = factors,
             Assumed = assume.Made,
             Cautions = assume.Cautions,

@@ -35,6 +35,14 @@ public sealed record Rig
     public Prices Costs { get; init; } = new();
     /// <summary>What stands on drawings and rating plate, as it was said; nothing is assumed.</summary>
     public PaperWork Papers { get; init; } = new();
+    /// <summary>Parts of the builder's own.</summary>
+    public IReadOnlyList<RigOwnPart> OwnParts { get; init; } = [];
+    /// <summary>Plates to cut from.</summary>
+    public IReadOnlyList<RigSheet> Sheets { get; init; } = [];
+    /// <summary>Bars and sections to saw from.</summary>
+    public IReadOnlyList<RigBarInStock> Bars { get; init; } = [];
+    /// <summary>How plates are cut and bars are sawn.</summary>
+    public RigCutting Cutting { get; init; } = RigCutting.Usual;
     /// <summary>Factors between giving and safe.</summary>
     public required RigFactors Factors { get; init; }
     /// <summary>What was assumed.</summary>
