@@ -25,8 +25,10 @@ public sealed record BoltRow
     public double? HoleDepth => ThreadDepth + BlindHole.RunOut(Thread.P);
     /// <summary>Thread at which it would strip no sooner than the bolt breaks, m; null where full nuts hold it, or where the steel is not known.</summary>
     public double? FullStrengthDepth { get; init; }
+    /// <summary>Yield strength that tightening counts with, Pa; zero for what is not tightened by torque.</summary>
+    public double Yield { get; init; }
     /// <summary>Torque and preload; null for what is not tightened by torque.</summary>
-    public TorqueSetting? Setting { get; init; }
+    public TorqueSetting? Setting => Yield > 0 ? Tightening.Set(Thread, Yield) : null;
     /// <summary>What to look to.</summary>
     public IReadOnlyList<string> Notes { get; init; } = [];
 }

@@ -50,7 +50,7 @@ public sealed record DrillingTable(IReadOnlyList<BoltRow> Bolts, IReadOnlyList<P
                     Thread = bolted.Thread,
                     Grade = bolted.Class.Name,
                     Hole = bolted.Hole,
-                    Setting = Tightening.Set(bolted.Thread, bolted.Class.Re),
+                    Yield = bolted.Class.Re,
                     Notes = notes,
                 }, bolted.Engagement, bolted.Class, fu));
                 break;
@@ -97,7 +97,7 @@ public sealed record DrillingTable(IReadOnlyList<BoltRow> Bolts, IReadOnlyList<P
         Thread = screws.Thread,
         Grade = screws.Class.Name,
         Hole = ClearanceHole.Usual(screws.Thread),
-        Setting = Tightening.Set(screws.Thread, screws.Class.Re),
+        Yield = screws.Class.Re,
         Notes = [note],
     }, screws.Engagement, screws.Class, fu);
 
