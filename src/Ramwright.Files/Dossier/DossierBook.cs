@@ -19,7 +19,7 @@ public static class DossierBook
                 ("wanted", papers.F(papers.Rig.Wanted), "what you ask of it"),
                 ("safe to", papers.F(check.Ladder.SafeRating), $"lowest rung: {check.Ladder.Governing.Id}"),
                 ("most possible", papers.F(check.Power.MostPossibleForce), check.Power.MostPossibleLimitedBy),
-                ("press file", papers.Of.Press.Reading.FileName, $"SHA-256 {papers.Of.Hash}"),
+                ("press file", papers.FileName, $"SHA-256 {papers.Of.Hash}"),
                 ("date", $"{papers.Day:yyyy-MM-dd}", "of these papers"),
                 ("built by", papers.Rig.Papers.Builder ?? Papers.Open, $"number {papers.Rig.Papers.Number ?? Papers.Open}; year {papers.Rig.Papers.Year ?? Papers.Open}"),
             ]),

@@ -10,24 +10,21 @@ internal static class DrawingChapters
 {
     public static Chapter Arrangement(Papers p)
     {
-        var blocks = new List<Block> { new Prose($"Front and side on the next page, at the scale that stands on it. General tolerances: {Tolerances(p.Rig.Papers)}. Welds by the symbols of ISO 2553, throat as a.") };
         try
         {
-            blocks.Add(new Picture(PressDrawing.Of(p.Check, p.Units)));
+            return new Chapter("General arrangement", [new Picture(PressDrawing.Of(p.Check, p.Units))]);
         }
         catch (NotSupportedException cannot)
         {
-            blocks.Add(new Prose($"This press cannot be drawn: {cannot.Message}", Tone.Warn));
+            return new Chapter("General arrangement", [new Prose($"This press cannot be drawn: {cannot.Message}", Tone.Warn)]);
         }
-
-        return new Chapter("General arrangement", blocks);
     }
 
     public static Chapter Parts(Papers p)
     {
         var blocks = new List<Block>
         {
-            new Prose($"General tolerances of sizes without one of their own: {Tolerances(p.Rig.Papers)}. Fits, flatness and surface of seats and bearing faces: {Papers.Open}. Protection: {p.Rig.Papers.Finish ?? Papers.Open}. Holes are measured from the corner with the dot and 0; on lengths, from that end and from the middle line. Figures are in {(p.Units == UnitSystem.Metric ? "millimetres" : "inches")}."),
+            new Prose($"General tolerances of sizes without one of their own: {Tolerances(p.Rig.Papers)}. Fits, flatness and surface of seats and bearing faces: {Papers.Open}. Protection: {p.Rig.Papers.Finish ?? Papers.Open}. Holes are measured from the corner with the dot and 0; on lengths, from that end and from the middle line. Figures are in {(p.Units == UnitSystem.Metric ? "millimetres" : "inches")}. Welds on the general arrangement stand by the symbols of ISO 2553, with the throat as a."),
         };
         foreach (Part part in p.Parts.Parts.Where(part => part is not BoughtPart))
             One(p, part, blocks);

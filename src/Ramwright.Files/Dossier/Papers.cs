@@ -40,6 +40,9 @@ public sealed record Papers(MakeOf Of, DateOnly Day)
     /// <summary>What stands where neither file nor rule says anything.</summary>
     public const string Open = Drawings.CircuitComponent.Open;
 
+    /// <summary>The press file's name, wherever it lies.</summary>
+    public string FileName => Path.GetFileName(Of.Press.Reading.FileName);
+
     /// <summary>What stands at the foot of every page.</summary>
-    public string Stamp => $"{Of.Press.Reading.FileName} · SHA-256 {Of.Hash[..16]} · {Day:yyyy-MM-dd} · a calculation, not a certificate";
+    public string Stamp => $"{FileName} · SHA-256 {Of.Hash[..16]} · {Day:yyyy-MM-dd} · a calculation, not a certificate";
 }

@@ -52,7 +52,7 @@ internal static class RatingChapter
 
         while (next < lines.Length)
             Line(lines[next++]);
-        return new Grid([new("safe to", 1.35, true), new("gives at", 1.35, true), new("by", 0.7, true), new("part", 3.4), new("how it gives", 3.8), new("load", 1.9)], rows) { Heavy = heavy };
+        return new Grid([new("safe to", 1.25, true), new("gives at", 1.25, true), new("by", 0.7, true), new("part", 3.3), new("how it gives", 3.5), new("load", 2.5)], rows) { Heavy = heavy };
 
         void Line((double Force, string Name) line)
         {

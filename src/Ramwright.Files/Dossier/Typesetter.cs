@@ -19,6 +19,13 @@ internal sealed class Typesetter
     public void Begin(Chapter chapter)
     {
         _chapter = chapter.Name;
+        if (chapter.Blocks is [Picture { OwnPage: true }, ..])
+        {
+            // a drawing as large as the page bears its own title
+            Set(chapter.Blocks);
+            return;
+        }
+
         Turn();
         foreach (string line in Wrapping.Lines(chapter.Name, Width, 17, true))
         {
@@ -28,8 +35,7 @@ internal sealed class Typesetter
 
         Now.Rule(Leaf.Left, _y + 1, Now.Width - Leaf.Right, _y + 1, 0.9);
         _y += 14;
-        foreach (Block block in chapter.Blocks)
-            Set(block);
+        Set(chapter.Blocks);
     }
 
     /// <summary>Begins the front page.</summary>
@@ -47,8 +53,7 @@ internal sealed class Typesetter
         _y += 26;
         Now.Rule(Leaf.Left, _y, Now.Width - Leaf.Right, _y, 1.4);
         _y += 16;
-        foreach (Block block in book.Front)
-            Set(block);
+        Set(book.Front);
         _y += 8;
         Keep(30 + book.Chapters.Count * 15.0);
         Set(new Heading("Contents"));
@@ -79,9 +84,42 @@ internal sealed class Typesetter
         return true;
     }
 
+    private void Set(IReadOnlyList<Block> blocks)
+    {
+        for (int i = 0; i < blocks.Count; i++)
+        {
+            if (blocks[i] is Heading)
+                Keep(Together(blocks, i));
+            Set(blocks[i]);
+        }
+    }
+
+    /// <summary>Height of a heading with what must not be torn from it: its paragraph, and a drawing or the beginning of a table.</summary>
+    private double Together(IReadOnlyList<Block> blocks, int at)
+    {
+        double tall = 22;
+        for (int i = at + 1; i < blocks.Count; i++)
+        {
+            switch (blocks[i])
+            {
+                case Prose p:
+                    tall += Wrapping.Lines(p.Text, Width, p.Tone == Tone.Quiet ? Small : Body).Count * Leading + 5;
+                    continue;
+                case Picture { OwnPage: false } picture:
+                    return tall + picture.Sheet.Height * PdfSheet.Mm + 10;
+                case StepLine:
+                    return tall + 46;
+                default:
+                    return tall + 44;
+            }
+        }
+
+        return tall;
+    }
+
     private void Set(Block block)
     {
-        if (Now.Landscape && block is not Picture)
+        if (block is not Picture && Now.Landscape)
             Turn();
         switch (block)
         {
@@ -116,8 +154,7 @@ internal sealed class Typesetter
     private void Head(Heading h)
     {
         double size = h.Level == 2 ? 12 : 10;
-        if (!Keep(size + 40))
-            _y += _y > Leaf.Top + 40 ? (h.Level == 2 ? 8 : 4) : 0;
+        _y += _y > Leaf.Top + 40 ? (h.Level == 2 ? 8 : 5) : 0;
         foreach (string line in Wrapping.Lines(h.Text, Width, size, true))
         {
             Now.Text(line, Leaf.Left, _y + size, size, heavy: true);
@@ -204,11 +241,8 @@ internal sealed class Typesetter
         if (picture.OwnPage)
         {
             bool landscape = wide > tall;
-            if (_y > Leaf.Top || Now.Landscape != landscape)
-            {
-                // a page that holds nothing yet but a chapter's heading keeps it
+            if (_leaves.Count == 0 || _y > Leaf.Top || Now.Landscape != landscape || Now.Chapter != _chapter)
                 Turn(landscape);
-            }
 
             // a sheet of the paper's own size is drawn at true size
             double x = (Now.Width - wide) / 2, y = (Now.Height - tall) / 2;

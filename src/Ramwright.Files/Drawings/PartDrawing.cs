@@ -7,7 +7,7 @@ namespace Ramwright.Files.Drawings;
 /// <summary>One part with its outside dimensions and its holes numbered, as wide as a page's text.</summary>
 public static class PartDrawing
 {
-    private const double Wide = 172, Most = 74, Room = 118;
+    private const double Wide = 172, Most = 62, Room = 112;
     private static readonly double[] Scales = [1, 2, 2.5, 5, 10, 15, 20, 25, 50, 100, 200];
 
     /// <summary>Draws a plate or a length.</summary>
