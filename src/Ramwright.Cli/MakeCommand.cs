@@ -1,3 +1,4 @@
+using Ramwright.Fabrication.Nesting;
 using Ramwright.Files.Making;
 using Ramwright.Ladders;
 using Spectre.Console;
@@ -12,8 +13,10 @@ internal sealed class MakeCommand(IAnsiConsole screen) : Command<MakeSettings>
     {
         if (PressLoad.Open(settings, screen) is not var (press, check, units))
             return ExitCode.WrongInput;
-        var of = new MakeOf(press, check, units);
+        var watch = new NestWatch(screen, settings);
+        var of = new MakeOf(press, check, units, new NestEffort(settings.Rounds, (ulong)(uint)settings.Seed, watch.GoesOn));
         IReadOnlyList<OutFile> files = Makers.Files(of);
+        watch.Done();
         if (settings.Out is { } folder && OutFolder.Write(folder, files, settings.Force) is { } fault)
         {
             screen.WriteLine(fault);

@@ -24,6 +24,7 @@ internal static class MakeView
             screen.WriteLine();
         Plates(list, units, screen);
         Lengths(list, units, screen);
+        StockView.Show(of, screen);
         Bought(list, screen);
         screen.Heading("Mass", "and lifting");
         screen.Paragraph($"{Readout.Text(list.Mass, Dimension.Mass, units)} of listed parts. Centre of gravity of what is placed: {Point(list.Lifting.Centre, units)}.");

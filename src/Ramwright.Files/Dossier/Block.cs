@@ -72,8 +72,11 @@ public sealed record Facts(IReadOnlyList<(string Name, string Value, string Rema
 /// <param name="Caption">What stands below it; empty for nothing.</param>
 public sealed record Picture(Sheet Sheet, string Caption = "") : Block
 {
+    /// <summary>Whether it is made smaller to stand among text; a drawing without a scale may be.</summary>
+    public bool Shrinks { get; init; }
+
     /// <summary>Whether it takes a page of its own.</summary>
-    public bool OwnPage => Sheet.Width > 180 || Sheet.Height > 200;
+    public bool OwnPage => !Shrinks && (Sheet.Width > 180 || Sheet.Height > 200);
 }
 
 /// <summary>A step of working.</summary>

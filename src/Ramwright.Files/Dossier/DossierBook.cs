@@ -20,7 +20,7 @@ public static class DossierBook
                 ("safe to", papers.F(check.Ladder.SafeRating), $"lowest rung: {check.Ladder.Governing.Id}"),
                 ("most possible", papers.F(check.Power.MostPossibleForce), check.Power.MostPossibleLimitedBy),
                 ("press file", papers.FileName, $"SHA-256 {papers.Of.Hash}"),
-                ("date", $"{papers.Day:yyyy-MM-dd}", "of these papers"),
+                ("date", papers.DayText, "of these papers"),
                 ("built by", papers.Rig.Papers.Builder ?? Papers.Open, $"number {papers.Rig.Papers.Number ?? Papers.Open}; year {papers.Rig.Papers.Year ?? Papers.Open}"),
             ]),
             new Prose("This is a calculation from what the press file says and from what it had to assume. It certifies nothing. Where people can be hurt follow your local code, ask a licensed engineer, and prove the press before use.", Tone.Warn),

@@ -1,7 +1,6 @@
 using Ramwright.Fabrication;
 using Ramwright.Files.Drawings;
 using Ramwright.Presses;
-using Ramwright.Quantities;
 
 namespace Ramwright.Files.Dossier;
 
@@ -12,7 +11,7 @@ internal static class DrawingChapters
     {
         try
         {
-            return new Chapter("General arrangement", [new Picture(PressDrawing.Of(p.Check, p.Units))]);
+            return new Chapter("General arrangement", [new Picture(PressDrawing.Of(p.Check, p.Units)), new Prose($"General tolerances: {Class(p.Rig.Papers) ?? Papers.Open}. Welds stand by the symbols of ISO 2553, with the throat as a.", Tone.Quiet)]);
         }
         catch (NotSupportedException cannot)
         {
@@ -22,13 +21,36 @@ internal static class DrawingChapters
 
     public static Chapter Parts(Papers p)
     {
-        var blocks = new List<Block>
+        var blocks = new List<Block>();
+        foreach (Part part in p.Parts.Parts)
         {
-            new Prose($"General tolerances of sizes without one of their own: {Tolerances(p.Rig.Papers)}. Fits, flatness and surface of seats and bearing faces: {Papers.Open}. Protection: {p.Rig.Papers.Finish ?? Papers.Open}. Holes are measured from the corner with the dot and 0; on lengths, from that end and from the middle line. Figures are in {(p.Units == UnitSystem.Metric ? "millimetres" : "inches")}. Welds on the general arrangement stand by the symbols of ISO 2553, with the throat as a."),
-        };
-        foreach (Part part in p.Parts.Parts.Where(part => part is not BoughtPart))
-            One(p, part, blocks);
+            Sheet? sheet = part switch
+            {
+                PlatePart plate => PlateDrawing.Of(plate, p.Rig.Name, p.Units),
+                LengthPart length => LengthDrawing.Of(length, p.Rig.Name, p.Units),
+                _ => null,
+            };
+            if (sheet is not null)
+                blocks.Add(new Picture(WithTolerances(sheet, p.Rig.Papers)));
+        }
+
         return new Chapter("Part drawings", blocks);
+    }
+
+    /// <summary>The sheet with its class of general tolerances, and what is left open, in its title.</summary>
+    private static Sheet WithTolerances(Sheet sheet, PaperWork papers)
+    {
+        const double middle = 168, top = 30;
+        return sheet with
+        {
+            Marks =
+            [
+                .. sheet.Marks,
+                new Lettering("", $"general tolerances: {Class(papers) ?? Papers.Open}", middle, top - 8, 2.2, Anchor.Middle, Bold: true),
+                new Lettering("", $"fits, flatness, surface: {Papers.Open}", middle, top - 13.5, 2.2, Anchor.Middle),
+                new Lettering("", $"protection: {papers.Finish ?? Papers.Open}", middle, top - 18, 2.2, Anchor.Middle),
+            ],
+        };
     }
 
     public static Chapter Plates(Papers p) => new("Rating plate and gauge chart",
@@ -39,39 +61,13 @@ internal static class DrawingChapters
         new Picture(GaugeChart.Of(p.Check, p.Units)),
     ]);
 
-    /// <summary>The class of general tolerances as it stands on a drawing.</summary>
-    public static string Tolerances(PaperWork papers) => papers.Tolerances switch
+    /// <summary>The class of general tolerances as it stands on a drawing; null where the file names none.</summary>
+    private static string? Class(PaperWork papers) => papers.Tolerances switch
     {
         ToleranceClass.Fine => "ISO 2768-f",
         ToleranceClass.Medium => "ISO 2768-m",
         ToleranceClass.Coarse => "ISO 2768-c",
         ToleranceClass.VeryCoarse => "ISO 2768-v",
-        _ => Papers.Open + " (papers.tolerances; ISO 2768 class c is usual for sawn and welded parts)",
+        _ => null,
     };
-
-    private static void One(Papers p, Part part, List<Block> blocks)
-    {
-        PartFigure figure = PartDrawing.Of(part, p.Units);
-        blocks.Add(new Heading($"{part.Mark}  {part.Name}", 3));
-        string what = part switch
-        {
-            PlatePart plate => $"plate, {p.T(plate.Thickness, Dimension.Length)} thick",
-            LengthPart length => $"{length.Section.Name}, {p.T(length.Length, Dimension.Length, 5)} long; ends {(length.First == length.Second ? length.First.Words : $"{length.First.Words} and {length.Second.Words}")}",
-            _ => "",
-        };
-        string mass = part.Mass is { } kg ? $", {p.T(kg, Dimension.Mass)} each" : "";
-        blocks.Add(new Prose($"{part.Count} off, {what}, {part.Steel?.Name ?? Papers.Open}{mass}, scale 1:{Readout.Number(figure.Scale)}."
-            + (part.Origin == PartOrigin.Proposed ? $" Proposed, not in the file: {part.Rule}. Look at it before you cut." : part.Rule.Length > 0 ? $" {part.Rule}." : "")));
-        blocks.Add(new Picture(figure.Sheet));
-        if (figure.Holes.Count > 0)
-        {
-            blocks.Add(new Grid([new("no.", 0.6, true), new("right", 1.2, true), new("up", 1.2, true), new("size", 1.2, true), new("for", 6)],
-                [.. figure.Holes.Select(h => (IReadOnlyList<string>)[$"{h.Number}", Mm(p, h.Right), Mm(p, h.Up), Mm(p, h.Size), h.For])]));
-        }
-
-        if (part.Notes.Count > 0)
-            blocks.Add(new Items(part.Notes));
-    }
-
-    private static string Mm(Papers p, double metres) => p.Units == UnitSystem.Metric ? Readout.Number(Math.Round(metres * 1000, 2), 6) : Readout.Number(Math.Round(metres / 0.0254, 4), 6);
 }

@@ -11,8 +11,8 @@ namespace Ramwright.Files.Dossier;
 
 /// <summary>All that the papers of a press are written from; each plan is drawn up once.</summary>
 /// <param name="Of">The press and its parts.</param>
-/// <param name="Day">The day that stands on the papers.</param>
-public sealed record Papers(MakeOf Of, DateOnly Day)
+/// <param name="Day">The day that stands on the papers; null leaves it to be written in.</param>
+public sealed record Papers(MakeOf Of, DateOnly? Day)
 {
     /// <summary>The press, checked.</summary>
     public PressCheck Check => Of.Check;
@@ -27,7 +27,7 @@ public sealed record Papers(MakeOf Of, DateOnly Day)
     /// <summary>Its bolts.</summary>
     public DrillingTable Drilling { get; } = DrillingTable.Of(Of.Check);
     /// <summary>What it costs.</summary>
-    public CostSheet Costs => field ??= Costing.Of(Of.Check, Of.Parts, Welds);
+    public CostSheet Costs => field ??= Costing.Of(Of.Check, Of.Parts, Welds, FromRack.Of(Of.Bars, Of.Nests));
     /// <summary>Its circuit.</summary>
     public Drawings.Circuit Circuit => field ??= Drawings.HydraulicSchematic.Of(Of.Check, Of.Units);
 
@@ -43,6 +43,9 @@ public sealed record Papers(MakeOf Of, DateOnly Day)
     /// <summary>The press file's name, wherever it lies.</summary>
     public string FileName => Path.GetFileName(Of.Press.Reading.FileName);
 
+    /// <summary>The day as it stands on the papers.</summary>
+    public string DayText => Day is { } day ? day.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture) : "date: ____________";
+
     /// <summary>What stands at the foot of every page.</summary>
-    public string Stamp => $"{FileName} · SHA-256 {Of.Hash[..16]} · {Day:yyyy-MM-dd} · a calculation, not a certificate";
+    public string Stamp => $"{FileName} · SHA-256 {Of.Hash[..16]} · {DayText} · a calculation, not a certificate";
 }

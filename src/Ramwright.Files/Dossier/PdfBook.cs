@@ -8,8 +8,8 @@ public static class PdfBook
 {
     /// <summary>Writes it.</summary>
     /// <param name="book">The book.</param>
-    /// <param name="day">The day that stands in it.</param>
-    public static byte[] Write(Book book, DateOnly day)
+    /// <param name="day">The day that stands in it, if any.</param>
+    public static byte[] Write(Book book, DateOnly? day)
     {
         ArgumentNullException.ThrowIfNull(book);
         var pages = new Dictionary<Chapter, int>();
@@ -26,8 +26,8 @@ public static class PdfBook
 
     /// <summary>Writes one sheet at its true size, on paper of just that size.</summary>
     /// <param name="sheet">The sheet.</param>
-    /// <param name="day">The day that stands in it.</param>
-    public static byte[] Write(Drawings.Sheet sheet, DateOnly day)
+    /// <param name="day">The day that stands in it, if any.</param>
+    public static byte[] Write(Drawings.Sheet sheet, DateOnly? day)
     {
         ArgumentNullException.ThrowIfNull(sheet);
         using var document = New(sheet.Title, day);
@@ -46,7 +46,7 @@ public static class PdfBook
         return front.Leaves;
     }
 
-    private static byte[] Drawn(Book book, IReadOnlyList<Leaf> leaves, Dictionary<Chapter, int> pages, DateOnly day)
+    private static byte[] Drawn(Book book, IReadOnlyList<Leaf> leaves, Dictionary<Chapter, int> pages, DateOnly? day)
     {
         using var document = New($"{book.Title}: {book.Subtitle}", day);
         for (int i = 0; i < leaves.Count; i++)
@@ -78,12 +78,15 @@ public static class PdfBook
         }
     }
 
-    private static PdfDocument New(string title, DateOnly day)
+    /// <summary>What a PDF must say where nobody names a day.</summary>
+    private static readonly DateOnly Undated = new(2000, 1, 1);
+
+    private static PdfDocument New(string title, DateOnly? day)
     {
         var document = new PdfDocument();
         document.Info.Title = title;
         document.Info.Creator = "Ramwright";
-        document.Info.CreationDate = document.Info.ModificationDate = day.ToDateTime(TimeOnly.MinValue, DateTimeKind.Utc);
+        document.Info.CreationDate = document.Info.ModificationDate = (day ?? Undated).ToDateTime(TimeOnly.MinValue, DateTimeKind.Utc);
         document.Language = "en";
         return document;
     }

@@ -106,7 +106,7 @@ internal sealed class Typesetter
                     tall += Wrapping.Lines(p.Text, Width, p.Tone == Tone.Quiet ? Small : Body).Count * Leading + 5;
                     continue;
                 case Picture { OwnPage: false } picture:
-                    return tall + picture.Sheet.Height * PdfSheet.Mm + 10;
+                    return tall + Scale(picture) * picture.Sheet.Height * PdfSheet.Mm + 10;
                 case StepLine:
                     return tall + 46;
                 default:
@@ -235,9 +235,12 @@ internal sealed class Typesetter
         _y += 6;
     }
 
+    /// <summary>Size on paper over its own size: one, but for what may be made smaller.</summary>
+    private double Scale(Picture picture) => picture.Shrinks ? Math.Min(1, Math.Min(Width / (picture.Sheet.Width * PdfSheet.Mm), 330 / (picture.Sheet.Height * PdfSheet.Mm))) : 1;
+
     private void Show(Picture picture)
     {
-        double wide = picture.Sheet.Width * PdfSheet.Mm, tall = picture.Sheet.Height * PdfSheet.Mm;
+        double scale = Scale(picture), wide = scale * picture.Sheet.Width * PdfSheet.Mm, tall = scale * picture.Sheet.Height * PdfSheet.Mm;
         if (picture.OwnPage)
         {
             bool landscape = wide > tall;
@@ -254,7 +257,7 @@ internal sealed class Typesetter
         double caption = picture.Caption.Length > 0 ? 14 : 0;
         Keep(tall + caption + 6);
         double left = Leaf.Left + Math.Max(0, (Width - wide) / 2), top = _y;
-        Now.Add(on => PdfSheet.Draw(on, picture.Sheet, left, top));
+        Now.Add(on => PdfSheet.Draw(on, picture.Sheet, left, top, scale));
         _y += tall + 4;
         if (caption > 0)
         {

@@ -5,74 +5,103 @@ using Ramwright.Stock;
 
 namespace Ramwright.Files.Drawings;
 
-/// <summary>A length sawn from a section: its walls with their holes one under another, and its section beside.</summary>
-internal static class LengthDrawing
+/// <summary>One length of bar or section on an A4 sheet: from the side with its holes, and its section at a scale of its own.</summary>
+public static class LengthDrawing
 {
-    private const double Wide = 172, Left = 20, Room = 108, Between = 9;
+    private const double SectionRoom = 46;
 
-    public static PartFigure Of(LengthPart part, UnitSystem units)
+    /// <summary>Draws a length.</summary>
+    /// <param name="length">The length.</param>
+    /// <param name="press">Name of the press.</param>
+    /// <param name="units">Units of the figures.</param>
+    public static Sheet Of(LengthPart length, string press, UnitSystem units = UnitSystem.Metric)
     {
-        SectionProperties size = part.Section.Properties;
-        string[] faces = [.. part.Holes.Select(h => h.Face).Distinct()];
-        if (faces.Length == 0)
-            faces = [""];
-        double n = PartDrawing.Scale(part.Length, Math.Max(size.Height, size.Width), Room, 60), s = 1000 / n, long_ = s * part.Length;
-        double foot = 20, y = foot;
-        var marks = new List<Mark>();
-        var holes = new List<PartHole>();
-        // the lowest wall stands last, over the dimension
-        foreach (string face in faces.Reverse())
-        {
-            double high = s * HeightOf(face, size);
-            marks.Add(new Area("", new Outline([Loops.Rectangle(Left, Left + long_, y, y + high)]), Pen.Edge, Shade.Steel));
-            marks.Add(new Line("", [(Left - 3, y + high / 2), (Left + long_ + 3, y + high / 2)], Pen.Centre));
-            if (face.Length > 0)
-                marks.Add(new Lettering("", face, Left, y + high + 1.5, 2));
-            y += high + Between;
-        }
+        ArgumentNullException.ThrowIfNull(length);
+        Shape shape = length.Section;
+        Extents section = shape.Outline.Extents();
+        Extents room = PartSheet.Room;
+        double[] rows = [.. length.Holes.Select(h => Math.Round(h.Along, 6)).Distinct().Order()], asides = [.. length.Holes.Where(OnSide).Select(h => Math.Round(h.Aside - section.Bottom, 6)).Distinct().Order()];
+        DimensionLines lines = Lines(length, section, rows, asides, 1, units);
+        double n = PartSheet.ScaleFor(length.Length, section.Height, room.Width - lines.RoomLeft - 6, room.Height - lines.RoomBelow - SectionRoom - 8);
+        double k = 1000 / n;
+        lines = Lines(length, section, rows, asides, k, units);
+        double left = room.Left + lines.RoomLeft + (room.Width - lines.RoomLeft - k * length.Length) / 2, bottom = room.Bottom + lines.RoomBelow + 4;
 
-        int number = 0;
-        foreach (LengthHole hole in part.Holes)
-        {
-            double foot_ = FootOf(hole.Face, faces, size, s, foot), high = s * HeightOf(hole.Face, size);
-            double x = Left + s * hole.Along, up = foot_ + high / 2 + s * hole.Aside;
-            if (hole.Across > 0)
-                marks.Add(new Area("", new Outline([Loops.Rectangle(x - s * hole.Diameter / 2, x + s * hole.Diameter / 2, up - s * hole.Across / 2, up + s * hole.Across / 2)]), Pen.Edge, "#ffffff"));
-            else
-                marks.Add(new Area("", new Outline([[new(x + s * hole.Diameter / 2, up, 1), new(x - s * hole.Diameter / 2, up, 1)]]), Pen.Edge, "#ffffff"));
-            PartDrawing.Hole(marks, ++number, x, up, s * (hole.Across > 0 ? Math.Min(hole.Diameter, hole.Across) : hole.Diameter) / 2);
-            string size_ = hole.Across > 0 ? $"slot {PartDrawing.Figure(hole.Diameter, units)} along, {PartDrawing.Figure(hole.Across, units)} across, " : "";
-            holes.Add(new PartHole(number, hole.Along, hole.Aside, hole.Diameter, $"{size_}{hole.Face}, {hole.For}"));
-        }
+        var marks = new List<Mark> { new Area(length.Mark, new Outline([Loops.Rectangle(left, left + k * length.Length, bottom, bottom + k * section.Height)]), Pen.Edge, Shade.Steel) };
+        foreach (LengthHole hole in length.Holes)
+            marks.AddRange(Hole(hole, length.Mark, left, bottom, k, section));
+        marks.AddRange(Moving.By(lines.Draw(new Extents(0, k * length.Length, 0, k * section.Height)), left, bottom));
 
-        var view = new Extents(Left, Left + long_, foot, y - Between);
+        double s = Math.Min((SectionRoom - 12) / section.Height, 60 / section.Width), middle = (room.Left + room.Right) / 2;
+        marks.Add(new Area(length.Mark, shape.Outline.Onto((s, 0), (0, s)).Moved(middle - s * (section.Left + section.Right) / 2, room.Top - 4 - s * section.Top), Pen.Edge, Shade.Steel));
+        marks.Add(new Lettering(length.Mark, $"{shape.Name}, section larger", middle, room.Top - 4 - s * section.Height - 5, At: Anchor.Middle));
+        marks.AddRange(PartSheet.Column(Words(length, units)));
+        marks.AddRange(PartSheet.Frame(length, press, n, units));
+        return new Sheet($"{length.Mark} {length.Name}", PartSheet.Wide, PartSheet.Tall, marks);
+    }
+
+    private static bool OnSide(LengthHole hole) => hole.Face is "web" or "flat" or "bar" or "leg, from mid-depth" or "front and back";
+
+    private static DimensionLines Lines(LengthPart length, Extents section, double[] rows, double[] asides, double k, UnitSystem units)
+    {
         var lines = new DimensionLines();
-        lines.Across(view.Left, view.Right, view.Bottom, view.Bottom, PartDrawing.Figure(part.Length, units));
-        marks.AddRange(lines.Draw(view));
-        if (part.Holes.Count > 0)
-            PartDrawing.Datum(marks, Left, foot + s * HeightOf(faces[^1], size) / 2);
-        double tall = Math.Max(y - Between + 7, Section(marks, part.Section, foot));
-        return new PartFigure(new Sheet($"{part.Mark} {part.Name}", Wide, tall, marks), n, holes);
+        if (rows.Length <= 6)
+        {
+            foreach (double x in rows)
+                lines.Across(0, k * x, 0, 0, PartSheet.Figure(x, units));
+        }
+
+        if (asides.Length <= 4)
+        {
+            foreach (double z in asides)
+                lines.Up(0, k * z, 0, 0, PartSheet.Figure(z, units));
+        }
+
+        lines.Across(0, k * length.Length, 0, 0, PartSheet.Figure(length.Length, units));
+        lines.Up(0, k * section.Height, 0, 0, PartSheet.Figure(section.Height, units));
+        return lines;
     }
 
-    private static double HeightOf(string face, SectionProperties size) => face.Contains("flange", StringComparison.Ordinal) ? size.Width : size.Height;
-
-    private static double FootOf(string face, string[] faces, SectionProperties size, double s, double foot)
+    private static IEnumerable<Mark> Hole(LengthHole hole, string part, double left, double bottom, double k, Extents section)
     {
-        double y = foot;
-        for (int i = faces.Length - 1; i >= 0 && faces[i] != face; i--)
-            y += s * HeightOf(faces[i], size) + Between;
-        return y;
+        double x = left + k * hole.Along, r = k * hole.Diameter / 2;
+        if (!OnSide(hole))
+        {
+            // seen from its side: two hidden lines through the wall
+            yield return new Line(part, [(x - r, bottom), (x - r, bottom + k * section.Height)], Pen.Hidden);
+            yield return new Line(part, [(x + r, bottom), (x + r, bottom + k * section.Height)], Pen.Hidden);
+            yield break;
+        }
+
+        double y = bottom + k * (hole.Aside - section.Bottom);
+        if (hole.Across > 0)
+        {
+            yield return new Area(part, new Outline([Loops.Rectangle(x - r, x + r, y - k * hole.Across / 2, y + k * hole.Across / 2)]), Pen.Edge, "#ffffff");
+            yield break;
+        }
+
+        double arm = r + 1.5;
+        yield return new Area(part, new Outline([Loops.Circle(2 * r)]).Moved(x, y), Pen.Edge, "#ffffff");
+        yield return new Line(part, [(x - arm, y), (x + arm, y)], Pen.Thin);
+        yield return new Line(part, [(x, y - arm), (x, y + arm)], Pen.Thin);
     }
 
-    /// <summary>The section, at a scale of its own; gives the height it reaches to.</summary>
-    private static double Section(List<Mark> marks, Shape shape, double foot)
+    private static IEnumerable<string> Words(LengthPart length, UnitSystem units)
     {
-        Extents e = shape.Outline.Extents();
-        double n = PartDrawing.Scale(e.Width, e.Height, 26, 30), s = 1000 / n, x = Wide - 30;
-        marks.Add(new Area("", shape.Outline.Onto((s, 0), (0, s)).Moved(x - s * e.Left + (26 - s * e.Width) / 2, foot - s * e.Bottom), Pen.Edge, Shade.Steel));
-        marks.Add(new Lettering("", shape.Name, x + 13, foot - 5, 2, Anchor.Middle));
-        marks.Add(new Lettering("", $"1:{Readout.Number(n)}", x + 13, foot - 9, 1.8, Anchor.Middle));
-        return foot + s * e.Height + 6;
+        string F(double x) => PartSheet.Figure(x, units);
+        yield return $"{length.Section.Name}, {F(length.Length)} long";
+        yield return length.First == length.Second ? $"both ends {length.First.Words}" : $"first end {length.First.Words}, second end {length.Second.Words}";
+        foreach (IGrouping<(double, double, string, string), LengthHole> alike in length.Holes.GroupBy(h => (Math.Round(h.Diameter, 6), Math.Round(h.Across, 6), h.Face, h.For)))
+        {
+            (double d, double across, string face, string what) = alike.Key;
+            yield return across > 0 ? $"{alike.Count()} x slot {F(d)} along, {F(across)} across, {face}: {what}" : $"{alike.Count()} x Ø{F(d)} through the {face}: {what}";
+        }
+
+        if (length.Holes.Count > 0)
+            yield return "Mark all holes from one end and one edge; drill mating parts clamped together.";
+        foreach (string note in length.Notes)
+            yield return note;
+        if (length.Rule.Length > 0)
+            yield return $"By rule: {length.Rule}.";
     }
 }

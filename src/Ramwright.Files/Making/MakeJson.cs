@@ -1,5 +1,7 @@
 using System.Text.Json;
 using Ramwright.Fabrication;
+using Ramwright.Fabrication.Bars;
+using Ramwright.Fabrication.Nesting;
 using Ramwright.Geometry;
 using Ramwright.Presses;
 using Ramwright.Quantities;
@@ -26,6 +28,13 @@ public static class MakeJson
         json.WriteString("verdict", CheckJson.Word(of.Check.Verdict));
         json.WriteString("fileSha256", of.Hash);
         json.List("parts", list.Parts, Write);
+        json.List("bars", of.Bars.Groups, Write);
+        json.List("nests", NestFiles.Named(of.Nests), Write);
+        json.List("platesWithoutSheet", of.Nests.Groups.SelectMany(g => g.Without), (w, without) =>
+        {
+            w.WriteString("mark", without.Part.Mark);
+            w.WriteNumber("count", without.Count);
+        });
         json.WriteNumber("massKg", JsonText.Round(list.Mass));
         json.Object("lifting", lifting =>
         {
@@ -105,6 +114,44 @@ public static class MakeJson
         }
 
         json.List("notes", part.Notes);
+    }
+
+    private static void Write(Utf8JsonWriter json, BarGroup group)
+    {
+        json.WriteString("section", group.Section.Name);
+        json.WriteString("steel", group.Steel?.Name ?? "");
+        json.WriteBoolean("lengthAssumed", group.Assumed);
+        json.WriteBoolean("provenLeast", group.Proven);
+        json.WriteNumber("boughtMm", Mm(group.Bought));
+        json.WriteNumber("fromRackMm", Mm(group.Used));
+        json.List("sawn", group.Bars, (b, bar) =>
+        {
+            b.WriteNumber("barMm", Mm(bar.Bar.Length));
+            b.WriteBoolean("bought", bar.Bar.Buy);
+            b.List("pieces", bar.Pieces.Select(p => p.Mark));
+            b.WriteNumber("leftMm", Mm(bar.Left));
+        });
+        json.List("without", group.Without, (w, without) =>
+        {
+            w.WriteString("mark", without.Part.Mark);
+            w.WriteNumber("count", without.Count);
+        });
+    }
+
+    private static void Write(Utf8JsonWriter json, (string Name, Nest Nest) named)
+    {
+        (string name, Nest nest) = named;
+        json.WriteString("name", name);
+        json.WriteNumber("thicknessMm", Mm(nest.Sheet.Thickness));
+        json.WriteBoolean("bought", nest.Sheet.Buy);
+        json.WriteNumber("filled", JsonText.Round(nest.Filled));
+        json.List("parts", nest.Parts, (p, part) =>
+        {
+            p.WriteString("mark", part.Part.Mark);
+            p.WriteNumber("turnedDeg", JsonText.Round(part.Turn.Angle * 180 / Math.PI));
+            p.WriteNumber("rightMm", Mm(part.Turn.Y));
+            p.WriteNumber("upMm", Mm(part.Turn.Z));
+        });
     }
 
     private static void Point(Utf8JsonWriter json, string name, Vector at) => json.Object(name, point =>

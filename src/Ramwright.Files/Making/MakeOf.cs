@@ -1,6 +1,8 @@
 using System.Security.Cryptography;
 using System.Text;
 using Ramwright.Fabrication;
+using Ramwright.Fabrication.Bars;
+using Ramwright.Fabrication.Nesting;
 using Ramwright.Ladders;
 using Ramwright.Presses;
 using Ramwright.Quantities;
@@ -11,13 +13,23 @@ namespace Ramwright.Files.Making;
 /// <param name="Press">The press file.</param>
 /// <param name="Check">The press, checked.</param>
 /// <param name="Units">Units of what is written for reading; cut files are always in millimetres.</param>
-public sealed record MakeOf(PressOnDisk Press, PressCheck Check, UnitSystem Units)
+/// <param name="Effort">How hard to look for nests; null takes the best of the first few.</param>
+public sealed record MakeOf(PressOnDisk Press, PressCheck Check, UnitSystem Units, NestEffort? Effort = null)
 {
+    private NestPlan? _nests;
+    private BarPlan? _bars;
+
     /// <summary>The press with every number settled.</summary>
     public Rig Rig => Check.Rig;
 
     /// <summary>Its parts.</summary>
     public PartList Parts { get; } = PartList.Of(Check.Rig);
+
+    /// <summary>Which plates are cut from which sheets.</summary>
+    public NestPlan Nests => _nests ??= NestPlan.Of(Parts, Rig, Effort);
+
+    /// <summary>Which lengths are sawn from which bars.</summary>
+    public BarPlan Bars => _bars ??= BarPlan.Of(Parts, Rig);
 
     /// <summary>SHA-256 of the press file's text, so that papers and file can be held against each other.</summary>
     public string Hash { get; } = Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(Press.Reading.Text)));

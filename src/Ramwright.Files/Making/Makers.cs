@@ -12,6 +12,8 @@ public static class Makers
     [
         PartFiles.Make,
         PlateFiles.Make,
+        NestFiles.Make,
+        BarFiles.Make,
     ];
 
     /// <summary>Every file of a press.</summary>

@@ -52,7 +52,7 @@ public static class PartFiles
 
     private static string Figure(double? value) => value is { } v ? Math.Round(v, 3).ToString(CultureInfo.InvariantCulture) : "";
 
-    private static string Quoted(string cell)
+    internal static string Quoted(string cell)
     {
         // a cell that begins like a formula would be run by a spreadsheet
         if (cell.Length > 0 && cell[0] is '=' or '+' or '-' or '@')

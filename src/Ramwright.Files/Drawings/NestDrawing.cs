@@ -1,0 +1,47 @@
+using Ramwright.Fabrication.Nesting;
+using Ramwright.Geometry;
+using Ramwright.Quantities;
+
+namespace Ramwright.Files.Drawings;
+
+/// <summary>A sheet of plate with the parts that are cut from it.</summary>
+public static class NestDrawing
+{
+    private const double Wide = 297, Margin = 8, Foot = 16, Head = 8;
+
+    /// <summary>Draws a nest, as wide as A4 lies.</summary>
+    /// <param name="nest">The nest.</param>
+    /// <param name="name">What the sheet is called.</param>
+    /// <param name="units">Units of the figures.</param>
+    public static Sheet Of(Nest nest, string name, UnitSystem units = UnitSystem.Metric)
+    {
+        ArgumentNullException.ThrowIfNull(nest);
+        var edge = new Outline([nest.Sheet.Edge]);
+        Extents e = edge.Extents();
+        double k = Math.Min((Wide - 2 * Margin) / e.Width, 240 / e.Height), tall = k * e.Height + Head + Foot + Margin;
+        double left = (Wide - k * e.Width) / 2 - k * e.Left, bottom = Foot - k * e.Bottom;
+        Outline On(Outline o) => o.Onto((k, 0), (0, k)).Moved(left, bottom);
+        var marks = new List<Mark> { new Area("", On(edge), Pen.Edge, "#fbfaf7") };
+        foreach (NestedPart part in nest.Parts)
+        {
+            Outline outline = On(part.Outline);
+            marks.Add(new Area(part.Part.Mark, outline, Pen.Edge, "#d6e2ea"));
+            Extents p = outline.Extents();
+            double height = Math.Clamp(Math.Min(p.Height / 3, p.Width / (1.2 * part.Part.Mark.Length)), 0.8, 4);
+            (double y, double z) = Middle(outline);
+            marks.Add(new Lettering(part.Part.Mark, part.Part.Mark, y, z - height / 2, height, Anchor.Middle));
+        }
+
+        string size = $"{PartSheet.Figure(e.Width, units)} x {PartSheet.Figure(e.Height, units)} x {PartSheet.Figure(nest.Sheet.Thickness, units)} {(units == UnitSystem.Metric ? "mm" : "in")}";
+        marks.Add(new Lettering("", name, Margin, 8.5, 3, Bold: true));
+        marks.Add(new Lettering("", $"{size}, {nest.Sheet.Steel.Name} · {nest.Parts.Count} {(nest.Parts.Count == 1 ? "part" : "parts")} · {Readout.Text(nest.Filled, Dimension.Ratio, units)} of it becomes parts", Margin, 3.5));
+        return new Sheet(name, Wide, tall, marks);
+    }
+
+    // the middle of the steel, or of the rectangle where that falls into a hole
+    private static (double, double) Middle(Outline outline)
+    {
+        AreaMoments m = outline.Moments();
+        return (m.Y, m.Z);
+    }
+}

@@ -1,0 +1,204 @@
+namespace Ramwright.Fabrication.Nesting;
+
+/// <summary>How far a search has come.</summary>
+/// <param name="Round">Plans tried.</param>
+/// <param name="Rounds">Plans to be tried.</param>
+/// <param name="Placed">Parts placed in the best plan.</param>
+/// <param name="Parts">Parts to be placed.</param>
+/// <param name="Filled">Area of parts over area of the sheets that the best plan opens.</param>
+public readonly record struct NestProgress(int Round, int Rounds, int Placed, int Parts, double Filled);
+
+/// <summary>
+/// Looks for the order of parts, and the direction in which each sheet is filled, that leave least. One change at a time is tried;
+/// a plan a little worse is followed at first, less and less towards the end. What was laid before the change is kept.
+/// </summary>
+/// <remarks>It counts rounds, not seconds: the same seed and rounds give the same plan on every machine.</remarks>
+internal sealed class NestSearch
+{
+    private const int Directions = 16;
+
+    /// <summary>How much worse a plan may be that is followed at the beginning, as a share of the parts' area.</summary>
+    private const double Warmth = 0.03;
+
+    private readonly IReadOnlyList<IReadOnlyList<NestShape>> _kinds;
+    private readonly int[] _kindOf;
+    private readonly NestTable _table;
+    private readonly double _area;
+
+    /// <param name="kinds">Each kind of part in its turns.</param>
+    /// <param name="kindOf">The kind of each part.</param>
+    /// <param name="sheets">The sheets: those that are there from the smallest up, then those to be bought.</param>
+    public NestSearch(IReadOnlyList<IReadOnlyList<NestShape>> kinds, int[] kindOf, IReadOnlyList<NestSheet> sheets)
+    {
+        (_kinds, _kindOf) = (kinds, kindOf);
+        _table = new NestTable(sheets);
+        _area = kindOf.Sum(k => kinds[k][0].Area);
+    }
+
+    private sealed record Plan(int[] Order, int[] Ways, Placement?[] Laid, double Score);
+
+    /// <summary>Runs it.</summary>
+    /// <param name="rounds">Plans to try beyond the first ones.</param>
+    /// <param name="seed">Seed of the draws.</param>
+    /// <param name="goOn">Told of each round; false ends the search with the best plan so far.</param>
+    /// <returns>For each part where it lies; null where it found no room.</returns>
+    public IReadOnlyList<Placement?> Run(int rounds, ulong seed, Func<NestProgress, bool>? goOn)
+    {
+        var draw = new SeededDraw(seed);
+        Plan best = First();
+        Plan now = best;
+        for (int round = 1; round <= rounds && !IsFull(best); round++)
+        {
+            if (goOn?.Invoke(Progress(best, round, rounds)) == false)
+                break;
+            Plan next = Changed(now, draw);
+            double allowed = Warmth * _area * (1 - (double)round / rounds) * draw.Share();
+            if (next.Score <= now.Score + allowed)
+                now = next;
+            if (now.Score < best.Score)
+                best = now;
+        }
+
+        goOn?.Invoke(Progress(best, rounds, rounds));
+        var byItem = new Placement?[_kindOf.Length];
+        for (int i = 0; i < best.Order.Length; i++)
+            byItem[best.Order[i]] = best.Laid[i];
+        return byItem;
+    }
+
+    // nothing better can come of it: all lies on the first sheet
+    private static bool IsFull(Plan plan) => plan.Laid.All(p => p is { Sheet: 0 });
+
+    private NestProgress Progress(Plan plan, int round, int rounds)
+    {
+        double parts = 0;
+        var opened = new HashSet<int>();
+        foreach (Placement? p in plan.Laid)
+        {
+            if (p is not { } at)
+                continue;
+            parts += at.Shape.Area;
+            opened.Add(at.Sheet);
+        }
+
+        double sheets = opened.Sum(s => _table.Sheets[s].Area);
+        return new NestProgress(round, rounds, plan.Laid.Count(p => p is not null), _kindOf.Length, sheets > 0 ? parts / sheets : 0);
+    }
+
+    private Plan First()
+    {
+        int n = _kindOf.Length, m = _table.Sheets.Count;
+        double High(int i) => Math.Max(_kinds[_kindOf[i]][0].Room.Width, _kinds[_kindOf[i]][0].Room.Height);
+        int[][] orders =
+        [
+            [.. Enumerable.Range(0, n).OrderByDescending(i => _kinds[_kindOf[i]][0].Area).ThenBy(i => i)],
+            [.. Enumerable.Range(0, n).OrderByDescending(High).ThenBy(i => i)],
+        ];
+        Plan? best = null;
+        foreach (int[] order in orders)
+        {
+            foreach (int way in new[] { 0, 4, 2 })
+            {
+                Plan plan = Laid(order, [.. Enumerable.Repeat(way, m)], null, 0);
+                if (best is null || plan.Score < best.Score)
+                    best = plan;
+            }
+        }
+
+        return best!;
+    }
+
+    private Plan Changed(Plan plan, SeededDraw draw)
+    {
+        int n = plan.Order.Length, kind = draw.Below(10);
+        if (kind == 0 || n < 2)
+        {
+            int[] ways = (int[])plan.Ways.Clone();
+            int sheet = draw.Below(ways.Length);
+            ways[sheet] = draw.Below(Directions);
+            int first = Array.FindIndex(plan.Laid, p => p is { } at && at.Sheet == sheet);
+            return Laid(plan.Order, ways, plan, Math.Max(0, first));
+        }
+
+        int[] order = (int[])plan.Order.Clone();
+        int a = draw.Below(n), b = draw.Below(n);
+        for (int tries = 0; tries < 8 && _kindOf[order[a]] == _kindOf[order[b]]; tries++)
+            b = draw.Below(n);
+        if (kind < 6)
+        {
+            (order[a], order[b]) = (order[b], order[a]);
+        }
+        else
+        {
+            int moved = order[a];
+            if (a < b)
+                Array.Copy(order, a + 1, order, a, b - a);
+            else
+                Array.Copy(order, b, order, b + 1, a - b);
+            order[b] = moved;
+        }
+
+        return Laid(order, plan.Ways, plan, Math.Min(a, b));
+    }
+
+    // lays parts in order; what stands before the first change lies as it did
+    private Plan Laid(int[] order, int[] ways, Plan? before, int from)
+    {
+        int n = order.Length, m = _table.Sheets.Count;
+        var laid = new Placement?[n];
+        var on = new List<Placement>[m];
+        for (int s = 0; s < m; s++)
+            on[s] = [];
+        // what found no room on a sheet finds none when more lies there
+        var full = new bool[m, _kinds.Count];
+        for (int i = 0; i < n; i++)
+        {
+            int item = order[i], k = _kindOf[item];
+            if (before is not null && i < from)
+                laid[i] = before.Laid[i];
+            else
+            {
+                for (int s = 0; s < m && laid[i] is null; s++)
+                {
+                    if (full[s, k])
+                        continue;
+                    double angle = ways[s] * 2 * Math.PI / Directions;
+                    laid[i] = _table.Best(item, _kinds[k], s, on[s], new Spot(Math.Sin(angle), Math.Cos(angle)));
+                    full[s, k] = laid[i] is null;
+                }
+            }
+
+            if (laid[i] is { } at)
+                on[at.Sheet].Add(at);
+        }
+
+        return new Plan(order, ways, laid, Score(laid));
+    }
+
+    // in this order: what finds no room, what must be bought, what is opened; then how unevenly the sheets are filled
+    private double Score(Placement?[] laid)
+    {
+        double placed = 0, bought = 0, opened = 0, uneven = 0;
+        var filled = new double[_table.Sheets.Count];
+        foreach (Placement? p in laid)
+        {
+            if (p is not { } at)
+                continue;
+            placed += at.Shape.Area;
+            filled[at.Sheet] += at.Shape.Area;
+        }
+
+        for (int s = 0; s < filled.Length; s++)
+        {
+            if (filled[s] == 0)
+                continue;
+            NestSheet sheet = _table.Sheets[s];
+            if (sheet.Buy)
+                bought += sheet.Area;
+            opened += sheet.Area;
+            uneven += filled[s] * filled[s] / sheet.Area;
+        }
+
+        return 1e4 * (_area - placed) + 1e2 * bought + opened - uneven;
+    }
+}

@@ -1,0 +1,209 @@
+using System.Runtime.InteropServices;
+
+namespace Ramwright.Fabrication.Nesting;
+
+/// <summary>
+/// Lays parts onto sheets one after another: each where it reaches least far in the sheet's direction, among the places where it
+/// touches what lies there already. Places are corners of the regions it may not enter, and where their edges cross.
+/// </summary>
+internal sealed class NestTable(IReadOnlyList<NestSheet> sheets)
+{
+    /// <summary>Touching is not overlapping: less than this is no overlap, m.</summary>
+    private const double Hair = 1e-9;
+
+    private readonly Dictionary<(int Fixed, int Moving), ConvexPiece[]> _noGo = [];
+    private readonly Dictionary<(int Sheet, int Moving), ConvexPiece[]> _missing = [];
+    private readonly List<(ConvexPiece Piece, Spot At)> _around = [];
+    private readonly List<(double Reach, double Aside, Spot At)> _places = [];
+
+    public IReadOnlyList<NestSheet> Sheets { get; } = sheets;
+
+    /// <summary>Best place for a part on one sheet; null where there is none.</summary>
+    /// <param name="item">Number of the part.</param>
+    /// <param name="turns">The part in all its turns.</param>
+    /// <param name="sheet">Number of the sheet.</param>
+    /// <param name="there">What lies on it.</param>
+    /// <param name="direction">Direction in which parts shall reach least far, one long.</param>
+    public Placement? Best(int item, IReadOnlyList<NestShape> turns, int sheet, IReadOnlyList<Placement> there, Spot direction)
+    {
+        Placement? best = null;
+        (double Reach, double Aside) least = (double.PositiveInfinity, 0);
+        foreach (NestShape shape in turns)
+        {
+            if (Place(shape, sheet, there, direction, least) is not var (reach, aside, at))
+                continue;
+            least = (reach, aside);
+            best = new Placement(item, sheet, shape, at);
+        }
+
+        return best;
+    }
+
+    private (double, double, Spot)? Place(NestShape shape, int sheet, IReadOnlyList<Placement> there, Spot direction, (double Reach, double Aside) least)
+    {
+        Room sheetRoom = Sheets[sheet].Room;
+        // where its origin may come so that it stays in the rectangle
+        var room = new Room(sheetRoom.Left - shape.Room.Left, sheetRoom.Right - shape.Room.Right, sheetRoom.Bottom - shape.Room.Bottom, sheetRoom.Top - shape.Room.Top);
+        if (room.Width < -Hair || room.Height < -Hair)
+            return null;
+        Gather(shape, sheet, there, room);
+        (double reachOwn, double asideOwn) = Reach(shape, direction);
+        _places.Clear();
+        Offer(new Spot(room.Left, room.Bottom), room, direction, least.Reach - reachOwn);
+        Offer(new Spot(room.Left, room.Top), room, direction, least.Reach - reachOwn);
+        Offer(new Spot(room.Right, room.Bottom), room, direction, least.Reach - reachOwn);
+        Offer(new Spot(room.Right, room.Top), room, direction, least.Reach - reachOwn);
+        Corners(room, direction, least.Reach - reachOwn);
+        _places.Sort(Nearest);
+        foreach ((double reach, double aside, Spot at) in CollectionsMarshal.AsSpan(_places))
+        {
+            (double r, double a) = (reach + reachOwn, aside + asideOwn);
+            if (r > least.Reach + Hair || (r > least.Reach - Hair && a >= least.Aside))
+                break;
+            if (IsFree(at))
+                return (r, a, at);
+        }
+
+        return null;
+    }
+
+    // reaches that differ by less than a hair are one
+    private static readonly Comparison<(double Reach, double Aside, Spot At)> Nearest = (a, b) =>
+        Math.Round(a.Reach / Hair) is var ra && Math.Round(b.Reach / Hair) is var rb && ra != rb ? ra.CompareTo(rb) : a.Aside.CompareTo(b.Aside);
+
+    // the farthest corner in the direction, and square to it
+    private static (double, double) Reach(NestShape shape, Spot direction)
+    {
+        double reach = double.NegativeInfinity, aside = double.NegativeInfinity;
+        var square = new Spot(-direction.Y, direction.X);
+        foreach (ConvexPiece piece in shape.Pieces)
+        {
+            foreach (Spot c in piece.Corners)
+            {
+                reach = Math.Max(reach, c.Dot(direction));
+                aside = Math.Max(aside, c.Dot(square));
+            }
+        }
+
+        return (reach, aside);
+    }
+
+    private void Gather(NestShape shape, int sheet, IReadOnlyList<Placement> there, Room room)
+    {
+        _around.Clear();
+        foreach (ConvexPiece piece in Missing(sheet, shape))
+            Keep(piece, default);
+        foreach (Placement p in there)
+        {
+            foreach (ConvexPiece piece in NoGo(p.Shape, shape))
+                Keep(piece, p.At);
+        }
+
+        void Keep(ConvexPiece piece, Spot at)
+        {
+            Room r = piece.Room;
+            if (new Room(r.Left + at.X, r.Right + at.X, r.Bottom + at.Y, r.Top + at.Y).Meets(room))
+                _around.Add((piece, at));
+        }
+    }
+
+    private void Corners(Room room, Spot direction, double least)
+    {
+        Span<(ConvexPiece Piece, Spot At)> around = CollectionsMarshal.AsSpan(_around);
+        for (int i = 0; i < around.Length; i++)
+        {
+            (ConvexPiece a, Spot atA) = around[i];
+            Spot[] ca = a.Corners;
+            for (int k = 0; k < ca.Length; k++)
+            {
+                Spot p = ca[k] + atA, q = ca[k + 1 == ca.Length ? 0 : k + 1] + atA;
+                Offer(p, room, direction, least);
+                Sides(p, q, room, direction, least);
+            }
+
+            var roomA = new Room(a.Room.Left + atA.X, a.Room.Right + atA.X, a.Room.Bottom + atA.Y, a.Room.Top + atA.Y);
+            for (int j = i + 1; j < around.Length; j++)
+            {
+                (ConvexPiece b, Spot atB) = around[j];
+                if (new Room(b.Room.Left + atB.X, b.Room.Right + atB.X, b.Room.Bottom + atB.Y, b.Room.Top + atB.Y).Meets(roomA))
+                    Crossings(ca, atA, b.Corners, atB, room, direction, least);
+            }
+        }
+    }
+
+    // where an edge leaves the rectangle
+    private void Sides(Spot p, Spot q, Room room, Spot direction, double least)
+    {
+        double dx = q.X - p.X, dy = q.Y - p.Y;
+        if (dx != 0)
+        {
+            At(room.Left, (room.Left - p.X) / dx, false);
+            At(room.Right, (room.Right - p.X) / dx, false);
+        }
+
+        if (dy != 0)
+        {
+            At(room.Bottom, (room.Bottom - p.Y) / dy, true);
+            At(room.Top, (room.Top - p.Y) / dy, true);
+        }
+
+        void At(double exact, double t, bool level)
+        {
+            if (t is >= 0 and <= 1)
+                Offer(level ? new Spot(p.X + t * dx, exact) : new Spot(exact, p.Y + t * dy), room, direction, least);
+        }
+    }
+
+    private void Crossings(Spot[] a, Spot atA, Spot[] b, Spot atB, Room room, Spot direction, double least)
+    {
+        for (int i = 0; i < a.Length; i++)
+        {
+            Spot p = a[i] + atA, q = a[i + 1 == a.Length ? 0 : i + 1] + atA;
+            double px = q.X - p.X, py = q.Y - p.Y;
+            for (int j = 0; j < b.Length; j++)
+            {
+                Spot r = b[j] + atB, s = b[j + 1 == b.Length ? 0 : j + 1] + atB;
+                double rx = s.X - r.X, ry = s.Y - r.Y, cross = px * ry - py * rx;
+                if (cross == 0)
+                    continue;
+                double t = ((r.X - p.X) * ry - (r.Y - p.Y) * rx) / cross, u = ((r.X - p.X) * py - (r.Y - p.Y) * px) / cross;
+                if (t is >= 0 and <= 1 && u is >= 0 and <= 1)
+                    Offer(new Spot(p.X + t * px, p.Y + t * py), room, direction, least);
+            }
+        }
+    }
+
+    private void Offer(Spot p, Room room, Spot direction, double least)
+    {
+        if (p.X < room.Left - Hair || p.X > room.Right + Hair || p.Y < room.Bottom - Hair || p.Y > room.Top + Hair)
+            return;
+        double reach = p.Dot(direction);
+        if (reach <= least + Hair)
+            _places.Add((reach, p.X * -direction.Y + p.Y * direction.X, p));
+    }
+
+    private bool IsFree(Spot p)
+    {
+        foreach ((ConvexPiece piece, Spot at) in CollectionsMarshal.AsSpan(_around))
+        {
+            if (piece.Holds(at, p, Hair))
+                return false;
+        }
+
+        return true;
+    }
+
+    private ConvexPiece[] NoGo(NestShape standing, NestShape moving)
+    {
+        if (!_noGo.TryGetValue((standing.Number, moving.Number), out ConvexPiece[]? pieces))
+            _noGo[(standing.Number, moving.Number)] = pieces = [.. from a in standing.Kept from b in moving.Pieces select a.NoGo(b)];
+        return pieces;
+    }
+
+    private ConvexPiece[] Missing(int sheet, NestShape moving)
+    {
+        if (!_missing.TryGetValue((sheet, moving.Number), out ConvexPiece[]? pieces))
+            _missing[(sheet, moving.Number)] = pieces = [.. from a in Sheets[sheet].Missing from b in moving.Pieces select a.NoGo(b)];
+        return pieces;
+    }
+}

@@ -1,0 +1,38 @@
+using NetTopologySuite.Geometries;
+using Ramwright.Fabrication.Nesting;
+using Ramwright.Geometry;
+
+namespace Ramwright.Tests.Fabrication.Nesting;
+
+/// <summary>Holds that no part of a nest meets another or leaves its sheet, by the true outlines and another way of reckoning than the search's.</summary>
+internal static class Apart
+{
+    private const double Hair = 1e-7;
+
+    public static void Holds(NestGroup group, double partGap, double edgeGap)
+    {
+        foreach (Nest nest in group.Nests)
+        {
+            Polygon sheet = Polygon(nest.Sheet.Edge);
+            Polygon[] parts = [.. nest.Parts.Select(p => Polygon(p.Outline.Loops[0]))];
+            for (int i = 0; i < parts.Length; i++)
+            {
+                Assert.True(sheet.Buffer(Hair).Covers(parts[i]), $"{nest.Parts[i].Part.Mark} leaves its sheet");
+                Assert.True(parts[i].Distance(sheet.ExteriorRing) >= edgeGap - Hair, $"{nest.Parts[i].Part.Mark} is nearer to the edge than {edgeGap}");
+                for (int j = 0; j < i; j++)
+                {
+                    if (partGap > 0)
+                        Assert.True(parts[i].Distance(parts[j]) >= partGap - Hair, $"{nest.Parts[i].Part.Mark} and {nest.Parts[j].Part.Mark} are {parts[i].Distance(parts[j])} apart");
+                    else
+                        Assert.True(parts[i].Buffer(-Hair).Intersection(parts[j]).Area < 1e-12, $"{nest.Parts[i].Part.Mark} overlaps {nest.Parts[j].Part.Mark}");
+                }
+            }
+        }
+    }
+
+    private static Polygon Polygon(IReadOnlyList<Corner> loop)
+    {
+        (double Y, double Z)[] p = new Outline([loop]).Polygons(1e-5)[0];
+        return new Polygon(new LinearRing([.. p.Append(p[0]).Select(c => new Coordinate(c.Y, c.Z))]));
+    }
+}
