@@ -4,9 +4,9 @@ using Ramwright.Quantities;
 namespace Ramwright.Files.Dossier;
 
 /// <summary>What is needed, what it costs, and whether it is worth building.</summary>
-internal static class CostChapter
+public static class CostChapter
 {
-    public static Chapter Of(Papers p)
+    internal static Chapter Of(Papers p)
     {
         CostSheet sheet = p.Costs;
         var rows = new List<IReadOnlyList<string>>();
@@ -32,7 +32,7 @@ internal static class CostChapter
         if (sheet.Instead is { } bought && sheet.Saved is { } saved)
         {
             facts.Add((bought.Name ?? "a finished press", Money(sheet, bought.Price ?? 0), "bought"));
-            facts.Add((saved >= 0 ? "building saves" : "building costs more by", Money(sheet, Math.Abs(saved)), sheet.SavedAnHour is { } hour ? $"{Money(sheet, hour)} for each hour of your work" : ""));
+            facts.Add((saved >= 0 ? "building saves" : "building costs more by", Money(sheet, Math.Abs(saved)), (sheet.SavedAnHour is { } hour ? $"{Money(sheet, hour)} for each hour of your work" : "hours not counted") + Short(sheet)));
         }
 
         if (facts.Count > 0)
@@ -54,6 +54,9 @@ internal static class CostChapter
 
     /// <summary>A sum of money, in the words of the file.</summary>
     public static string Money(CostSheet sheet, double sum) => sheet.Currency.Length > 0 ? $"{Figure(sum)} {sheet.Currency}" : Figure(sum);
+
+    /// <summary>That a sum is short, where it is.</summary>
+    public static string Short(CostSheet sheet) => sheet.WithoutPrice.Count > 0 ? $"; {sheet.WithoutPrice.Count} lines have no price yet" : "";
 
     private static string Figure(double sum) => sum.ToString("0.00", System.Globalization.CultureInfo.InvariantCulture);
 

@@ -20,7 +20,7 @@ internal static class DrillingChapter
                 Caption = "Holes",
             });
             blocks.Add(new Grid([new("where", 2.8), new("thread", 1.3), new("class", 0.9), new("torque", 1.2, true), new("preload, least", 1.4, true), new("usual", 1.2, true), new("most", 1.2, true)],
-                [.. table.Bolts.Where(b => b.Setting is not null).Select(b => (IReadOnlyList<string>)[b.Where, b.Thread.Name, b.Grade, p.T(b.Setting!.Torque, Dimension.Moment), p.T(b.Setting.Least, Dimension.Force), p.T(b.Setting.Usual, Dimension.Force), p.T(b.Setting.Most, Dimension.Force)])])
+                [.. table.Bolts.Where(b => b.Setting is not null).Select(b => (IReadOnlyList<string>)[b.Where, b.Thread.Name, b.Grade, p.Torque(b.Setting!.Torque), p.T(b.Setting.Least, Dimension.Force), p.T(b.Setting.Usual, Dimension.Force), p.T(b.Setting.Most, Dimension.Force)])])
             {
                 Caption = "Torque, threads and heads lightly oiled",
             });

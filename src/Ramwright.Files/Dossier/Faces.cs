@@ -40,7 +40,7 @@ internal static class Faces
             if (face.Has(c))
                 fit.Append(c);
             else
-                fit.Append(c switch { '∛' => "³√", '⁻' => "^−", '⌀' => "Ø", '☐' or '□' => "[ ]", '\u2062' or '\u200b' or '\ufe0f' => "", '\u0304' => "¯", _ => char.IsSurrogate(c) ? "" : "?" });
+                fit.Append(c switch { '∛' => "³√", '⁻' => "^−", '⌀' => "Ø", '☐' or '□' => "[ ]", '\u2062' or '\u200b' or '\ufe0f' => "", '\u0304' => "", _ => char.IsSurrogate(c) ? "" : "?" });
         }
 
         return fit.ToString();

@@ -35,6 +35,44 @@ internal sealed class Leaf(string chapter, bool landscape = false)
         _marks.Add(on => on.DrawString(fit, Faces.Font(size, heavy), grey ? Grey : Black, at, baseline));
     }
 
+    /// <summary>Writes a line of a formula: what stands behind an underscore is set low and small.</summary>
+    public void Formula(string text, double x, double baseline, double size, bool heavy = false, bool grey = false, bool right = false)
+    {
+        double at = right ? x - FormulaWidth(text, size, heavy) : x;
+        foreach ((string run, bool low) in Runs(text))
+        {
+            double height = low ? 0.76 * size : size;
+            Text(run, at, low ? baseline + 0.2 * size : baseline, height, heavy, grey);
+            at += Faces.Width(Faces.Fit(run), height, heavy);
+        }
+    }
+
+    /// <summary>Width of a line of a formula, points.</summary>
+    public static double FormulaWidth(string text, double size, bool heavy = false) =>
+        Runs(text).Sum(r => Faces.Width(Faces.Fit(r.Text), r.Low ? 0.76 * size : size, heavy));
+
+    private static IEnumerable<(string Text, bool Low)> Runs(string text)
+    {
+        int from = 0;
+        for (int i = 0; i < text.Length; i++)
+        {
+            // an underscore after a letter begins what is set low; it ends with the name
+            if (text[i] != '_' || i == 0 || !(char.IsLetterOrDigit(text[i - 1]) || text[i - 1] == '\u0304') || i + 1 == text.Length || !char.IsLetterOrDigit(text[i + 1]))
+                continue;
+            int end = i + 1;
+            while (end < text.Length && (char.IsLetterOrDigit(text[end]) || text[end] is '.' or '\'' or '′' && end + 1 < text.Length && char.IsLetterOrDigit(text[end + 1])))
+                end++;
+            if (i > from)
+                yield return (text[from..i], false);
+            yield return (text[(i + 1)..end].Replace('_', ','), true);
+            from = end;
+            i = end - 1;
+        }
+
+        if (from < text.Length)
+            yield return (text[from..], false);
+    }
+
     /// <summary>A line.</summary>
     public void Rule(double x1, double y1, double x2, double y2, double width = 0.4, bool grey = false) =>
         _marks.Add(on => on.DrawLine(new XPen(grey ? XColor.FromGrayScale(0.6) : XColors.Black, width), x1, y1, x2, y2));

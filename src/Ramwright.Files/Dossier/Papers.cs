@@ -11,8 +11,7 @@ namespace Ramwright.Files.Dossier;
 
 /// <summary>All that the papers of a press are written from; each plan is drawn up once.</summary>
 /// <param name="Of">The press and its parts.</param>
-/// <param name="Day">The day that stands on the papers; null leaves it to be written in.</param>
-public sealed record Papers(MakeOf Of, DateOnly? Day)
+public sealed record Papers(MakeOf Of)
 {
     /// <summary>The press, checked.</summary>
     public PressCheck Check => Of.Check;
@@ -37,6 +36,12 @@ public sealed record Papers(MakeOf Of, DateOnly? Day)
     /// <summary>A force as it is talked about.</summary>
     public string F(double newtons) => ForceText.Of(newtons, Of.Units);
 
+    /// <summary>A tightening torque: newton metres whatever its size, for so wrenches are marked.</summary>
+    public string Torque(double si) => Of.Units == UnitSystem.Metric ? $"{Readout.Number(si, 3)} N·m" : T(si, Dimension.Moment);
+
+    /// <summary>Heat, kilowatt-hours: what gas and electricity are sold by.</summary>
+    public static string Heat(double joules) => $"{Readout.Number(joules / 3.6e6, 2)} kWh";
+
     /// <summary>What stands where neither file nor rule says anything.</summary>
     public const string Open = Drawings.CircuitComponent.Open;
 
@@ -44,7 +49,7 @@ public sealed record Papers(MakeOf Of, DateOnly? Day)
     public string FileName => Path.GetFileName(Of.Press.Reading.FileName);
 
     /// <summary>The day as it stands on the papers.</summary>
-    public string DayText => Day is { } day ? day.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture) : "date: ____________";
+    public string DayText => Of.Day is { } day ? day.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture) : "date: ____________";
 
     /// <summary>What stands at the foot of every page.</summary>
     public string Stamp => $"{FileName} · SHA-256 {Of.Hash[..16]} · {DayText} · a calculation, not a certificate";

@@ -278,7 +278,7 @@ internal sealed class Typesetter
         IReadOnlyList<string> meaning = Wrapping.Lines(s.Meaning, room - Faces.Width(Faces.Fit(result), Small, true) - 12, Small);
         Keep((meaning.Count + formula.Count + with.Count + source.Count) * SmallLeading + 2);
         Now.Text($"{s.Number}", Leaf.Left + indent - 6, _y + Small, Small, grey: true, right: true);
-        Now.Text(result, Leaf.Left + Width, _y + Small, Small, heavy: true, right: true);
+        Now.Formula(result, Leaf.Left + Width, _y + Small, Small, heavy: true, right: true);
         Put(meaning, false, Small);
         Put(formula, false, Small);
         Put(with, true, Small);
@@ -289,7 +289,7 @@ internal sealed class Typesetter
         {
             foreach (string line in lines)
             {
-                Now.Text(line, Leaf.Left + indent, _y + Small, size, grey: grey);
+                Now.Formula(line, Leaf.Left + indent, _y + Small, size, grey: grey);
                 _y += SmallLeading;
             }
         }

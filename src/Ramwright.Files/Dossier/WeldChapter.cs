@@ -5,9 +5,9 @@ using Ramwright.Quantities;
 namespace Ramwright.Files.Dossier;
 
 /// <summary>The weld plan: seams, heat, order, and what must be tested first.</summary>
-internal static class WeldChapter
+public static class WeldChapter
 {
-    public static Chapter Of(Papers p)
+    internal static Chapter Of(Papers p)
     {
         WeldPlan plan = p.Welds;
         if (plan.Lines.Count == 0 && plan.Open.Count == 0)
@@ -23,7 +23,7 @@ internal static class WeldChapter
                 ("steel before heating", p.T(w.SteelTemperature, Dimension.Temperature), Said(p, "welding.steel-temperature")),
                 ("weld laid down", p.T(plan.Deposit, Dimension.Mass), $"{p.T(plan.Filler, Dimension.Mass)} of filler with stubs and spatter{(plan.Gas > 0 ? $"; {p.T(plan.Gas, Dimension.Volume)} of gas" : "")}"),
                 ("time", Hours(plan.ArcTime), $"of burning arc; about {Hours(plan.WorkTime)} with cleaning and turning"),
-                ("preheating", plan.HeatingTime > 0 ? Hours(plan.HeatingTime) : "none", plan.HeatingTime > 0 ? $"with a torch of {p.T(w.Torch, Dimension.Power)}, {Readout.Number(plan.Fuel / 3.6e6)} kWh of gas; measure, do not guess" : ""),
+                ("preheating", plan.HeatingTime > 0 ? Hours(plan.HeatingTime) : "none", plan.HeatingTime > 0 ? $"with a torch of {p.T(w.Torch, Dimension.Power)}, {Papers.Heat(plan.Fuel)} of gas; measure, do not guess" : ""),
             ]),
         };
         if (plan.Lines.Count > 0)
@@ -92,18 +92,13 @@ internal static class WeldChapter
     /// <summary>What to do about a seam, with its heat, in the reader's units.</summary>
     public static string Advice(Papers p, WeldLine line)
     {
-        string advice = line.Preheating.Advice switch
-        {
-            WeldAdvice.Preheat => "",
-            WeldAdvice.Weld => line.Preheating.Why,
-            _ => line.Preheating.Why,
-        };
+        string advice = line.Preheating.Why;
         if (line.Preheating.Temperature is { } t)
         {
             advice = $"Heat to {p.T(t, Dimension.Temperature)} and keep it there until the last run; between runs never above {p.T(Preheating.MostBetweenRuns, Dimension.Temperature)}. "
                 + $"Take the temperature {p.T(HeatUp.MeasureAt(line.Seam.Thicker), Dimension.Length)} beside the seam, {p.T(HeatUp.WaitFor(line.Seam.Thicker), Dimension.Time, 2)} after the flame is off (EN ISO 13916).";
             if (line.HeatUp is { } heat)
-                advice += $" At each place about {p.T(heat.Mass, Dimension.Mass, 2)} of steel take {p.T(heat.Heat, Dimension.Energy, 2)} and lose {p.T(heat.Lost, Dimension.Energy, 1)} to the air meanwhile: {Hours(heat.Time)} with this torch, {Readout.Number(heat.Fuel / 3.6e6, 2)} kWh of gas.";
+                advice += $" At each place about {p.T(heat.Mass, Dimension.Mass, 2)} of steel take {Papers.Heat(heat.Heat)} and lose {Papers.Heat(heat.Lost)} to the air meanwhile: {Hours(heat.Time)} with this torch, {Papers.Heat(heat.Fuel)} of gas.";
         }
 
         if (line.Preheating.Trial is { } trial)
