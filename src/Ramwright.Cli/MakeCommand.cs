@@ -14,7 +14,7 @@ internal sealed class MakeCommand(IAnsiConsole screen) : Command<MakeSettings>
         if (PressLoad.Open(settings, screen) is not var (press, check, units))
             return ExitCode.WrongInput;
         var watch = new NestWatch(screen, settings);
-        var of = new MakeOf(press, check, units, new NestEffort(settings.Rounds, (ulong)(uint)settings.Seed, watch.GoesOn));
+        var of = new MakeOf(press, check, units, new NestEffort(settings.Rounds, (ulong)(uint)settings.Seed, watch.GoesOn)) { Day = settings.Day };
         IReadOnlyList<OutFile> files = Makers.Files(of);
         watch.Done();
         if (settings.Out is { } folder && OutFolder.Write(folder, files, settings.Force) is { } fault)

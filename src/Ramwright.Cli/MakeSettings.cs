@@ -1,4 +1,5 @@
 using System.ComponentModel;
+using System.Globalization;
 using Spectre.Console.Cli;
 
 namespace Ramwright.Cli;
@@ -24,7 +25,18 @@ internal sealed class MakeSettings : PressSettings
     [DefaultValue(1)]
     public int Seed { get; init; }
 
+    [CommandOption("--date <DAY>")]
+    [Description("The day that stands on the papers, as 2026-11-28; today where nothing is said.")]
+    public string? Date { get; init; }
+
+    /// <summary>The day that stands on the papers.</summary>
+    public DateOnly Day => TryDay(out DateOnly day) ? day : DateOnly.FromDateTime(DateTime.Now);
+
     public override Spectre.Console.ValidationResult Validate() => Rounds is < 0 or > 1_000_000
         ? Spectre.Console.ValidationResult.Error("--rounds: a number from 0 to 1000000 is wanted")
+        : Date is not null && !TryDay(out _)
+        ? Spectre.Console.ValidationResult.Error($"--date {Date}: a day written as 2026-11-28 is wanted")
         : base.Validate();
+
+    private bool TryDay(out DateOnly day) => DateOnly.TryParseExact(Date, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out day);
 }

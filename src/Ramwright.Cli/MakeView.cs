@@ -1,4 +1,5 @@
 using Ramwright.Fabrication;
+using Ramwright.Files.Dossier;
 using Ramwright.Files.Making;
 using Ramwright.Geometry;
 using Ramwright.Ladders;
@@ -26,6 +27,7 @@ internal static class MakeView
         Lengths(list, units, screen);
         StockView.Show(of, screen);
         Bought(list, screen);
+        PaperView.Show(new Papers(of), screen);
         screen.Heading("Mass", "and lifting");
         screen.Paragraph($"{Readout.Text(list.Mass, Dimension.Mass, units)} of listed parts. Centre of gravity of what is placed: {Point(list.Lifting.Centre, units)}.");
         foreach (string caution in list.Lifting.Cautions)

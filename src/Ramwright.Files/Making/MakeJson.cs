@@ -2,6 +2,7 @@ using System.Text.Json;
 using Ramwright.Fabrication;
 using Ramwright.Fabrication.Bars;
 using Ramwright.Fabrication.Nesting;
+using Ramwright.Files.Dossier;
 using Ramwright.Geometry;
 using Ramwright.Presses;
 using Ramwright.Quantities;
@@ -35,6 +36,7 @@ public static class MakeJson
             w.WriteString("mark", without.Part.Mark);
             w.WriteNumber("count", without.Count);
         });
+        PaperJson.Write(json, new Papers(of));
         json.WriteNumber("massKg", JsonText.Round(list.Mass));
         json.Object("lifting", lifting =>
         {

@@ -19,6 +19,9 @@ public sealed record MakeOf(PressOnDisk Press, PressCheck Check, UnitSystem Unit
     private NestPlan? _nests;
     private BarPlan? _bars;
 
+    /// <summary>The day that stands on the papers; null leaves it to be written in by hand.</summary>
+    public DateOnly? Day { get; init; }
+
     /// <summary>The press with every number settled.</summary>
     public Rig Rig => Check.Rig;
 

@@ -1,3 +1,5 @@
+using Ramwright.Files.Dossier;
+
 namespace Ramwright.Files.Making;
 
 /// <summary>Makes some of the files of a press.</summary>
@@ -14,6 +16,7 @@ public static class Makers
         PlateFiles.Make,
         NestFiles.Make,
         BarFiles.Make,
+        PaperFiles.Make,
     ];
 
     /// <summary>Every file of a press.</summary>

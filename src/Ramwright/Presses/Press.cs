@@ -68,6 +68,18 @@ public sealed record Press
     [Says("the factors between the force at which a part gives and the force it is safe to")]
     public Factors? Factors { get; init; }
 
+    /// <summary>How the press is welded.</summary>
+    [Says("how the press is welded: process, hydrogen, current, and what is known of the steel")]
+    public Welder? Welding { get; init; }
+
+    /// <summary>What things cost.</summary>
+    [Says("what things cost, in your own money")]
+    public Prices? Costs { get; init; }
+
+    /// <summary>What stands on drawings and rating plate.</summary>
+    [Says("what stands on the drawings and on the rating plate")]
+    public PaperWork? Papers { get; init; }
+
     /// <summary>What a kilogram of steel costs, in the person's own money.</summary>
     [Says("what a kilogram of steel costs, in your own money"), Measure(Dimension.Number, "1.6", UpTo = 1e6)]
     public double? PricePerKg { get; init; }

@@ -27,6 +27,7 @@ public static class PressRules
         if (press.Frame is { } frame)
             FrameRules.Check(frame, press.Loading, shelf, faults);
         JobRules.Check(press, shelf, faults);
+        WelderRules.Check(press, faults);
         MakingRules.Check(press, faults);
         return faults;
     }

@@ -62,6 +62,9 @@ public static class Resolver
             Ram = ram,
             Pull = pull,
             Jobs = jobs,
+            Welding = ResolveWelder.Of(press.Welding, shelf),
+            Costs = Costs(press),
+            Papers = press.Papers ?? new PaperWork(),
             OwnParts = ownParts,
             Sheets = sheets,
             Bars = bars,
@@ -70,6 +73,12 @@ public static class Resolver
             Assumed = assume.Made,
             Cautions = assume.Cautions,
         };
+    }
+
+    private static Prices Costs(Press press)
+    {
+        Prices said = press.Costs ?? new Prices();
+        return said with { SteelPerKg = said.SteelPerKg ?? press.PricePerKg };
     }
 
     internal static T Needed<T>(T? value, string path)

@@ -31,6 +31,12 @@ public sealed record Rig
     public RigPullGear? Pull { get; init; }
     /// <summary>The jobs it is to do.</summary>
     public IReadOnlyList<RigJob> Jobs { get; init; } = [];
+    /// <summary>How it is welded; what was assumed of that is listed there.</summary>
+    public required RigWelder Welding { get; init; }
+    /// <summary>What things cost, as it was said; nothing is assumed.</summary>
+    public Prices Costs { get; init; } = new();
+    /// <summary>What stands on drawings and rating plate, as it was said; nothing is assumed.</summary>
+    public PaperWork Papers { get; init; } = new();
     /// <summary>Parts of the builder's own.</summary>
     public IReadOnlyList<RigOwnPart> OwnParts { get; init; } = [];
     /// <summary>Plates to cut from.</summary>

@@ -1,0 +1,297 @@
+namespace Ramwright.Files.Dossier;
+
+/// <summary>Lays blocks out on pages, from top to bottom.</summary>
+internal sealed class Typesetter
+{
+    public const double Body = 9.2, Leading = 12.6, Small = 7.9, SmallLeading = 10.4;
+
+    private readonly List<Leaf> _leaves = [];
+    private string _chapter = "";
+    private double _y;
+
+    public IReadOnlyList<Leaf> Leaves => _leaves;
+
+    private Leaf Now => _leaves[^1];
+    private double Width => Now.Width - Leaf.Left - Leaf.Right;
+    private double Floor => Now.Height - Leaf.Bottom;
+
+    /// <summary>Begins a chapter on a new page.</summary>
+    public void Begin(Chapter chapter)
+    {
+        _chapter = chapter.Name;
+        if (chapter.Blocks is [Picture { OwnPage: true }, ..])
+        {
+            // a drawing as large as the page bears its own title
+            Set(chapter.Blocks);
+            return;
+        }
+
+        Turn();
+        foreach (string line in Wrapping.Lines(chapter.Name, Width, 17, true))
+        {
+            Now.Text(line, Leaf.Left, _y + 15, 17, heavy: true);
+            _y += 22;
+        }
+
+        Now.Rule(Leaf.Left, _y + 1, Now.Width - Leaf.Right, _y + 1, 0.9);
+        _y += 14;
+        Set(chapter.Blocks);
+    }
+
+    /// <summary>Begins the front page.</summary>
+    public void Front(Book book, Func<Chapter, int> page)
+    {
+        Turn();
+        _y += 26;
+        foreach (string line in Wrapping.Lines(book.Title, Width, 28, true))
+        {
+            Now.Text(line, Leaf.Left, _y + 24, 28, heavy: true);
+            _y += 34;
+        }
+
+        Now.Text(book.Subtitle, Leaf.Left, _y + 12, 12, grey: true);
+        _y += 26;
+        Now.Rule(Leaf.Left, _y, Now.Width - Leaf.Right, _y, 1.4);
+        _y += 16;
+        Set(book.Front);
+        _y += 8;
+        Keep(30 + book.Chapters.Count * 15.0);
+        Set(new Heading("Contents"));
+        foreach (Chapter chapter in book.Chapters)
+        {
+            Keep(15);
+            string number = $"{page(chapter)}";
+            double from = Leaf.Left + Faces.Width(chapter.Name, 10) + 4, to = Now.Width - Leaf.Right - Faces.Width(number, 10) - 4, y = _y + 10;
+            Now.Text(chapter.Name, Leaf.Left, y, 10);
+            Now.Text(number, Now.Width - Leaf.Right, y, 10, right: true);
+            Now.Add(on => on.DrawLine(new PdfSharp.Drawing.XPen(PdfSharp.Drawing.XColor.FromGrayScale(0.6), 0.5) { DashPattern = [1, 4] }, from, y - 1, to, y - 1));
+            _y += 15;
+        }
+    }
+
+    private void Turn(bool landscape = false)
+    {
+        _leaves.Add(new Leaf(_chapter, landscape));
+        _y = Leaf.Top;
+    }
+
+    /// <summary>Turns the page unless so much room is left on it.</summary>
+    private bool Keep(double room)
+    {
+        if (_y + room <= Floor || _y <= Leaf.Top)
+            return false;
+        Turn();
+        return true;
+    }
+
+    private void Set(IReadOnlyList<Block> blocks)
+    {
+        for (int i = 0; i < blocks.Count; i++)
+        {
+            if (blocks[i] is Heading)
+                Keep(Together(blocks, i));
+            Set(blocks[i]);
+        }
+    }
+
+    /// <summary>Height of a heading with what must not be torn from it: its paragraph, and a drawing or the beginning of a table.</summary>
+    private double Together(IReadOnlyList<Block> blocks, int at)
+    {
+        double tall = 22;
+        for (int i = at + 1; i < blocks.Count; i++)
+        {
+            switch (blocks[i])
+            {
+                case Prose p:
+                    tall += Wrapping.Lines(p.Text, Width, p.Tone == Tone.Quiet ? Small : Body).Count * Leading + 5;
+                    continue;
+                case Picture { OwnPage: false } picture:
+                    return tall + Scale(picture) * picture.Sheet.Height * PdfSheet.Mm + 10;
+                case StepLine:
+                    return tall + 46;
+                default:
+                    return tall + 44;
+            }
+        }
+
+        return tall;
+    }
+
+    private void Set(Block block)
+    {
+        if (block is not Picture && Now.Landscape)
+            Turn();
+        switch (block)
+        {
+            case Heading h:
+                Head(h);
+                break;
+            case Prose p:
+                Say(p);
+                break;
+            case Items items:
+                List(items);
+                break;
+            case Facts facts:
+                Tell(facts);
+                break;
+            case Grid grid:
+                _y = new GridSetter(grid, Width).Set(() => Now, _y, () => { Turn(); return _y; }) + 9;
+                break;
+            case Picture picture:
+                Show(picture);
+                break;
+            case StepLine step:
+                Step(step);
+                break;
+            case NewPage:
+                if (_y > Leaf.Top)
+                    Turn();
+                break;
+        }
+    }
+
+    private void Head(Heading h)
+    {
+        double size = h.Level == 2 ? 12 : 10;
+        _y += _y > Leaf.Top + 40 ? (h.Level == 2 ? 8 : 5) : 0;
+        foreach (string line in Wrapping.Lines(h.Text, Width, size, true))
+        {
+            Now.Text(line, Leaf.Left, _y + size, size, heavy: true);
+            _y += size * 1.35;
+        }
+
+        _y += 3;
+    }
+
+    private void Say(Prose p)
+    {
+        double size = p.Tone == Tone.Quiet ? Small : p.Tone == Tone.Loud ? 12 : Body, leading = p.Tone == Tone.Quiet ? SmallLeading : p.Tone == Tone.Loud ? 16.5 : Leading;
+        double inset = p.Tone == Tone.Warn ? 10 : 0;
+        foreach (string line in Wrapping.Lines(p.Text, Width - inset, size, p.Tone == Tone.Loud))
+        {
+            Keep(leading);
+            if (p.Tone == Tone.Warn)
+                Now.Fill(Leaf.Left, _y, 3, leading, 0.1);
+            Now.Text(line, Leaf.Left + inset, _y + size, size, p.Tone == Tone.Loud, p.Tone == Tone.Quiet);
+            _y += leading;
+        }
+
+        _y += 5;
+    }
+
+    private void List(Items items)
+    {
+        double indent = items.Mark == ItemMark.Number ? 20 : items.Mark == ItemMark.Box ? 17 : 12;
+        for (int i = 0; i < items.Texts.Count; i++)
+        {
+            IReadOnlyList<string> lines = Wrapping.Lines(items.Texts[i], Width - indent, Body);
+            Keep(Math.Min(2, lines.Count) * Leading);
+            double y = _y;
+            switch (items.Mark)
+            {
+                case ItemMark.Number:
+                    Now.Text($"{i + 1}", Leaf.Left + indent - 6, _y + Body, Body, heavy: true, right: true);
+                    break;
+                case ItemMark.Box:
+                    Now.Add(on => on.DrawRectangle(new PdfSharp.Drawing.XPen(PdfSharp.Drawing.XColors.Black, 0.7), Leaf.Left + 1, y + 1.6, 8.5, 8.5));
+                    break;
+                default:
+                    Now.Text("–", Leaf.Left + 2, _y + Body, Body);
+                    break;
+            }
+
+            foreach (string line in lines)
+            {
+                Keep(Leading);
+                Now.Text(line, Leaf.Left + indent, _y + Body, Body);
+                _y += Leading;
+            }
+
+            _y += items.Mark == ItemMark.Box ? 4 : 2;
+        }
+
+        _y += 4;
+    }
+
+    private void Tell(Facts facts)
+    {
+        double name = 118, value = 132;
+        foreach ((string what, string is_, string remark) in facts.Rows)
+        {
+            IReadOnlyList<string> names = Wrapping.Lines(what, name - 6, Body), values = Wrapping.Lines(is_, remark.Length > 0 ? value - 6 : Width - name, Body, true);
+            IReadOnlyList<string> remarks = remark.Length > 0 ? Wrapping.Lines(remark, Width - name - value, Small) : [];
+            double tall = Math.Max(Math.Max(names.Count, values.Count) * Leading, remarks.Count * SmallLeading + 2);
+            Keep(tall);
+            for (int i = 0; i < names.Count; i++)
+                Now.Text(names[i], Leaf.Left, _y + i * Leading + Body, Body, grey: true);
+            for (int i = 0; i < values.Count; i++)
+                Now.Text(values[i], Leaf.Left + name, _y + i * Leading + Body, Body, heavy: true);
+            for (int i = 0; i < remarks.Count; i++)
+                Now.Text(remarks[i], Leaf.Left + name + value, _y + i * SmallLeading + Body, Small, grey: true);
+            _y += tall + 1.5;
+        }
+
+        _y += 6;
+    }
+
+    /// <summary>Size on paper over its own size: one, but for what may be made smaller.</summary>
+    private double Scale(Picture picture) => picture.Shrinks ? Math.Min(1, Math.Min(Width / (picture.Sheet.Width * PdfSheet.Mm), 330 / (picture.Sheet.Height * PdfSheet.Mm))) : 1;
+
+    private void Show(Picture picture)
+    {
+        double scale = Scale(picture), wide = scale * picture.Sheet.Width * PdfSheet.Mm, tall = scale * picture.Sheet.Height * PdfSheet.Mm;
+        if (picture.OwnPage)
+        {
+            bool landscape = wide > tall;
+            if (_leaves.Count == 0 || _y > Leaf.Top || Now.Landscape != landscape || Now.Chapter != _chapter)
+                Turn(landscape);
+
+            // a sheet of the paper's own size is drawn at true size
+            double x = (Now.Width - wide) / 2, y = (Now.Height - tall) / 2;
+            Now.Add(on => PdfSheet.Draw(on, picture.Sheet, x, y));
+            _y = Floor;
+            return;
+        }
+
+        double caption = picture.Caption.Length > 0 ? 14 : 0;
+        Keep(tall + caption + 6);
+        double left = Leaf.Left + Math.Max(0, (Width - wide) / 2), top = _y;
+        Now.Add(on => PdfSheet.Draw(on, picture.Sheet, left, top, scale));
+        _y += tall + 4;
+        if (caption > 0)
+        {
+            Now.Text(picture.Caption, Leaf.Left, _y + Small, Small, grey: true);
+            _y += caption;
+        }
+
+        _y += 6;
+    }
+
+    private void Step(StepLine s)
+    {
+        const double indent = 22;
+        string result = $"{s.Symbol} = {s.Result}";
+        double room = Width - indent;
+        IReadOnlyList<string> formula = s.Formula.Length > 0 ? Wrapping.Lines($"{s.Symbol} = {s.Formula}", room, Small) : [];
+        IReadOnlyList<string> with = s.With.Length > 0 ? Wrapping.Lines("with " + s.With, room, Small) : [], source = Wrapping.Lines(s.Source, room, Small - 0.6);
+        IReadOnlyList<string> meaning = Wrapping.Lines(s.Meaning, room - Faces.Width(Faces.Fit(result), Small, true) - 12, Small);
+        Keep((meaning.Count + formula.Count + with.Count + source.Count) * SmallLeading + 2);
+        Now.Text($"{s.Number}", Leaf.Left + indent - 6, _y + Small, Small, grey: true, right: true);
+        Now.Formula(result, Leaf.Left + Width, _y + Small, Small, heavy: true, right: true);
+        Put(meaning, false, Small);
+        Put(formula, false, Small);
+        Put(with, true, Small);
+        Put(source, true, Small - 0.6);
+        _y += 3;
+
+        void Put(IReadOnlyList<string> lines, bool grey, double size)
+        {
+            foreach (string line in lines)
+            {
+                Now.Formula(line, Leaf.Left + indent, _y + Small, size, grey: grey);
+                _y += SmallLeading;
+            }
+        }
+    }
+}

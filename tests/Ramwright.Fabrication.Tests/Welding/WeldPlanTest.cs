@@ -1,0 +1,123 @@
+using Ramwright.Fabrication.Welding;
+using Ramwright.Ladders;
+using Ramwright.Presses;
+using Ramwright.Workings;
+
+namespace Ramwright.Tests.Welding;
+
+public class WeldPlanTest
+{
+    private static WeldPlan Plan(string example, params (string, string)[] changes) => WeldPlan.Of(Tests.Presses.Check(example, changes));
+
+    [Fact]
+    public void UnknownSteelIsTestedBeforeAnythingElse()
+    {
+        WeldPlan plan = Plan("railing-shop");
+        Assert.All(plan.Lines.Where(l => l.Seam.Key.StartsWith("frame", StringComparison.Ordinal)), l => Assert.Equal(WeldAdvice.TestFirst, l.Preheating.Advice));
+        Assert.True(plan.AsksForTests);
+        Assert.All(plan.Lines.Where(l => l.Preheating.Advice == WeldAdvice.TestFirst), l =>
+        {
+            Assert.Null(l.Preheating.Temperature);
+            Assert.Null(l.CoolingTime);
+            Assert.Null(l.HeatUp);
+            Assert.Contains("not known", l.Preheating.Why, StringComparison.Ordinal);
+        });
+    }
+
+    [Theory]
+    [InlineData("spring steel"), InlineData("rail steel"), InlineData("fork tine"), InlineData("tool steel"), InlineData("shaft"), InlineData("rebar"), InlineData("C45+N"), InlineData("C45+QT"), InlineData("42CrMo4+QT"), InlineData("wrought iron")]
+    public void SteelThatHardensIsNotWelded(string steel)
+    {
+        WeldPlan plan = Plan("railing-shop", Tests.Presses.ArmsOf(steel));
+        WeldLine arms = plan.Lines.First(l => l.Seam.Key == "frame.arm-joint.weld");
+        Assert.Equal(WeldAdvice.DoNotWeld, arms.Preheating.Advice);
+        Assert.Null(arms.Preheating.Temperature);
+    }
+
+    [Fact]
+    public void AnAnalysisSettlesWhatUnknownSteelTakes()
+    {
+        WeldPlan plan = Plan("railing-shop", ("jobs:\n", "welding:\n  process: wire\n  analyses:\n    - { steel: unknown, carbon: 0.19 %, manganese: 1.3 %, silicon: 0.3 %, copper: 0.2 %, chromium: 0.1 % }\njobs:\n"));
+        WeldLine arms = plan.Lines.First(l => l.Seam.Key == "frame.arm-joint.weld");
+        Assert.NotEqual(WeldAdvice.TestFirst, arms.Preheating.Advice);
+        // the analysis, .19 + 1.3/10 + .3/20, is worse than the worst S275, .3295
+        Near.Absolute(.335, arms.Preheating.Cet!.Value, 1e-9);
+        Assert.Equal(WeldAdvice.Weld, Plan("railing-shop", ("jobs:\n", "welding:\n  process: wire\n  analyses:\n    - { steel: unknown, carbon: 0.12 %, manganese: 0.6 % }\n    - { steel: S275, carbon: 0.12 %, manganese: 0.6 % }\njobs:\n"))
+            .Lines.First(l => l.Seam.Key == "frame.arm-joint.weld").Preheating.Advice);
+    }
+
+    [Fact]
+    public void TheSumsOfASlotAreThoseByHand()
+    {
+        PressCheck check = Tests.Presses.Check("railing-shop", Tests.Presses.ArmsOf("S355"));
+        WeldPlan plan = WeldPlan.Of(check);
+        WeldLine[] arms = [.. plan.Lines.Where(l => l.Seam.Key == "frame.arm-joint.weld")];
+        // a flat 200 x 30 through a slot, both faces: 2·2·(200 + 30) mm at each of two arms
+        Near.Relative(2 * 2 * 2 * .230, arms.Sum(l => l.Seam.Length * l.Seam.Count), 1e-9);
+        WeldLine arm = arms[0];
+        Near.Relative(1.1 * .5 * 64e-6 * 7850 * arm.Seam.Length * arm.Seam.Count, arm.Deposit, 1e-9);
+        RigWelder w = check.Rig.Welding;
+        Near.Relative(arm.Deposit / w.Rate, arm.ArcTime, 1e-12);
+        // 1.2 kg/h at 2.5 mm/s lays 16.99 mm² at most: 35.2 mm² take three runs of 11.73 mm², at 3.62 mm/s
+        Assert.Equal(3, arm.Runs);
+        Near.Relative(1.2 / 3600 / 7850 / (35.2e-6 / 3), arm.Travel, 1e-9);
+        Near.Relative(.8 * 24 * 125 / (1000 * 1000 * arm.Travel), arm.HeatInput, 1e-9);
+        double cet = .24 + .55 / 20 + .6 * (.45 - .24 - .55 / 15);
+        double tp = 697 * cet + 160 * Math.Tanh(30 / 35.0) + 62 * Math.Pow(10, .35) + (53 * cet - 32) * arm.HeatInput - 328;
+        Near.Relative(tp, arm.Preheating.ByB!.Value, 1e-9);
+        Assert.Equal(Math.Ceiling(tp / 10) * 10, arm.Preheating.Temperature);
+        Assert.NotNull(arm.HeatUp);
+        Assert.True(plan.Fuel > 0 && plan.HeatingTime > 0);
+    }
+
+    [Fact]
+    public void MoreHydrogenMoreCarbonAndThickerSteelNeverAskForLess()
+    {
+        double At(string steel, string hydrogen) => Plan("railing-shop",
+            [.. Tests.Presses.ArmsOf(steel), ("jobs:\n", $"welding: {{ process: wire, hydrogen: {hydrogen} }}\njobs:\n")]).Lines.Max(l => l.Preheating.Temperature ?? 0);
+        Assert.True(At("S235", "5") <= At("S275", "5") && At("S275", "5") <= At("S355", "5"));
+        Assert.True(At("S355", "3") <= At("S355", "5") && At("S355", "5") <= At("S355", "10") && At("S355", "10") <= At("S355", "20"));
+    }
+
+    [Fact]
+    public void AFillerTooWetForEveryMethodIsRefused() =>
+        Assert.All(Plan("railing-shop", [.. Tests.Presses.ArmsOf("S355"), ("jobs:\n", "welding: { process: stick, hydrogen: 25 }\njobs:\n")]).Lines,
+            l => Assert.NotEqual(WeldAdvice.Weld, l.Preheating.Advice));
+
+    [Fact]
+    public void ABoltedPressHasNoWeldPlan()
+    {
+        WeldPlan plan = Plan("wherry-yard");
+        Assert.Empty(plan.Lines);
+        Assert.Empty(plan.Sequence);
+        Assert.Equal(0, plan.Deposit);
+    }
+
+    [Fact]
+    public void EveryStepOfASeamIsShownAndHolds()
+    {
+        PressCheck check = Tests.Presses.Check("railing-shop", Tests.Presses.ArmsOf("S355"));
+        foreach (Seam seam in Seams.Of(check).Given)
+        {
+            var w = new Working();
+            WeldLine.Of(seam, check.Rig.Welding, w);
+            WorkingCheck.Holds(w);
+        }
+    }
+
+    [Fact]
+    public void AGussetAndAButtAreReckonedApart()
+    {
+        PressCheck check = Tests.Presses.Check("wherry-yard",
+            ("crown-joint: { kind: bolt, fit: lapped, thread: M24, class: 8.8, count: 4, pitch: 90 mm, gauge: 110 mm, edge: 50 mm, shear-planes: 2 }",
+            "crown-joint: { kind: weld, fit: between, weld: { kind: butt }, gusset: { leg-along: 150 mm, leg-up: 150 mm, thickness: 12 mm, count: 2, steel: S275, weld: { leg: 8 mm } } }"));
+        WeldPlan plan = WeldPlan.Of(check);
+        WeldLine gusset = plan.Lines.First(l => l.Seam.Name.StartsWith("gussets", StringComparison.Ordinal)), butt = plan.Lines.First(l => l.Seam.Kind == WeldKind.Butt);
+        // two faces, two plates, two legs of 150 mm at each of two corners
+        Near.Relative(2 * 2 * .300, gusset.Seam.Length, 1e-12);
+        Assert.Equal(2, gusset.Seam.Count);
+        Assert.Contains("bevel", butt.Seam.Preparation, StringComparison.Ordinal);
+        Assert.Contains(plan.Sequence, s => s.StartsWith("Order:", StringComparison.Ordinal));
+        Assert.Contains(plan.Sequence, s => s.Contains("diagonal", StringComparison.Ordinal));
+    }
+}
