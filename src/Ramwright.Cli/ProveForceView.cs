@@ -36,10 +36,10 @@ internal static class ProveForceView
         screen.WriteLine();
         (string from, double share) = force.ImproveFirst;
         screen.Paragraph($"To improve first: {from} ({Readout.Text(share, Dimension.Ratio, digits: 2)} of the variance).");
-        (double low, double high, double tolerance, bool agree) = force.Drawn.Against(force.Force);
+        (double low, double high, double tolerance, bool agree) = force.Drawn.Against(force.Force, TrueForce.Figures);
         screen.Paragraph($"Drawn {Readout.Number(force.Drawn.Trials, 7)} times: {Readout.Text(force.Drawn.Value, Dimension.Force, proof.Units, 4)}, interval {Readout.Text(force.Drawn.Low, Dimension.Force, proof.Units, 4)} "
             + $"to {Readout.Text(force.Drawn.High, Dimension.Force, proof.Units, 4)}; its ends lie {Readout.Text(low, Dimension.Force, proof.Units, 2)} and {Readout.Text(high, Dimension.Force, proof.Units, 2)} from those above"
-            + $"{(agree ? ", within" : ", beyond")} the tolerance of {Readout.Text(tolerance, Dimension.Force, proof.Units, 2)} ({MonteCarlo.Validation}).{(agree ? "" : " Where one input that may stand anywhere between two bounds rules the budget the drawn interval is the truer one, and k = 2 errs on the wide side.")}");
+            + $"{(agree ? ", within" : ", beyond")} the tolerance of {Readout.Text(tolerance, Dimension.Force, proof.Units, 2)} ({MonteCarlo.Validation}).{(agree ? "" : " So the drawn interval is the one stated: one input that may stand anywhere between two bounds rules the budget.")}");
         foreach (string taken in force.Taken)
             screen.Bullet("-", taken);
         screen.WriteLine();

@@ -71,9 +71,10 @@ public static class Certificate
         }
 
         page.Put("p", force.Saying(units), "big")
-            .Put("p", $"at {Readout.Text(force.Pressure, Dimension.Pressure, units)} on the gauge. Expanded uncertainty by JCGM 100:2008, coverage factor {force.Force.Coverage.ToString("0.00", CultureInfo.InvariantCulture)} "
-                + $"for {Readout.Text(force.Force.Level, Dimension.Ratio, digits: 4)}; drawn {Readout.Number(force.Drawn.Trials, 7)} times by JCGM 101:2008: "
-                + $"{Readout.Text(force.Drawn.Low, Dimension.Force, units, 4)} to {Readout.Text(force.Drawn.High, Dimension.Force, units, 4)}.");
+            .Put("p", $"at {Readout.Text(force.Pressure, Dimension.Pressure, units)} on the gauge. Combined standard uncertainty {Readout.Text(force.Force.Combined, Dimension.Force, units, 2)} by JCGM 100:2008; "
+                + $"with k = {force.Force.Coverage.ToString("0.00", CultureInfo.InvariantCulture)} for {Readout.Text(force.Force.Level, Dimension.Ratio, digits: 4)} that makes {Readout.Text(force.Force.Expanded, Dimension.Force, units, 2)}. "
+                + $"Drawn {Readout.Number(force.Drawn.Trials, 7)} times by JCGM 101:2008: {Readout.Text(force.Drawn.Low, Dimension.Force, units, 4)} to {Readout.Text(force.Drawn.High, Dimension.Force, units, 4)}. "
+                + (force.Agrees ? "The two agree." : "Where the two differ the drawn interval is the one stated."));
         page.Table(["", "what", "from", "standard*", "share*"], force.Force.Budget.Select(b => (IReadOnlyList<string>)
             [b.Input.Symbol, b.Input.Meaning, b.Input.From, Readout.Text(b.Contribution, Dimension.Force, units, 2), Readout.Text(b.Share, Dimension.Ratio, digits: 2)]));
         page.List(force.Taken);

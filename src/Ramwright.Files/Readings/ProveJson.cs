@@ -128,7 +128,10 @@ public static class ProveJson
 
     private static void Force(Utf8JsonWriter json, TrueForce force)
     {
-        json.WriteNumber("kN", Kilo(force.Force.Value));
+        json.WriteNumber("kN", Kilo(force.Value));
+        json.WriteNumber("statedKN", Kilo(force.Stated));
+        json.WriteString("statedBy", force.Agrees ? "propagation" : "drawing");
+        json.WriteNumber("propagatedKN", Kilo(force.Force.Value));
         json.WriteNumber("standardKN", Kilo(force.Force.Combined));
         json.WriteNumber("expandedKN", Kilo(force.Force.Expanded));
         json.WriteNumber("k", JsonText.Round(force.Force.Coverage));

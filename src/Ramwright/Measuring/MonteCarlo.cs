@@ -21,6 +21,14 @@ public sealed record MonteCarlo(double Value, double U, double Low, double High,
 
     private const int Block = 10_000;
 
+    /// <summary>The same with its interval widened about its middle.</summary>
+    /// <param name="by">Factor, above zero.</param>
+    public MonteCarlo Widened(double by)
+    {
+        double middle = (Low + High) / 2, half = Check.Positive(by) * (High - Low) / 2;
+        return this with { Low = middle - half, High = middle + half };
+    }
+
     /// <summary>Standard error of the mean, from the number of trials.</summary>
     public double ErrorOfValue => U / Math.Sqrt(Trials);
 
@@ -35,9 +43,10 @@ public sealed record MonteCarlo(double Value, double U, double Low, double High,
     /// <param name="digits">Significant figures of u that are to stand still: 1 or 2.</param>
     /// <param name="most">Trials to stop at whatever happens; at least 20,000.</param>
     /// <param name="seed">Which row of numbers.</param>
+    /// <param name="student">Whether inputs of few degrees of freedom are drawn from Student's distribution; else from the normal one, and the caller widens the interval.</param>
     public static MonteCarlo Of(
         MeasurementModel model, IReadOnlyList<UncertainInput> inputs, IReadOnlyList<Correlation>? correlations = null,
-        double level = StudentT.TwoSigma, int digits = 2, int most = 1_000_000, ulong seed = 1)
+        double level = StudentT.TwoSigma, int digits = 2, int most = 1_000_000, ulong seed = 1, bool student = true)
     {
         ArgumentNullException.ThrowIfNull(model);
         ArgumentNullException.ThrowIfNull(inputs);
@@ -54,7 +63,7 @@ public sealed record MonteCarlo(double Value, double U, double Low, double High,
         {
             Span<double> block = all.AsSpan(done * Block, Block);
             for (int t = 0; t < Block; t++)
-                block[t] = model(Draw(inputs, draws, factor, together, x, z));
+                block[t] = model(Draw(inputs, draws, factor, together, student, x, z));
             block.CopyTo(sorted);
             Array.Sort(sorted);
             (each[0][done], each[1][done]) = MeanAndDeviation(block);
@@ -109,7 +118,7 @@ public sealed record MonteCarlo(double Value, double U, double Low, double High,
     }
 
     private static ReadOnlySpan<double> Draw(
-        IReadOnlyList<UncertainInput> inputs, SeededDraws draws, double[,] factor, bool[] together, double[] x, double[] z)
+        IReadOnlyList<UncertainInput> inputs, SeededDraws draws, double[,] factor, bool[] together, bool student, double[] x, double[] z)
     {
         for (int i = 0; i < x.Length; i++)
         {
@@ -132,7 +141,7 @@ public sealed record MonteCarlo(double Value, double U, double Low, double High,
                 {
                     Spread.Rectangular => Math.Sqrt(3) * (2 * draws.Even() - 1),
                     Spread.Triangular => Math.Sqrt(6) * (draws.Even() + draws.Even() - 1),
-                    _ => double.IsInfinity(e.Dof) ? draws.Normal() : draws.Student(e.Dof),
+                    _ => double.IsInfinity(e.Dof) || !student ? draws.Normal() : draws.Student(e.Dof),
                 };
             }
 

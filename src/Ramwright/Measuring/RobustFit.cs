@@ -58,16 +58,36 @@ public sealed record RobustFit
     /// <param name="y">Their heights.</param>
     /// <param name="curve">The family of curves.</param>
     /// <param name="least">A scatter that is at least there, as that of reading the instruments: spares a point from being named because all others happen to agree.</param>
+    /// <param name="relative">Whether each height is known to the same share of itself, not to the same amount; heights must then be above zero.</param>
     /// <returns>The fit, or null where no curve of the family can be laid through.</returns>
-    public static RobustFit? Of(IReadOnlyList<double> x, IReadOnlyList<double> y, TwoPointCurve curve, double least = 0)
+    public static RobustFit? Of(IReadOnlyList<double> x, IReadOnlyList<double> y, TwoPointCurve curve, double least = 0, bool relative = false)
     {
         ArgumentNullException.ThrowIfNull(x);
         ArgumentNullException.ThrowIfNull(y);
         ArgumentNullException.ThrowIfNull(curve);
         int n = x.Count;
-        if (n < 4 || y.Count != n)
+        if (n < 4 || y.Count != n || relative && y.Any(v => !(v > 0)))
             return null;
-        if (Start(x, y, curve) is not var (p, q, scale))
+        // points are weighed by what they are known to: a share of each height, about the mean of them
+        double mean = y.Average();
+        double[] known = [.. y.Select(v => relative ? v / mean : 1)];
+        return Fit(new Points(x, y, known), curve, least);
+    }
+
+    /// <summary>Points, and how well each is known beside the others.</summary>
+    private sealed record Points(IReadOnlyList<double> X, IReadOnlyList<double> Y, double[] Known)
+    {
+        public int Count => X.Count;
+
+        /// <summary>How far a point lies off a curve, in the measure that all share.</summary>
+        public double Off(int i, TwoPointCurve curve, double p, double q) => (Y[i] - curve.Value(X[i], p, q)) / Known[i];
+    }
+
+    private static RobustFit? Fit(Points at, TwoPointCurve curve, double least)
+    {
+        (IReadOnlyList<double> x, IReadOnlyList<double> y, _) = at;
+        int n = at.Count;
+        if (Start(at, curve) is not var (p, q, scale))
             return null;
         // with few points the S-scale reads low: it is raised for the two parameters that were fitted
         scale = Math.Max(scale * n / (n - 2.0), Math.Max(least, 1e-9 * y.Max(Math.Abs)));
@@ -75,21 +95,22 @@ public sealed record RobustFit
         for (int turn = 0; turn < 50; turn++)
         {
             for (int i = 0; i < n; i++)
-                weights[i] = Biweight((y[i] - curve.Value(x[i], p, q)) / (TuneM * scale));
-            if (Step(x, y, weights, curve, ref p, ref q) < 1e-10)
+                weights[i] = Biweight(at.Off(i, curve, p, q) / (TuneM * scale));
+            if (Step(at, weights, curve, ref p, ref q) < 1e-10)
                 break;
         }
 
-        int[] named = [.. Enumerable.Range(0, n).Where(i => Math.Abs(y[i] - curve.Value(x[i], p, q)) > NamedBeyond * scale)];
-        return n - named.Length < 3 ? null : Finish(x, y, curve, p, q, named);
+        int[] named = [.. Enumerable.Range(0, n).Where(i => Math.Abs(at.Off(i, curve, p, q)) > NamedBeyond * scale)];
+        return n - named.Length < 3 ? null : Finish(at, curve, p, q, named);
     }
 
     /// <summary>Least squares through what is not named, with its covariance.</summary>
-    private static RobustFit? Finish(IReadOnlyList<double> x, IReadOnlyList<double> y, TwoPointCurve curve, double p, double q, int[] named)
+    private static RobustFit? Finish(Points at, TwoPointCurve curve, double p, double q, int[] named)
     {
-        int n = x.Count, kept = n - named.Length;
+        (IReadOnlyList<double> x, IReadOnlyList<double> y, double[] known) = at;
+        int n = at.Count, kept = n - named.Length;
         double[] weights = [.. Enumerable.Range(0, n).Select(i => named.Contains(i) ? 0.0 : 1.0)];
-        for (int turn = 0; turn < 50 && Step(x, y, weights, curve, ref p, ref q) > 1e-12; turn++)
+        for (int turn = 0; turn < 50 && Step(at, weights, curve, ref p, ref q) > 1e-12; turn++)
         {
         }
 
@@ -99,10 +120,11 @@ public sealed record RobustFit
         {
             residuals[i] = y[i] - curve.Value(x[i], p, q);
             (double dp, double dq) = Gradient(curve, x[i], p, q);
-            a += weights[i] * dp * dp;
-            b += weights[i] * dp * dq;
-            c += weights[i] * dq * dq;
-            rest += weights[i] * residuals[i] * residuals[i];
+            double weight = weights[i] / (known[i] * known[i]);
+            a += weight * dp * dp;
+            b += weight * dp * dq;
+            c += weight * dq * dq;
+            rest += weight * residuals[i] * residuals[i];
         }
 
         double det = a * c - b * b, s2 = rest / Math.Max(1, kept - 2);
@@ -123,19 +145,20 @@ public sealed record RobustFit
     }
 
     /// <summary>The curve through two points with the smallest S-scale; all pairs are tried, and of very many an even choice.</summary>
-    private static (double P, double Q, double Scale)? Start(IReadOnlyList<double> x, IReadOnlyList<double> y, TwoPointCurve curve)
+    private static (double P, double Q, double Scale)? Start(Points at, TwoPointCurve curve)
     {
-        int n = x.Count, every = Math.Max(1, n * (n - 1) / 2 / 2000), at = 0;
+        (IReadOnlyList<double> x, IReadOnlyList<double> y, _) = at;
+        int n = x.Count, every = Math.Max(1, n * (n - 1) / 2 / 2000), pair = 0;
         (double P, double Q, double Scale)? best = null;
         double[] off = new double[n];
         for (int i = 0; i < n; i++)
         {
             for (int j = i + 1; j < n; j++)
             {
-                if (at++ % every != 0 || curve.Through(x[i], y[i], x[j], y[j]) is not var (p, q))
+                if (pair++ % every != 0 || curve.Through(x[i], y[i], x[j], y[j]) is not var (p, q))
                     continue;
                 for (int k = 0; k < n; k++)
-                    off[k] = Math.Abs(y[k] - curve.Value(x[k], p, q));
+                    off[k] = Math.Abs(at.Off(k, curve, p, q));
                 double scale = Scale(off);
                 if (best is null || scale < best.Value.Scale)
                     best = (p, q, scale);
@@ -171,29 +194,29 @@ public sealed record RobustFit
 
     /// <summary>One step of weighted Gauss-Newton, halved until it does not make things worse.</summary>
     /// <returns>How far it moved, as a share.</returns>
-    private static double Step(IReadOnlyList<double> x, IReadOnlyList<double> y, double[] weights, TwoPointCurve curve, ref double p, ref double q)
+    private static double Step(Points at, double[] weights, TwoPointCurve curve, ref double p, ref double q)
     {
         double a = 0, b = 0, c = 0, u = 0, v = 0;
-        for (int i = 0; i < x.Count; i++)
+        for (int i = 0; i < at.Count; i++)
         {
             if (weights[i] == 0)
                 continue;
-            double r = y[i] - curve.Value(x[i], p, q);
-            (double dp, double dq) = Gradient(curve, x[i], p, q);
-            a += weights[i] * dp * dp;
-            b += weights[i] * dp * dq;
-            c += weights[i] * dq * dq;
-            u += weights[i] * dp * r;
-            v += weights[i] * dq * r;
+            double r = at.Y[i] - curve.Value(at.X[i], p, q), weight = weights[i] / (at.Known[i] * at.Known[i]);
+            (double dp, double dq) = Gradient(curve, at.X[i], p, q);
+            a += weight * dp * dp;
+            b += weight * dp * dq;
+            c += weight * dq * dq;
+            u += weight * dp * r;
+            v += weight * dq * r;
         }
 
         double det = a * c - b * b;
         if (!(det > 1e-14 * a * c))
             return 0;
-        double sp = (c * u - b * v) / det, sq = (a * v - b * u) / det, was = Sum(x, y, weights, curve, p, q), by = 1;
+        double sp = (c * u - b * v) / det, sq = (a * v - b * u) / det, was = Sum(at, weights, curve, p, q), by = 1;
         for (int half = 0; half < 30; half++, by /= 2)
         {
-            if (Sum(x, y, weights, curve, p + by * sp, q + by * sq) <= was * (1 + 1e-14))
+            if (Sum(at, weights, curve, p + by * sp, q + by * sq) <= was * (1 + 1e-14))
                 break;
         }
 
@@ -201,11 +224,11 @@ public sealed record RobustFit
         return Math.Max(Math.Abs(by * sp) / Math.Max(Math.Abs(p), 1e-300), Math.Abs(by * sq) / Math.Max(Math.Abs(q), 1e-300));
     }
 
-    private static double Sum(IReadOnlyList<double> x, IReadOnlyList<double> y, double[] weights, TwoPointCurve curve, double p, double q)
+    private static double Sum(Points at, double[] weights, TwoPointCurve curve, double p, double q)
     {
         double sum = 0;
-        for (int i = 0; i < x.Count; i++)
-            sum += weights[i] * Square(y[i] - curve.Value(x[i], p, q));
+        for (int i = 0; i < at.Count; i++)
+            sum += weights[i] * Square(at.Off(i, curve, p, q));
         return double.IsFinite(sum) ? sum : double.PositiveInfinity;
     }
 

@@ -71,7 +71,7 @@ internal sealed class ForceInputs
         _taken.Add("seal friction was measured under one load; how it grows from there is as the press file has it");
         int p1 = Add("p_1", "creeping out", Dimension.Pressure, Creep(ReadingKind.SlowOut, pair.Out), "repeating the creep readings");
         int p2 = Add("p_2", "creeping back", Dimension.Pressure, Creep(ReadingKind.SlowBack, pair.Back), "repeating the creep readings");
-        Model = x => Area(x, D, d, tube) * (x[p] + x[gaugeError] + x[step] - (x[p1] - x[p2]) / 2 - x[share] * (x[p] - x[p1])) - At(x, S);
+        Model = x => Area(x, D, d, tube) * (x[p] + x[gaugeError] + x[step] - (x[p1] - x[p2]) / 2 - x[share] * (x[p] - (x[p1] + x[p2]) / 2)) - At(x, S);
         From = FrictionFrom.OneLoad;
     }
 
@@ -115,24 +115,22 @@ internal sealed class ForceInputs
         IReadOnlyList<double> read = _book.Values(kind);
         if (read.Count == 0)
         {
-            // a bought cylinder's nominal size: a tenth of a millimetre or two in a thousand, whichever is more
             _taken.Add($"the {what} was not measured: {Readout.Text(stated, Dimension.Length, digits: 4)} as the press file has it");
-            return Add(symbol, $"{what}, not measured", Dimension.Length, Estimate.Within(stated, Math.Max(1e-4, 0.002 * stated)), $"{what} taken from the press file");
+            return Add(symbol, $"{what}, not measured", Dimension.Length, Estimate.Within(stated, OilToRam.UnmeasuredDiameter(stated)), $"{what} taken from the press file");
         }
 
         Instrument by = _book.For(kind);
         Say(by);
-        Estimate mean = by.Mean(read);
-        // scatter and the instrument's own error in one line: nobody improves them apart
-        double u = Math.Sqrt(mean.U * mean.U + by.Error.U * by.Error.U), dof = double.IsInfinity(mean.Dof) || mean.U == 0 ? mean.Dof : mean.Dof * Math.Pow(u / mean.U, 4);
-        return Add(symbol, $"{what}, measured", Dimension.Length, new Estimate(mean.Value, u, dof), $"{by.Name} on the {what}");
+        // scatter, step and the instrument's own error in one line: nobody improves them apart
+        Estimate mean = Instrument.With(by.MeanRead(read), by.Error.U);
+        return Add(symbol, $"{what}, measured", Dimension.Length, mean, $"{by.Name} on the {what}");
     }
 
     private int Spring() => OilToRam.SpringOf(_cylinder) is { Value: > 0 } spring
         ? Add("S", "return spring, by how far the ram is out", Dimension.Force, spring, "where the ram stood: the return spring")
         : -1;
 
-    private Estimate Creep(ReadingKind kind, IReadOnlyList<double> read) => _book.For(kind).Mean(read);
+    private Estimate Creep(ReadingKind kind, IReadOnlyList<double> read) => _book.For(kind).MeanRead(read);
 
     private int Add(string symbol, string meaning, Dimension dimension, Estimate estimate, string from)
     {

@@ -31,6 +31,17 @@ public sealed record Instrument(string Name, Dimension Measures, double Limit, d
         return values.Count > 1 ? Estimate.Repeated(values) : Estimate.Within(values[0], Resolution);
     }
 
+    /// <summary>The same with the step that every reading is read to, which scatter does not show where all readings fall on one step.</summary>
+    /// <param name="values">The readings, one or more.</param>
+    public Estimate MeanRead(IReadOnlyList<double> values) => With(Mean(values), Reading.U);
+
+    /// <summary>An estimate with a further uncertainty that is taken as known.</summary>
+    internal static Estimate With(Estimate mean, double more)
+    {
+        double u = Math.Sqrt(mean.U * mean.U + more * more);
+        return u > 0 && mean.U > 0 ? new Estimate(mean.Value, u, double.IsInfinity(mean.Dof) ? mean.Dof : mean.Dof * Math.Pow(u / mean.U, 4)) : mean with { U = u };
+    }
+
     /// <summary>What is taken where nothing is said of the instrument: common practice of a workshop.</summary>
     /// <param name="kind">What was read.</param>
     /// <param name="pressure">A pressure that its gauge must reach, Pa.</param>

@@ -39,6 +39,10 @@ public sealed record OilToRam
     public required double Spring { get; init; }
     /// <summary>Where the friction comes from.</summary>
     public required FrictionFrom From { get; init; }
+    /// <summary>Standard uncertainty of the friction that grows with pressure, as a share of the force.</summary>
+    public double UShare { get; init; }
+    /// <summary>Standard uncertainty of the area, as a share of it.</summary>
+    public double UArea { get; init; }
 
     /// <summary>Pressure taken by friction, Pa.</summary>
     /// <param name="p">Gauge pressure, Pa.</param>
@@ -62,6 +66,10 @@ public sealed record OilToRam
         return cylinder.Count * Math.PI / 4 * A;
     }
 
+    /// <summary>How far a bought cylinder's diameter may be off its nominal size: a tenth of a millimetre or two in a thousand, whichever is more, m.</summary>
+    /// <param name="stated">The nominal size, m.</param>
+    public static double UnmeasuredDiameter(double stated) => Math.Max(1e-4, 0.002 * stated);
+
     /// <summary>The return spring with the ram part of the way out, N: its middle and half its reach.</summary>
     /// <param name="cylinder">The cylinder.</param>
     public static Estimate SpringOf(RigCylinder cylinder)
@@ -82,11 +90,14 @@ public sealed record OilToRam
         double area = AreaOf(c, Mean(ReadingKind.Bore, c.Bore), Mean(ReadingKind.Rod, c.Rod), Mean(ReadingKind.CentreTube, c.CentreTube));
         IReadOnlyList<FrictionPair> pairs = FrictionPair.Of(book);
         (double f0, double m, FrictionFrom from) = (0, c.SealFriction, FrictionFrom.File);
+        // as the file has it: anywhere from nothing to twice that
+        double uShare = Estimate.Within(m, m).U;
         if (pairs.Count >= 3 && FrictionPair.Line(pairs) is { } line)
-            (f0, m, from) = (line.Intercept, line.Slope, FrictionFrom.SeveralLoads);
+            (f0, m, uShare, from) = (line.Intercept, line.Slope, line.SlopeU, FrictionFrom.SeveralLoads);
         else if (pairs.Count > 0)
             (f0, from) = (pairs[^1].Friction - m * pairs[^1].Level, FrictionFrom.OneLoad);
-        return new OilToRam { Area = area, F0 = f0, Share = m, Spring = SpringOf(c).Value, From = from };
+        double uBore = book.Values(ReadingKind.Bore).Count > 0 ? book.For(ReadingKind.Bore).Error.U : Estimate.Within(0, UnmeasuredDiameter(c.Bore)).U;
+        return new OilToRam { Area = area, F0 = f0, Share = m, Spring = SpringOf(c).Value, From = from, UShare = uShare, UArea = 2 * uBore / c.Bore };
 
         double Mean(ReadingKind kind, double otherwise) => book.Values(kind) is { Count: > 0 } read ? read.Average() : otherwise;
     }
@@ -99,8 +110,8 @@ public sealed record FrictionPair(IReadOnlyList<double> Out, IReadOnlyList<doubl
 {
     /// <summary>Friction's pressure: half the difference.</summary>
     public double Friction => (Out.Average() - Back.Average()) / 2;
-    /// <summary>The pressure it belongs to: that of the way out.</summary>
-    public double Level => Out.Average();
+    /// <summary>The pressure it belongs to: between the two.</summary>
+    public double Level => (Out.Average() + Back.Average()) / 2;
 
     /// <summary>Force of the seals, N.</summary>
     /// <param name="A">Area, m².</param>

@@ -27,7 +27,7 @@ public sealed record PumpFit(string Stage, IReadOnlyList<TimedFlow> Points, Robu
     /// <param name="book">Its readings.</param>
     /// <remarks>
     /// An air pump's flow falls as Q_0 (1 − p/p_s)^m to its stall, as read or as the model has it; an electric pump's falls in a straight line as it leaks. A hand pump has no
-    /// flow of its own.
+    /// flow of its own. Every flow is taken to be known to the same share of itself.
     /// </remarks>
     public static IReadOnlyList<PumpFit> Of(PressCheck check, ReadingBook book)
     {
@@ -56,7 +56,7 @@ public sealed record PumpFit(string Stage, IReadOnlyList<TimedFlow> Points, Robu
 
     private static PumpFit Through(string stage, TimedFlow[] points, TwoPointCurve curve)
     {
-        RobustFit? fit = RobustFit.Of([.. points.Select(t => t.Pressure)], [.. points.Select(t => t.Flow)], curve, points.Average(t => t.U));
+        RobustFit? fit = RobustFit.Of([.. points.Select(t => t.Pressure)], [.. points.Select(t => t.Flow)], curve, points.Average(t => t.U), relative: true);
         return new PumpFit(stage, points, fit, fit is null ? [] : [.. fit.Outliers.Select(i => points[i])]);
     }
 

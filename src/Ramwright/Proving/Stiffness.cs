@@ -104,22 +104,25 @@ public sealed record Stiffness
         {
             Line = line,
             Outliers = outliers,
-            Measured = line.Slope > 0 ? Budget(line, kept, uF, uX, gauge.Name, dial.Name) : null,
+            Measured = line.Slope > 0 ? Budget(line, kept, uF, uX, scale, gauge.Name, dial.Name) : null,
             Hysteresis = Loop(down, line, most),
         };
     }
 
-    /// <summary>Scatter of the line, and the two errors that are the same at all its points.</summary>
-    private static Uncertainty Budget(LineFit line, DialReading[] kept, double uF, double uX, string gauge, string dial)
+    /// <summary>Scatter of the line, and the errors that are the same at all its points.</summary>
+    private static Uncertainty Budget(LineFit line, DialReading[] kept, double uF, double uX, OilToRam scale, string gauge, string dial)
     {
-        double span = kept.Max(r => r.Force) - kept.Min(r => r.Force), moved = Math.Abs(line.Slope) * span;
+        // errors of an instrument at the two ends of what was read, each anywhere within its limit: their difference turns the line
+        double force = Math.Sqrt(2) * uF / kept.Max(r => r.Force), moved = Math.Sqrt(2) * uX / Math.Max(kept.Max(r => Math.Abs(r.Moved)), 1e-9);
         UncertainInput[] inputs =
         [
             new("b", "slope of movement against force", Dimension.Number, line.SlopeEstimate, "scatter of the readings about their line"),
-            new("e_F", "error of the force over the span, by the gauge", Dimension.Ratio, new Estimate(0, uF / span, double.PositiveInfinity, Spread.Rectangular), gauge),
-            new("e_x", "error of the dial over the span", Dimension.Ratio, new Estimate(0, uX / moved, double.PositiveInfinity, Spread.Rectangular), dial),
+            new("e_F", "error of the force from end to end, by the gauge", Dimension.Ratio, new Estimate(0, force, double.PositiveInfinity, Spread.Triangular), gauge),
+            new("e_x", "error of the dial from end to end", Dimension.Ratio, new Estimate(0, moved, double.PositiveInfinity, Spread.Triangular), dial),
+            new("e_f", "seal friction that grows with pressure", Dimension.Ratio, new Estimate(0, scale.UShare), "seal friction"),
+            new("e_A", "area that pushes", Dimension.Ratio, new Estimate(0, scale.UArea), "bore"),
         ];
-        return Uncertainty.Of(x => (1 + x[1]) / (x[0] * (1 + x[2])), inputs);
+        return Uncertainty.Of(x => (1 + x[1] + x[3] + x[4]) / (x[0] * (1 + x[2])), inputs);
     }
 
     private static double? Loop(DialReading[] down, LineFit line, double most)

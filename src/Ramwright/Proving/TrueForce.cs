@@ -15,6 +15,11 @@ public sealed record TrueForce
     /// <summary>The force with its uncertainty and budget.</summary>
     public required Uncertainty Force { get; init; }
     /// <summary>The same by drawing.</summary>
+    /// <remarks>
+    /// Inputs from few readings are drawn from a normal distribution and the interval is widened as their effective degrees of freedom ask. JCGM 101 draws each of them from
+    /// Student's: with five readings beside a gauge's bounds such intervals held the truth in 98 cases of 100 where 95 were stated; these hold it as often as they say. The
+    /// bench counts it.
+    /// </remarks>
     public required MonteCarlo Drawn { get; init; }
     /// <summary>Gauge pressure it belongs to, Pa.</summary>
     public required double Pressure { get; init; }
@@ -27,11 +32,24 @@ public sealed record TrueForce
     /// <summary>What was taken for granted.</summary>
     public required IReadOnlyList<string> Taken { get; init; }
 
+    /// <summary>Half the interval that is stated, N: that of the law of propagation where drawing agrees with it, else half of the drawn one.</summary>
+    /// <remarks>JCGM 101:2008, clause 8: where the two do not agree, the drawn one stands.</remarks>
+    public double Stated => Agrees ? Force.Expanded : (Drawn.High - Drawn.Low) / 2;
+
+    /// <summary>The middle of the interval that is stated, N.</summary>
+    public double Value => Agrees ? Force.Value : (Drawn.High + Drawn.Low) / 2;
+
     /// <summary>Measured less predicted, over the expanded uncertainty: beyond one the model does not explain the press.</summary>
-    public double En => Force.Expanded > 0 ? (Force.Value - Model) / Force.Expanded : 0;
+    public double En => Stated > 0 ? (Value - Model) / Stated : 0;
 
     /// <summary>Whether the law of propagation may be used, by drawing.</summary>
-    public bool Agrees => Drawn.Against(Force).Agree;
+    public bool Agrees => Drawn.Against(Force, Figures).Agree;
+
+    /// <summary>Figures of the uncertainty that are stated, and so have to agree.</summary>
+    public const int Figures = 2;
+
+    /// <summary>Coverage factor of the interval that is stated: half of it over the combined standard uncertainty.</summary>
+    public double StatedCoverage => Force.Combined > 0 ? Stated / Force.Combined : 0;
 
     /// <summary>The instrument or assumption that brings most of the uncertainty.</summary>
     public (string From, double Share) ImproveFirst => Force.BySource[0];
@@ -40,7 +58,7 @@ public sealed record TrueForce
     /// <param name="units">Which units.</param>
     public string Saying(UnitSystem units)
     {
-        string force = UncertainText.Force(Force, units);
+        string force = UncertainText.Force(this, units);
         return SoldAs is { } sold ? $"{force}; sold as {UncertainText.Tons(sold, units)}" : force;
     }
 
@@ -62,7 +80,8 @@ public sealed record TrueForce
         return new TrueForce
         {
             Force = force,
-            Drawn = MonteCarlo.Of(inputs.Model, inputs.All, inputs.Correlations, force.Level, most: most),
+            Drawn = MonteCarlo.Of(inputs.Model, inputs.All, inputs.Correlations, force.Level, most: most, student: false)
+                .Widened(force.Coverage / StudentT.Coverage(force.Level, double.PositiveInfinity)),
             Pressure = p,
             FrictionFrom = inputs.From,
             Model = Math.Max(0, p * check.Power.Areas.Force * (1 - c.SealFriction) - OilToRam.SpringOf(c).Value),

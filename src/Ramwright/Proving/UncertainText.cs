@@ -1,5 +1,4 @@
 using System.Globalization;
-using Ramwright.Measuring;
 using Ramwright.Quantities;
 
 namespace Ramwright.Proving;
@@ -9,14 +8,15 @@ public static class UncertainText
 {
     private const double Tonne = 9806.65, UsTon = 8896.443230521;
 
-    /// <summary>A ram force in tons with its uncertainty: <c>23.6 t ± 0.8 t (k = 2)</c>.</summary>
-    /// <param name="force">The force, N.</param>
+    /// <summary>A ram force in tons with its uncertainty: <c>23.6 t ± 0.8 t (k = 2.0, 95 %)</c>.</summary>
+    /// <param name="force">The force.</param>
     /// <param name="units">Tonnes or US tons.</param>
-    public static string Force(Uncertainty force, UnitSystem units)
+    public static string Force(TrueForce force, UnitSystem units)
     {
         ArgumentNullException.ThrowIfNull(force);
         (double ton, string name) = Ton(units);
-        return Of(force.Value / ton, force.Expanded / ton, name) + $" (k = {force.Coverage.ToString("0.0#", CultureInfo.InvariantCulture)})";
+        string how = $"k = {force.StatedCoverage.ToString("0.0#", CultureInfo.InvariantCulture)}, {Readout.Text(force.Force.Level, Dimension.Ratio, digits: 2)}";
+        return $"{Of(force.Value / ton, force.Stated / ton, name)} ({how})";
     }
 
     /// <summary>A force in tons as it is sold: <c>30 t</c>.</summary>

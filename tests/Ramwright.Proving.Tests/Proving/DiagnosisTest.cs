@@ -6,7 +6,7 @@ namespace Ramwright.Tests.Proving;
 public class DiagnosisTest
 {
     private static Diagnosis Of(PressCheck check, IReadOnlyDictionary<string, double> truth, ulong seed = 11) =>
-        Diagnosis.Of(check, Stiffness.Of(check, Bench.Book(check, new MadeUpReadings(check, seed).Dials(truth, 2e-6))))!;
+        Diagnosis.Of(check, Stiffness.Of(check, ProvedPress.Book(check, new MadeUpReadings(check, seed).Dials(truth, 2e-6))))!;
 
     [Theory]
     [InlineData("wherry-yard", "section of the crown", 0.5)]
@@ -18,7 +18,7 @@ public class DiagnosisTest
     [InlineData("drainage-mill-puller", "tie rods", 0.6)]
     public void TheThingThatWasChangedIsFoundFirst(string example, string change, double factor)
     {
-        PressCheck check = Bench.Press(example);
+        PressCheck check = ProvedPress.Press(example);
         Diagnosis why = Of(check, MadeUpReadings.Changed(check, change, factor, joints: true));
         Assert.Equal(change, why.Explanations[0].Name);
         Assert.True(why.Explanations[0].Misfit < why.MisfitAsSaid / 3, $"{why.Explanations[0].Misfit} of {why.MisfitAsSaid}");
@@ -31,7 +31,7 @@ public class DiagnosisTest
     [Fact]
     public void WithoutADialAcrossTheJointSlipAndLongUprightsLookAlikeAndThatIsSaid()
     {
-        PressCheck check = Bench.Press("wherry-yard");
+        PressCheck check = ProvedPress.Press("wherry-yard");
         Diagnosis why = Of(check, MadeUpReadings.Changed(check, "crown joint", 0.2));
         Assert.EndsWith("joint", why.Explanations[0].Name, StringComparison.Ordinal);
         Assert.Contains("crown-joint", why.Warning, StringComparison.Ordinal);
@@ -40,7 +40,7 @@ public class DiagnosisTest
     [Fact]
     public void DialsAllOffAlikePointToTheForce()
     {
-        PressCheck check = Bench.Press("wherry-yard");
+        PressCheck check = ProvedPress.Press("wherry-yard");
         Diagnosis why = Of(check, MadeUpReadings.AsSaid(check).ToDictionary(p => p.Key, p => 1.25 * p.Value));
         Assert.Equal("the force itself", why.Explanations[0].Name);
         Near.Relative(0.8, why.Explanations[0].Factor, 0.06, "factor");
@@ -49,7 +49,7 @@ public class DiagnosisTest
     [Fact]
     public void AMissingWeldOnAnOpenFrontIsFound()
     {
-        PressCheck check = Bench.Press("railing-shop");
+        PressCheck check = ProvedPress.Press("railing-shop");
         string joint = ModelChange.Of(check.Response).First(c => c.Says.Contains("weld", StringComparison.Ordinal)).Name;
         IReadOnlyDictionary<string, double> truth = MadeUpReadings.Changed(check, joint, 0.02);
         IReadOnlyDictionary<string, double> asSaid = MadeUpReadings.AsSaid(check);
@@ -61,7 +61,7 @@ public class DiagnosisTest
     [Fact]
     public void OneDialCannotTellAndThatIsSaid()
     {
-        PressCheck check = Bench.Press("wherry-yard");
+        PressCheck check = ProvedPress.Press("wherry-yard");
         double opening = MadeUpReadings.Changed(check, "section of the crown", 0.4)["opening"];
         Diagnosis why = Of(check, new Dictionary<string, double> { ["opening"] = opening });
         Assert.Equal(1, why.Places);
@@ -75,7 +75,7 @@ public class DiagnosisTest
     [InlineData("salvage")]
     public void AFactorOfOneChangesNothingAndLessIsNeverStiffer(string example)
     {
-        PressCheck check = Bench.Press(example);
+        PressCheck check = ProvedPress.Press(example);
         double before = MadeUpReadings.AsSaid(check)["opening"];
         foreach (ModelChange change in ModelChange.Of(check.Response))
         {

@@ -31,8 +31,8 @@ public class LeakDownTest
     [Fact]
     public void CoolingIsTakenOffBeforeALeakIsCalledOne()
     {
-        PressCheck check = Bench.Press("wherry-yard");
-        IReadOnlyList<LeakDown> leaks = LeakDown.Of(check, Bench.Book(check,
+        PressCheck check = ProvedPress.Press("wherry-yard");
+        IReadOnlyList<LeakDown> leaks = LeakDown.Of(check, ProvedPress.Book(check,
             "leak-down 6 bar over=10 min volume=2 L oil=31 °C oil-after=30 °C", "leak-down 30 bar over=10 min volume=2 L oil=31 °C oil-after=30 °C", "leak-down 6 bar over=10 min volume=2 L"));
         Assert.True(leaks[0].MayBeCooling);
         Assert.Equal(0, leaks[0].Lost);

@@ -42,10 +42,10 @@ public class SafetyDistanceTest
     [Fact]
     public void AGuardInThePressFileGivesItsDistance()
     {
-        var check = Bench.Press("wherry-yard", "gauge: { range: 400 bar, class: 1.6 }", "gauge: { range: 400 bar, class: 1.6 }\nguard: { kind: two-hand, stop-time: 0.25 s }");
+        var check = ProvedPress.Press("wherry-yard", "gauge: { range: 400 bar, class: 1.6 }", "gauge: { range: 400 bar, class: 1.6 }\nguard: { kind: two-hand, stop-time: 0.25 s }");
         SafetyDistance distance = Assert.Single(TestPlan.Of(check).Distances);
         Near.Relative(0.650, distance.S, 1e-12, "S");
         Assert.IsType<RigTwoHandControl>(check.Rig.Guard);
-        Assert.Empty(TestPlan.Of(Bench.Press("wherry-yard")).Distances);
+        Assert.Empty(TestPlan.Of(ProvedPress.Press("wherry-yard")).Distances);
     }
 }

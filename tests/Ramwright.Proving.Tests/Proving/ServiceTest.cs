@@ -12,7 +12,7 @@ public class ServiceTest
     [InlineData("drainage-mill-puller")]
     public void AtTheWantedForceALifeIsUsedAfterTheSqueezesOfTheCheck(string example)
     {
-        PressCheck check = Bench.Press(example);
+        PressCheck check = ProvedPress.Press(example);
         FatigueLife least = check.SqueezesUntilInspection!;
         double p = check.Rig.Wanted / check.Power.Areas.Force;
         LifeUsed used = LifeUsed.Of(check, [new SqueezeBlock(Today, least.Squeezes!.Value, p, 0)])[0];
@@ -28,7 +28,7 @@ public class ServiceTest
     [Fact]
     public void HalfTheForceUsesFarLess()
     {
-        PressCheck check = Bench.Press("wherry-yard");
+        PressCheck check = ProvedPress.Press("wherry-yard");
         double p = check.Rig.Wanted / check.Power.Areas.Force;
         double full = LifeUsed.Of(check, [new SqueezeBlock(Today, 1000, p, 0)])[0].Used, half = LifeUsed.Of(check, [new SqueezeBlock(Today, 1000, p / 2, 0)])[0].Used;
         // slope 3 at the least
@@ -64,25 +64,25 @@ public class ServiceTest
     [Fact]
     public void WhatIsDueComesFromTheLog()
     {
-        PressCheck check = Bench.Press("wherry-yard");
-        ServiceState state = ServiceState.Of(check, Bench.Book(check, "service oil-change", "service bolts", "squeezes 100 pressure=100 bar"), Today);
+        PressCheck check = ProvedPress.Press("wherry-yard");
+        ServiceState state = ServiceState.Of(check, ProvedPress.Book(check, "service oil-change", "service bolts", "squeezes 100 pressure=100 bar"), Today);
         Assert.Equal(new DateOnly(2028, 5, 9), state.Due.Single(d => d.What == "oil change").Due);
         Assert.Equal(new DateOnly(2027, 5, 9), state.Due.Single(d => d.What == "bolts tried").Due);
         Assert.False(state.Due.Single(d => d.What == "oil change").IsDue(Today));
-        ServiceState bare = ServiceState.Of(check, Bench.Book(check, "note begun"), new DateOnly(2027, 9, 1));
+        ServiceState bare = ServiceState.Of(check, ProvedPress.Book(check, "note begun"), new DateOnly(2027, 9, 1));
         Assert.True(bare.Due.Single(d => d.What == "oil change").IsDue(new DateOnly(2027, 9, 1)));
     }
 
     [Fact]
     public void AQuarterOfALifeCallsForALook()
     {
-        PressCheck check = Bench.Press("wherry-yard");
+        PressCheck check = ProvedPress.Press("wherry-yard");
         double n = Math.Ceiling(0.3 * check.SqueezesUntilInspection!.Squeezes!.Value);
         string squeezes = FormattableString.Invariant($"squeezes {n} pressure={check.Rig.Wanted / check.Power.Areas.Force / 1e5:0.###} bar");
-        ServiceState state = ServiceState.Of(check, Bench.Book(check, squeezes), Today);
+        ServiceState state = ServiceState.Of(check, ProvedPress.Book(check, squeezes), Today);
         Assert.True(state.Due.Single(d => d.What == "look for cracks").IsDue(Today));
         Assert.Equal(check.SqueezesUntilInspection.Rung, state.LookAt[0].Life.Rung);
-        ServiceState little = ServiceState.Of(check, Bench.Book(check, squeezes.Replace(FormattableString.Invariant($"{n}"), "10", StringComparison.Ordinal)), Today);
+        ServiceState little = ServiceState.Of(check, ProvedPress.Book(check, squeezes.Replace(FormattableString.Invariant($"{n}"), "10", StringComparison.Ordinal)), Today);
         Assert.False(little.Due.Single(d => d.What == "look for cracks").IsDue(Today));
     }
 }

@@ -7,7 +7,7 @@ namespace Ramwright.Tests.Proving;
 
 public class StiffnessTest
 {
-    private static IReadOnlyList<Stiffness> Of(PressCheck check, IEnumerable<string> readings) => Stiffness.Of(check, Bench.Book(check, readings));
+    private static IReadOnlyList<Stiffness> Of(PressCheck check, IEnumerable<string> readings) => Stiffness.Of(check, ProvedPress.Book(check, readings));
 
     [Fact]
     public void ASlopeLeavesTheSeatingOut()
@@ -29,7 +29,7 @@ public class StiffnessTest
     [InlineData("drainage-mill-puller")]
     public void WhatTheModelDoesIsFoundAgain(string example)
     {
-        PressCheck check = Bench.Press(example);
+        PressCheck check = ProvedPress.Press(example);
         var made = new MadeUpReadings(check, 7);
         IReadOnlyList<Stiffness> found = Of(check, made.Dials(MadeUpReadings.AsSaid(check), 0.3e-6));
         Assert.NotEmpty(found);
@@ -46,18 +46,18 @@ public class StiffnessTest
     [Fact]
     public void ASetBeyondTheDialStops()
     {
-        PressCheck check = Bench.Press("wherry-yard");
+        PressCheck check = ProvedPress.Press("wherry-yard");
         string[] with = [.. new MadeUpReadings(check, 3).Dials(MadeUpReadings.AsSaid(check), 1e-6, set: 0.06e-3)];
         Assert.All(Of(check, with), s => Assert.True(s.IsSet));
-        Assert.Contains(Bench.Proof(check, with).Stops, s => s.Contains("a set of", StringComparison.Ordinal));
+        Assert.Contains(ProvedPress.Proof(check, with).Stops, s => s.Contains("a set of", StringComparison.Ordinal));
         string[] without = [.. new MadeUpReadings(check, 3).Dials(MadeUpReadings.AsSaid(check), 1e-6)];
-        Assert.Empty(Bench.Proof(check, without).Stops);
+        Assert.Empty(ProvedPress.Proof(check, without).Stops);
     }
 
     [Fact]
     public void HysteresisIsFoundAgain()
     {
-        PressCheck check = Bench.Press("wherry-yard");
+        PressCheck check = ProvedPress.Press("wherry-yard");
         Stiffness opening = Of(check, new MadeUpReadings(check, 4).Dials(MadeUpReadings.AsSaid(check), 0.1e-6, loop: 0.08)).Single(s => s.Point.Name == "opening");
         Assert.InRange(opening.Hysteresis!.Value, 0.06, 0.10);
     }
@@ -65,7 +65,7 @@ public class StiffnessTest
     [Fact]
     public void AMisreadDialIsNamed()
     {
-        PressCheck check = Bench.Press("wherry-yard");
+        PressCheck check = ProvedPress.Press("wherry-yard");
         string[] lines = [.. new MadeUpReadings(check, 5).Dials(new Dictionary<string, double> { ["opening"] = MadeUpReadings.AsSaid(check)["opening"] }, 1e-6)];
         int wrong = Array.FindIndex(lines, l => l.Contains("step=6", StringComparison.Ordinal));
         lines[wrong] = "dial 1.37 mm " + lines[wrong][lines[wrong].IndexOf("at=", StringComparison.Ordinal)..];
@@ -77,18 +77,18 @@ public class StiffnessTest
     [Fact]
     public void ADialBeyondItsStopReadingStops()
     {
-        PressCheck check = Bench.Press("wherry-yard");
+        PressCheck check = ProvedPress.Press("wherry-yard");
         PlanStep step = TestPlan.Of(check).Steps[3];
         DialForecast dial = step.Dials.Single(d => d.Place == "opening");
-        string Read(double x) => $"dial {Bench.Mm(x)} at=opening pressure={Bench.Bar(step.Pressure)} way=up";
-        Assert.Empty(Bench.Proof(check, "dial 0 mm at=opening pressure=0 bar way=up", Read(dial.StopAt * 0.99)).Stops);
-        Assert.Single(Bench.Proof(check, "dial 0 mm at=opening pressure=0 bar way=up", Read(dial.StopAt * 1.01)).Stops);
+        string Read(double x) => $"dial {ProvedPress.Mm(x)} at=opening pressure={ProvedPress.Bar(step.Pressure)} way=up";
+        Assert.Empty(ProvedPress.Proof(check, "dial 0 mm at=opening pressure=0 bar way=up", Read(dial.StopAt * 0.99)).Stops);
+        Assert.Single(ProvedPress.Proof(check, "dial 0 mm at=opening pressure=0 bar way=up", Read(dial.StopAt * 1.01)).Stops);
     }
 
     [Fact]
     public void TwoReadingsTellNoSlope()
     {
-        PressCheck check = Bench.Press("wherry-yard");
+        PressCheck check = ProvedPress.Press("wherry-yard");
         Stiffness s = Assert.Single(Of(check, ["dial 0.4 mm at=opening pressure=100 bar", "dial 0.8 mm at=opening pressure=200 bar"]));
         Assert.Null(s.Measured);
         Assert.Null(s.Set);

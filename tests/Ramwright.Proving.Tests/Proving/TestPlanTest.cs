@@ -15,7 +15,7 @@ public class TestPlanTest
     public void AStructureIsProvedAtFiveQuartersOfItsRating()
     {
         var row = new Reference("UP-13", "EN 13155-style static proof of lifting gear", Trust.FromMemory);
-        PressCheck check = Bench.Press("wherry-yard");
+        PressCheck check = ProvedPress.Press("wherry-yard");
         var w = new Working();
         var proof = ProofForce.Of(check, w: w);
         row.Near("proof over safe rating", 1.25, proof.Force / check.Ladder.SafeRating, 1e-9);
@@ -26,7 +26,7 @@ public class TestPlanTest
     [Theory, MemberData(nameof(Examples))]
     public void NoProofComesNearerThanATenthToWhatBreaksAPart(string example)
     {
-        PressCheck check = Bench.Press(example);
+        PressCheck check = ProvedPress.Press(example);
         foreach (double factor in new[] { 1, 1.25, 1.6, 3 })
         {
             TestPlan plan = TestPlan.Of(check, factor: factor);
@@ -43,7 +43,7 @@ public class TestPlanTest
     [Fact]
     public void WhatHoldsTheProofBackIsNamed()
     {
-        PressCheck check = Bench.Press("wherry-yard");
+        PressCheck check = ProvedPress.Press("wherry-yard");
         var proof = ProofForce.Of(check, 1.9);
         Rung lowest = check.Ladder.Rungs.Where(r => r.MustSurvive).MinBy(r => r.GivesAt * r.PressureScale)!;
         Assert.Same(lowest, proof.Holds);
@@ -54,7 +54,7 @@ public class TestPlanTest
     [Fact]
     public void APumpThatCannotReachItIsSaid()
     {
-        PressCheck check = Bench.Press("railing-shop", "air-pressure: 6.3 bar", "air-pressure: 2.6 bar");
+        PressCheck check = ProvedPress.Press("railing-shop", "air-pressure: 6.3 bar", "air-pressure: 2.6 bar");
         var proof = ProofForce.Of(check);
         Assert.True(proof.OutOfReach);
         Near.Relative(check.Power.MostPossibleForce, proof.Force, 1e-9, "proof");
@@ -64,7 +64,7 @@ public class TestPlanTest
     [Theory, MemberData(nameof(Examples))]
     public void StepsGoUpProveComeDownAndRepeatTheRating(string example)
     {
-        PressCheck check = Bench.Press(example);
+        PressCheck check = ProvedPress.Press(example);
         TestPlan plan = TestPlan.Of(check);
         Assert.Equal(Enumerable.Range(1, plan.Steps.Count), plan.Steps.Select(s => s.Number));
         PlanStep proof = plan.Steps.MaxBy(s => s.Pressure)!;
@@ -83,12 +83,12 @@ public class TestPlanTest
     [Fact]
     public void DialsShowWhatTheFrameDoes()
     {
-        PressCheck check = Bench.Press("wherry-yard");
+        PressCheck check = ProvedPress.Press("wherry-yard");
         var points = DialPoint.Of(check.Response).ToDictionary(p => p.Name, p => p.PerNewton);
         // the dies sink into the webs besides; that no dial beside them shows
         Near.Relative(check.Response.DaylightGrowth - check.Response.Plan.Pressing, points["opening"], 1e-9, "opening");
         Assert.True(points["crown"] > 0 && points["bed"] > 0 && points["crown"] + points["bed"] < points["opening"]);
-        PressCheck open = Bench.Press("railing-shop");
+        PressCheck open = ProvedPress.Press("railing-shop");
         var arms = DialPoint.Of(open.Response).ToDictionary(p => p.Name, p => p.PerNewton);
         Assert.True(arms["throat"] > 0 && arms["throat"] < arms["opening"]);
     }
@@ -96,15 +96,15 @@ public class TestPlanTest
     [Fact]
     public void EveryJointIsLookedAt()
     {
-        Assert.Contains(TestPlan.Of(Bench.Press("wherry-yard")).Looks, t => t.Name == "bolts-crown-joint" && t.What.Contains("M24", StringComparison.Ordinal));
-        Assert.Contains(TestPlan.Of(Bench.Press("railing-shop")).Looks, t => t.Name.StartsWith("weld-", StringComparison.Ordinal));
-        Assert.Contains(TestPlan.Of(Bench.Press("drainage-mill-puller")).Looks, t => t.Name == "tie-rods");
+        Assert.Contains(TestPlan.Of(ProvedPress.Press("wherry-yard")).Looks, t => t.Name == "bolts-crown-joint" && t.What.Contains("M24", StringComparison.Ordinal));
+        Assert.Contains(TestPlan.Of(ProvedPress.Press("railing-shop")).Looks, t => t.Name.StartsWith("weld-", StringComparison.Ordinal));
+        Assert.Contains(TestPlan.Of(ProvedPress.Press("drainage-mill-puller")).Looks, t => t.Name == "tie-rods");
     }
 
     [Fact]
     public void ItSpeaksTheReadersUnits()
     {
-        TestPlan plan = TestPlan.Of(Bench.Press("wherry-yard"), UnitSystem.Imperial);
+        TestPlan plan = TestPlan.Of(ProvedPress.Press("wherry-yard"), UnitSystem.Imperial);
         Assert.Contains("psi", plan.Steps[2].Setting, StringComparison.Ordinal);
         Assert.DoesNotContain(plan.Looks.Concat(plan.Unloaded).Concat(plan.Measures), t => t.What.Contains(" bar", StringComparison.Ordinal));
         // set points are round numbers of the gauge

@@ -8,7 +8,7 @@ using Ramwright.Quantities;
 namespace Ramwright.Tests.Proving;
 
 /// <summary>Presses of the examples, and logs for them.</summary>
-internal static class Bench
+internal static class ProvedPress
 {
     private static readonly Dictionary<string, PressCheck> Checked = [];
     private static readonly Lock Gate = new();
