@@ -17,8 +17,14 @@ internal sealed class NestSearch
 {
     private const int Directions = 16;
 
-    /// <summary>How much worse a plan may be that is followed at the beginning, as a share of the parts' area.</summary>
-    private const double Warmth = 0.03;
+    /// <summary>How much worse a plan is on average that is followed at the beginning, in parts of middling size without a place.</summary>
+    private const double Warmth = 0.15;
+
+    /// <summary>What weighs how much while a plan is followed; the best plan is the one that places most, whatever else.</summary>
+    private const double Closeness = 0.5, Missing = 3;
+
+    /// <summary>Turns of a part that can be asked for one by one.</summary>
+    private const int MostTurns = 36;
 
     private readonly IReadOnlyList<IReadOnlyList<NestShape>> _kinds;
     private readonly int[] _kindOf;
@@ -35,7 +41,7 @@ internal sealed class NestSearch
         _area = kindOf.Sum(k => kinds[k][0].Area);
     }
 
-    private sealed record Plan(int[] Order, int[] Ways, Placement?[] Laid, double Score);
+    private sealed record Plan(int[] Order, int[] Ways, int[] Turns, int[] Own, Placement?[] Laid, double Score, double Soft);
 
     /// <summary>Runs it.</summary>
     /// <param name="rounds">Plans to try beyond the first ones.</param>
@@ -52,11 +58,11 @@ internal sealed class NestSearch
             if (goOn?.Invoke(Progress(best, round, rounds)) == false)
                 break;
             Plan next = Changed(now, draw);
-            double allowed = Warmth * _area * (1 - (double)round / rounds) * draw.Share();
-            if (next.Score <= now.Score + allowed)
+            double cooled = 1 - (double)round / rounds, allowed = -Math.Log(1 - draw.Share()) * Warmth * Missing * _area / _kindOf.Length * cooled * cooled;
+            if (next.Soft <= now.Soft + allowed)
                 now = next;
-            if (now.Score < best.Score)
-                best = now;
+            if (next.Score < best.Score)
+                best = next;
         }
 
         goOn?.Invoke(Progress(best, rounds, rounds));
@@ -64,6 +70,12 @@ internal sealed class NestSearch
         for (int i = 0; i < best.Order.Length; i++)
             byItem[best.Order[i]] = best.Laid[i];
         return byItem;
+    }
+
+    private static Spot Way(int way)
+    {
+        (double sin, double cos) = Math.SinCos(way * 2 * Math.PI / Directions);
+        return new Spot(sin, cos);
     }
 
     // nothing better can come of it: all lies on the first sheet
@@ -99,7 +111,7 @@ internal sealed class NestSearch
         {
             foreach (int way in new[] { 0, 4, 2 })
             {
-                Plan plan = Laid(order, [.. Enumerable.Repeat(way, m)], null, 0);
+                Plan plan = Laid(order, [.. Enumerable.Repeat(way, m)], new int[n], new int[n], null, 0);
                 if (best is null || plan.Score < best.Score)
                     best = plan;
             }
@@ -108,41 +120,59 @@ internal sealed class NestSearch
         return best!;
     }
 
+    // one thing is changed: how a sheet is filled, which way a part is turned, or the order
     private Plan Changed(Plan plan, SeededDraw draw)
     {
-        int n = plan.Order.Length, kind = draw.Below(10);
-        if (kind == 0 || n < 2)
+        int n = plan.Order.Length, kind = draw.Below(20);
+        if (kind < 2 || n < 2)
         {
             int[] ways = (int[])plan.Ways.Clone();
             int sheet = draw.Below(ways.Length);
             ways[sheet] = draw.Below(Directions);
             int first = Array.FindIndex(plan.Laid, p => p is { } at && at.Sheet == sheet);
-            return Laid(plan.Order, ways, plan, Math.Max(0, first));
+            return Laid(plan.Order, ways, plan.Turns, plan.Own, plan, Math.Max(0, first));
+        }
+
+        int a = draw.Below(n);
+        if (kind < 6)
+        {
+            int[] turns = (int[])plan.Turns.Clone();
+            int item = plan.Order[a];
+            turns[item] = draw.Below(Math.Min(_kinds[_kindOf[item]].Count, MostTurns) + 1);
+            return Laid(plan.Order, plan.Ways, turns, plan.Own, plan, a);
+        }
+
+        if (kind < 9)
+        {
+            int[] own = (int[])plan.Own.Clone();
+            own[plan.Order[a]] = draw.Below(2) == 0 ? 0 : 1 + draw.Below(Directions);
+            return Laid(plan.Order, plan.Ways, plan.Turns, own, plan, a);
         }
 
         int[] order = (int[])plan.Order.Clone();
-        int a = draw.Below(n), b = draw.Below(n);
+        int[] left = [.. Enumerable.Range(0, n).Where(i => plan.Laid[i] is null)];
+        int b = left.Length > 0 && kind < 14 ? left[draw.Below(left.Length)] : draw.Below(n);
         for (int tries = 0; tries < 8 && _kindOf[order[a]] == _kindOf[order[b]]; tries++)
-            b = draw.Below(n);
-        if (kind < 6)
+            a = draw.Below(n);
+        if (kind % 2 == 0)
         {
             (order[a], order[b]) = (order[b], order[a]);
         }
         else
         {
-            int moved = order[a];
+            int moved = order[b];
             if (a < b)
-                Array.Copy(order, a + 1, order, a, b - a);
+                Array.Copy(order, a, order, a + 1, b - a);
             else
-                Array.Copy(order, b, order, b + 1, a - b);
-            order[b] = moved;
+                Array.Copy(order, b + 1, order, b, a - b);
+            order[a] = moved;
         }
 
-        return Laid(order, plan.Ways, plan, Math.Min(a, b));
+        return Laid(order, plan.Ways, plan.Turns, plan.Own, plan, Math.Min(a, b));
     }
 
     // lays parts in order; what stands before the first change lies as it did
-    private Plan Laid(int[] order, int[] ways, Plan? before, int from)
+    private Plan Laid(int[] order, int[] ways, int[] turns, int[] own, Plan? before, int from)
     {
         int n = order.Length, m = _table.Sheets.Count;
         var laid = new Placement?[n];
@@ -150,7 +180,7 @@ internal sealed class NestSearch
         for (int s = 0; s < m; s++)
             on[s] = [];
         // what found no room on a sheet finds none when more lies there
-        var full = new bool[m, _kinds.Count];
+        var full = new bool[m, _kinds.Count, MostTurns + 1];
         for (int i = 0; i < n; i++)
         {
             int item = order[i], k = _kindOf[item];
@@ -160,11 +190,13 @@ internal sealed class NestSearch
             {
                 for (int s = 0; s < m && laid[i] is null; s++)
                 {
-                    if (full[s, k])
+                    // 0 leaves the turn to the table; any other is one turn only
+                    int turn = Math.Min(turns[item], MostTurns);
+                    if (full[s, k, 0] || full[s, k, turn])
                         continue;
-                    double angle = ways[s] * 2 * Math.PI / Directions;
-                    laid[i] = _table.Best(item, _kinds[k], s, on[s], new Spot(Math.Sin(angle), Math.Cos(angle)));
-                    full[s, k] = laid[i] is null;
+                    IReadOnlyList<NestShape> tried = turn == 0 ? _kinds[k] : [_kinds[k][turn - 1]];
+                    laid[i] = _table.Best(item, tried, s, on[s], Way(own[item] > 0 ? own[item] - 1 : ways[s]));
+                    full[s, k, turn] = laid[i] is null;
                 }
             }
 
@@ -172,13 +204,14 @@ internal sealed class NestSearch
                 on[at.Sheet].Add(at);
         }
 
-        return new Plan(order, ways, laid, Score(laid));
+        (double score, double soft) = Score(laid, ways);
+        return new Plan(order, ways, turns, own, laid, score, soft);
     }
 
-    // in this order: what finds no room, what must be bought, what is opened; then how unevenly the sheets are filled
-    private double Score(Placement?[] laid)
+    // in this order: what finds no room, what must be bought, what is opened; then how unevenly the sheets are filled and how close the parts lie
+    private (double Score, double Soft) Score(Placement?[] laid, int[] ways)
     {
-        double placed = 0, bought = 0, opened = 0, uneven = 0;
+        double placed = 0, bought = 0, opened = 0, uneven = 0, loose = 0;
         var filled = new double[_table.Sheets.Count];
         foreach (Placement? p in laid)
         {
@@ -186,6 +219,10 @@ internal sealed class NestSearch
                 continue;
             placed += at.Shape.Area;
             filled[at.Sheet] += at.Shape.Area;
+            Spot way = Way(ways[at.Sheet]);
+            Room room = _table.Sheets[at.Sheet].Room;
+            double x = at.At.X + (at.Shape.Room.Left + at.Shape.Room.Right) / 2 - (room.Left + room.Right) / 2, y = at.At.Y + (at.Shape.Room.Bottom + at.Shape.Room.Top) / 2 - (room.Bottom + room.Top) / 2;
+            loose += at.Shape.Area * (x * way.X + y * way.Y) / (room.Width + room.Height);
         }
 
         for (int s = 0; s < filled.Length; s++)
@@ -199,6 +236,7 @@ internal sealed class NestSearch
             uneven += filled[s] * filled[s] / sheet.Area;
         }
 
-        return 1e4 * (_area - placed) + 1e2 * bought + opened - uneven;
+        double finer = opened - uneven + Closeness * loose;
+        return (1e4 * (_area - placed) + 1e2 * bought + finer, Missing * (_area - placed) + bought + finer);
     }
 }

@@ -15,6 +15,7 @@ internal sealed class NestTable(IReadOnlyList<NestSheet> sheets)
     private readonly Dictionary<(int Sheet, int Moving), ConvexPiece[]> _missing = [];
     private readonly List<(ConvexPiece Piece, Spot At)> _around = [];
     private readonly List<(double Reach, double Aside, Spot At)> _places = [];
+    private readonly List<Edge> _edges = [];
 
     public IReadOnlyList<NestSheet> Sheets { get; } = sheets;
 
@@ -109,26 +110,45 @@ internal sealed class NestTable(IReadOnlyList<NestSheet> sheets)
 
     private void Corners(Room room, Spot direction, double least)
     {
+        _edges.Clear();
         Span<(ConvexPiece Piece, Spot At)> around = CollectionsMarshal.AsSpan(_around);
         for (int i = 0; i < around.Length; i++)
         {
-            (ConvexPiece a, Spot atA) = around[i];
-            Spot[] ca = a.Corners;
-            for (int k = 0; k < ca.Length; k++)
+            (ConvexPiece piece, Spot at) = around[i];
+            Spot[] corners = piece.Corners;
+            for (int k = 0; k < corners.Length; k++)
             {
-                Spot p = ca[k] + atA, q = ca[k + 1 == ca.Length ? 0 : k + 1] + atA;
-                Offer(p, room, direction, least);
-                Sides(p, q, room, direction, least);
-            }
-
-            var roomA = new Room(a.Room.Left + atA.X, a.Room.Right + atA.X, a.Room.Bottom + atA.Y, a.Room.Top + atA.Y);
-            for (int j = i + 1; j < around.Length; j++)
-            {
-                (ConvexPiece b, Spot atB) = around[j];
-                if (new Room(b.Room.Left + atB.X, b.Room.Right + atB.X, b.Room.Bottom + atB.Y, b.Room.Top + atB.Y).Meets(roomA))
-                    Crossings(ca, atA, b.Corners, atB, room, direction, least);
+                var edge = Edge.Of(i, corners[k] + at, corners[k + 1 == corners.Length ? 0 : k + 1] + at);
+                // an edge that lies outside, or farther than the best place so far, has no place to offer
+                if (edge.Right < room.Left - Hair || edge.Left > room.Right + Hair || edge.Top < room.Bottom - Hair || edge.Bottom > room.Top + Hair
+                    || Math.Min(edge.P.Dot(direction), edge.Q.Dot(direction)) > least + Hair)
+                    continue;
+                Offer(edge.P, room, direction, least);
+                Sides(edge.P, edge.Q, room, direction, least);
+                _edges.Add(edge);
             }
         }
+
+        _edges.Sort(FromTheLeft);
+        Span<Edge> edges = CollectionsMarshal.AsSpan(_edges);
+        for (int i = 0; i < edges.Length; i++)
+        {
+            ref readonly Edge a = ref edges[i];
+            for (int j = i + 1; j < edges.Length && edges[j].Left <= a.Right; j++)
+            {
+                ref readonly Edge b = ref edges[j];
+                if (a.Piece != b.Piece && b.Bottom <= a.Top && a.Bottom <= b.Top)
+                    Crossing(a, b, room, direction, least);
+            }
+        }
+    }
+
+    private static readonly Comparison<Edge> FromTheLeft = (a, b) => a.Left.CompareTo(b.Left);
+
+    private readonly record struct Edge(int Piece, Spot P, Spot Q, double Left, double Right, double Bottom, double Top)
+    {
+        public static Edge Of(int piece, Spot p, Spot q) =>
+            new(piece, p, q, Math.Min(p.X, q.X), Math.Max(p.X, q.X), Math.Min(p.Y, q.Y), Math.Max(p.Y, q.Y));
     }
 
     // where an edge leaves the rectangle
@@ -154,23 +174,14 @@ internal sealed class NestTable(IReadOnlyList<NestSheet> sheets)
         }
     }
 
-    private void Crossings(Spot[] a, Spot atA, Spot[] b, Spot atB, Room room, Spot direction, double least)
+    private void Crossing(in Edge a, in Edge b, Room room, Spot direction, double least)
     {
-        for (int i = 0; i < a.Length; i++)
-        {
-            Spot p = a[i] + atA, q = a[i + 1 == a.Length ? 0 : i + 1] + atA;
-            double px = q.X - p.X, py = q.Y - p.Y;
-            for (int j = 0; j < b.Length; j++)
-            {
-                Spot r = b[j] + atB, s = b[j + 1 == b.Length ? 0 : j + 1] + atB;
-                double rx = s.X - r.X, ry = s.Y - r.Y, cross = px * ry - py * rx;
-                if (cross == 0)
-                    continue;
-                double t = ((r.X - p.X) * ry - (r.Y - p.Y) * rx) / cross, u = ((r.X - p.X) * py - (r.Y - p.Y) * px) / cross;
-                if (t is >= 0 and <= 1 && u is >= 0 and <= 1)
-                    Offer(new Spot(p.X + t * px, p.Y + t * py), room, direction, least);
-            }
-        }
+        double px = a.Q.X - a.P.X, py = a.Q.Y - a.P.Y, rx = b.Q.X - b.P.X, ry = b.Q.Y - b.P.Y, cross = px * ry - py * rx;
+        if (cross == 0)
+            return;
+        double dx = b.P.X - a.P.X, dy = b.P.Y - a.P.Y, t = (dx * ry - dy * rx) / cross, u = (dx * py - dy * px) / cross;
+        if (t is >= 0 and <= 1 && u is >= 0 and <= 1)
+            Offer(new Spot(a.P.X + t * px, a.P.Y + t * py), room, direction, least);
     }
 
     private void Offer(Spot p, Room room, Spot direction, double least)
