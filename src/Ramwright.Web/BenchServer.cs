@@ -121,6 +121,7 @@ internal static class BenchServer
         app.UseAntiforgery();
         app.MapStaticAssets();
         app.MapGet("/" + Solid.Viewer.Script, Solid.Viewer.Serve);
+        MadeFiles.Map(app);
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode(o => o.ContentSecurityFrameAncestorsPolicy = null);
         return app;
     }

@@ -45,6 +45,21 @@ public sealed class BenchServerTest : IAsyncLifetime, IDisposable
         Assert.DoesNotContain("https://", page.Replace("http://www.w3.org", "", StringComparison.Ordinal), StringComparison.Ordinal);
     }
 
+    [Fact]
+    public async Task WhatIsMadeIsHandedOutFileByFile()
+    {
+        HttpResponseMessage dossier = await _http.GetAsync("/press/wherry-yard/files/dossier.pdf");
+        byte[] bytes = await dossier.Content.ReadAsByteArrayAsync();
+        Assert.Equal("application/pdf", dossier.Content.Headers.ContentType!.MediaType);
+        Assert.Equal("attachment", dossier.Content.Headers.ContentDisposition!.DispositionType);
+        Assert.Equal("%PDF-"u8.ToArray(), bytes[..5]);
+        Assert.Contains("psi", await _http.GetStringAsync("/press/wherry-yard/files/gauge-chart.svg?units=imperial"), StringComparison.Ordinal);
+        Assert.DoesNotContain("psi", await _http.GetStringAsync("/press/wherry-yard/files/gauge-chart.svg?units=metric"), StringComparison.Ordinal);
+        Assert.Equal(HttpStatusCode.NotFound, (await _http.GetAsync("/press/wherry-yard/files/no-such.pdf")).StatusCode);
+        Assert.Equal(HttpStatusCode.NotFound, (await _http.GetAsync("/press/no-such/files/dossier.pdf")).StatusCode);
+        Assert.Equal(HttpStatusCode.NotFound, (await _http.GetAsync("/press/wherry-yard/files/..%2Fwherry-yard.press.yaml")).StatusCode);
+    }
+
     [Theory]
     [InlineData("evil.example")]
     [InlineData("127.0.0.1.evil.example")]
