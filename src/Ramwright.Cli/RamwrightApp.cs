@@ -38,6 +38,9 @@ internal static class RamwrightApp
             Add<OffsetCommand>(config, "offset")
                 .WithDescription("The allowed ram force against how far off centre the work stands.")
                 .WithExample("offset", "examples/wherry-yard.press.yaml");
+            Add<SolidCommand>(config, "solid")
+                .WithDescription("The frame as solid steel: how far it opens, where it is stressed, beside what the beams say.")
+                .WithExample("solid", "examples/railing-shop.press.yaml");
             Add<JobCommand>(config, "job")
                 .WithDescription("Whether the press can do its jobs: force against travel, what limits it, how.")
                 .WithExample("job", "examples/railing-shop.press.yaml");

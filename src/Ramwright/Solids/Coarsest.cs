@@ -6,7 +6,8 @@ namespace Ramwright.Solids;
 /// </summary>
 internal sealed class Coarsest
 {
-    private const double Nothing = 1e-11;
+    /// <summary>Stiffness that every way is given at least, as a share of its piece's stiffest.</summary>
+    private const double Least = 1e-7;
     private readonly int _n;
     private readonly double[] _factor, _pivot, _x;
     private readonly double[][] _free;
@@ -39,9 +40,11 @@ internal sealed class Coarsest
     // L D L', row by row; L below the diagonal
     private void Factor()
     {
+        // pieces that nearly move alike leave ways with hardly any stiffness, on which single precision would build
+        double[] scale = [.. Enumerable.Range(0, _n).Select(i => Enumerable.Range(i / 6 * 6, 6).Max(k => _factor[k * _n + k]))];
         for (int i = 0; i < _n; i++)
         {
-            double first = _factor[i * _n + i];
+            double first = _factor[i * _n + i] += Least * scale[i];
             Span<double> row = _factor.AsSpan(i * _n, _n);
             for (int j = 0; j < i; j++)
             {
@@ -60,7 +63,7 @@ internal sealed class Coarsest
                 row[j] = l;
             }
 
-            _pivot[i] = pivot > Nothing * first ? pivot : 0;
+            _pivot[i] = pivot > Least / 2 * scale[i] ? pivot : 0;
         }
     }
 

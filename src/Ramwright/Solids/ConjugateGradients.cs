@@ -26,7 +26,8 @@ internal static class ConjugateGradients
     /// <param name="wanted">Error in energy, as a share.</param>
     /// <param name="advance">Told after each turn how far the error has come.</param>
     /// <param name="stop">Ends it early.</param>
-    public static Convergence Solve(
+    /// <returns>Null where the hierarchy runs off, or does not come near in many turns.</returns>
+    public static Convergence? Solve(
         Action<double[], double[]> apply, Action<float[], float[]> nearly, double[] force, double[] movement, double wanted,
         Action<double>? advance, CancellationToken stop)
     {
@@ -47,10 +48,12 @@ internal static class ConjugateGradients
             double kept = turn == 1 ? 0 : -alpha * Dot(q, z) / rz;
             rz = Dot(r, z);
             if (!(rz > 0))
-                return new Convergence(turn, error, energy, Math.Sqrt(Dot(r, r)) / first);
+                return null;
             Combine(kept, p, z);
             apply(p, q);
             alpha = rz / Dot(p, q);
+            if (!(alpha > 0))
+                return null;
             Add(alpha, p, movement);
             Add(-alpha, q, r);
             gains.Add(alpha * rz);
@@ -59,8 +62,10 @@ internal static class ConjugateGradients
                 continue;
             error = Math.Sqrt(gains.TakeLast(Delay).Sum() / energy);
             advance?.Invoke(error);
-            if (error <= wanted || turn >= Most)
+            if (error <= wanted)
                 return new Convergence(turn, error, energy, Math.Sqrt(Dot(r, r)) / first);
+            if (turn >= Most)
+                return null;
         }
     }
 

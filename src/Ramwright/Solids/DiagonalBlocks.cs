@@ -7,7 +7,7 @@ namespace Ramwright.Solids;
 /// <summary>The inverses of the blocks on the diagonal, in columns; a way that meets no stiffness is left alone.</summary>
 internal sealed class DiagonalBlocks
 {
-    private const double Nothing = 1e-10;
+    private const double Nothing = 1e-7;
     private readonly int _size, _stride;
 
     /// <summary>Blocks in columns, each of <see cref="_stride"/> places.</summary>
@@ -114,14 +114,14 @@ internal sealed class DiagonalBlocks
     public static void Invert(int n, Span<double> a, Span<double> inverse)
     {
         Span<bool> dead = stackalloc bool[6];
-        Span<double> first = stackalloc double[6];
+        double stiffest = 0;
         inverse.Clear();
         for (int i = 0; i < n; i++)
-            (first[i], inverse[i * n + i]) = (a[i * n + i], 1);
+            (stiffest, inverse[i * n + i]) = (Math.Max(stiffest, a[i * n + i]), 1);
         for (int p = 0; p < n; p++)
         {
             double pivot = a[p * n + p];
-            if (!(pivot > Nothing * first[p]) || !(first[p] > 0))
+            if (!(pivot > Nothing * stiffest))
             {
                 dead[p] = true;
                 continue;

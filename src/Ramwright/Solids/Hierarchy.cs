@@ -57,6 +57,9 @@ internal sealed class Hierarchy
     /// <summary>Nodes and groups of each level.</summary>
     public List<(int Nodes, int Groups)> Sizes { get; } = [];
 
+    /// <summary>Smooths more carefully, where the iteration ran off.</summary>
+    public void Stiffen() => _levels.ForEach(l => l.Stiffen());
+
     /// <summary>Movements that nearly answer forces.</summary>
     public void Apply(float[] force, float[] movement) => Turn(0, force, movement);
 

@@ -9,6 +9,9 @@ internal sealed class Level
     /// <summary>The smoother works on the stiffest part of what the level can move in: down to the stiffest over this.</summary>
     private const double Reach = 20;
 
+    private const int Lanczos = 16;
+    private const double Margin = 1.1;
+
     private readonly ILevelMatrix _matrix;
     private readonly DiagonalBlocks _inverse;
     private readonly float[] _step, _rest, _other;
@@ -18,14 +21,18 @@ internal sealed class Level
     {
         (_matrix, _inverse) = (matrix, inverse);
         (_step, _rest, _other) = (new float[length], new float[length], new float[length]);
-        Stiffest = 1.1 * Power(length);
+        Stiffest = Margin * Greatest(length);
+        Omega = 4.0 / 3 / Stiffest;
     }
 
-    /// <summary>Greatest eigenvalue of D⁻¹ A, a little over.</summary>
-    public double Stiffest { get; }
+    /// <summary>Greatest eigenvalue of D⁻¹ A, a little over: what lies beyond it the smoother would drive up.</summary>
+    public double Stiffest { get; private set; }
 
     /// <summary>Weight of the one step by which the way to the next level is made smooth.</summary>
-    public double Omega => 4.0 / 3 / Stiffest;
+    public double Omega { get; }
+
+    /// <summary>Takes the greatest eigenvalue to be larger, where it turns out to have been found too small.</summary>
+    public void Stiffen() => Stiffest *= 1.4;
 
     /// <summary>The way to the next level.</summary>
     public Transfer? Transfer { get; set; }
@@ -93,30 +100,53 @@ internal sealed class Level
         Subtract(_rest, _other, _rest);
     }
 
-    private double Power(int length)
+    // Lanczos by way of conjugate gradients with D before them: the eigenvalues of the tridiagonal matrix of their steps run to those of D⁻¹ A from within, the greatest first
+    private double Greatest(int length)
     {
+        (float[] r, float[] z, float[] q, float[] p) = (_rest, _step, _other, new float[length]);
         uint seed = 12345;
         for (int i = 0; i < length; i++)
         {
             seed = seed * 1664525 + 1013904223;
-            _rest[i] = (seed >> 8) / (float)(1 << 24) - 0.5f;
+            p[i] = (seed >> 8) / (float)(1 << 24) - 0.5f;
         }
 
-        double value = 1;
-        for (int turn = 0; turn < 20; turn++)
+        // forces of some movement, so that they balance on free bodies
+        _matrix.Apply(p, r);
+        Array.Clear(p);
+        var tri = new double[Lanczos * Lanczos];
+        double rz = 0, alpha = 0, beta = 0;
+        int steps = 0;
+        for (int k = 0; k < Lanczos; k++)
         {
-            _matrix.Apply(_rest, _other);
-            _inverse.Step(0, 1, _other, _step, null);
-            double size = Math.Sqrt(Dot(_step, _step));
-            double was = Math.Sqrt(Dot(_rest, _rest));
-            if (!(size > 0))
-                return 1;
-            value = size / was;
-            for (int i = 0; i < length; i++)
-                _rest[i] = (float)(_step[i] / size);
+            _inverse.Step(0, 1, r, z, null);
+            double was = rz, alphaWas = alpha;
+            rz = Dot(r, z);
+            if (!(rz > 0))
+                break;
+            beta = k == 0 ? 0 : rz / was;
+            Shares.Run(length, length, (from, to) =>
+            {
+                for (int i = from; i < to; i++)
+                    p[i] = z[i] + (float)beta * p[i];
+            });
+            _matrix.Apply(p, q);
+            double pq = Dot(p, q);
+            if (!(pq > 0))
+                break;
+            alpha = rz / pq;
+            tri[k * Lanczos + k] = 1 / alpha + (k == 0 ? 0 : beta / alphaWas);
+            if (k > 0)
+                tri[k * Lanczos + k - 1] = tri[(k - 1) * Lanczos + k] = Math.Sqrt(beta) / alphaWas;
+            steps = k + 1;
+            Shares.Run(length, length, (from, to) =>
+            {
+                for (int i = from; i < to; i++)
+                    r[i] -= (float)alpha * q[i];
+            });
         }
 
-        return value;
+        return steps == 0 ? 1 : SmallEigen.Of(tri, Lanczos).Values.Max();
     }
 
     private static void Copy(float[] from, float[] to) => Shares.Run(from.Length, from.Length, (a, b) => from.AsSpan(a, b - a).CopyTo(to.AsSpan(a)));

@@ -73,6 +73,15 @@ public sealed class SolidMesh
     /// <summary>Where a cell stands in the grid, counted along x, y and z.</summary>
     public (int X, int Y, int Z) CellPlace(int cell) => _grid.Place(_cellAt[cell]);
 
+    /// <summary>Cells that a box reaches into.</summary>
+    public IEnumerable<int> CellsIn(Cuboid box)
+    {
+        (int from, int to) = _grid.Range(_grid.Slow, box.From(_grid.Slow), box.To(_grid.Slow));
+        for (int c = Layers[Math.Max(0, from - 1)]; c < Layers[Math.Min(Layers.Length - 1, to + 1)]; c++)
+            if (CellBox(c).And(box).IsSolid)
+                yield return c;
+    }
+
     /// <summary>Where a node is, m.</summary>
     public Vector At(int node) => _grid.NodeAt(_nodeAt[node]);
 

@@ -43,6 +43,8 @@ public sealed class SolidSolver
     /// <summary>Forces on a free body may miss balance by this share of their size, from rounding; beyond it they are refused.</summary>
     private const double Balanced = 1e-6;
 
+    private const int Attempts = 4;
+
     private readonly CellOperator<DoubleLane, double> _cells;
     private readonly Hierarchy _hierarchy;
     private readonly RigidModes _free;
@@ -89,7 +91,7 @@ public sealed class SolidSolver
     /// <param name="wanted">Error in energy to stop at, as a share.</param>
     /// <param name="progress">Told how far it is.</param>
     /// <param name="stop">Ends it early.</param>
-    /// <exception cref="SolidFaultException">Forces on a body that nothing holds do not balance.</exception>
+    /// <exception cref="SolidFaultException">Forces on a body that nothing holds do not balance, or no answer was found.</exception>
     public SolidSolution Solve(IReadOnlyDictionary<int, Vector> forces, double wanted = Wanted, Action<SolidProgress>? progress = null, CancellationToken stop = default)
     {
         ArgumentNullException.ThrowIfNull(forces);
@@ -103,8 +105,17 @@ public sealed class SolidSolver
             throw new SolidFaultException(Loose(body));
 
         var movement = new double[force.Length];
-        Convergence convergence = ConjugateGradients.Solve(_cells.Apply, _hierarchy.Apply, force, movement, wanted,
-            error => progress?.Invoke(new SolidProgress("solving", Math.Clamp(Math.Log(error) / Math.Log(wanted), 0, 1))), stop);
+        Convergence? convergence = null;
+        for (int attempt = 0; convergence is null; attempt++)
+        {
+            if (attempt == Attempts)
+                throw new SolidFaultException("the frame could not be solved on this grid: try shorter cells");
+            if (attempt > 0)
+                _hierarchy.Stiffen();
+            convergence = ConjugateGradients.Solve(_cells.Apply, _hierarchy.Apply, [.. force], movement, wanted,
+                error => progress?.Invoke(new SolidProgress("solving", Math.Clamp(Math.Log(error) / Math.Log(wanted), 0, 1))), stop);
+        }
+
         _free.Remove(movement);
         return new SolidSolution(Mesh, movement) { Convergence = convergence, Reaction = Reaction(movement, forces), OutOfBalance = loose };
     }
