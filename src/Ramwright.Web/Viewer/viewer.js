@@ -56,7 +56,7 @@ export async function show(frame, stream, parts, words) {
 
   function look(way) {
     const from = { front: [0, -1, 0.001], side: [1, 0, 0.001], above: [0, -0.001, 1] }[way] || [0.75, -1, 0.5];
-    const far = radius / Math.sin((camera.fov / 2) * Math.PI / 180) * Math.max(1, 0.74 / camera.aspect);
+    const far = radius / Math.sin((camera.fov / 2) * Math.PI / 180) * Math.max(1, 0.74 / camera.aspect) * 1.08;
     camera.position.copy(center).addScaledVector(new Vector3(...from).normalize(), far);
     controls.update();
     draw();
