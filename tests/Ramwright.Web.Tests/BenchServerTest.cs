@@ -102,6 +102,25 @@ public sealed class BenchServerTest : IAsyncLifetime, IDisposable
         Assert.Contains("There is no press called", page, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public async Task WhatIsMadeOfAPressCanBeTakenAway()
+    {
+        using var zip = new System.IO.Compression.ZipArchive(await _http.GetStreamAsync("/press/wherry-yard/made/all.zip"));
+        string[] names = [.. zip.Entries.Select(e => e.FullName)];
+        Assert.Contains("parts.csv", names);
+        Assert.Contains(names, n => n.StartsWith("nests/", StringComparison.Ordinal) && n.EndsWith(".dxf", StringComparison.Ordinal));
+
+        string plate = names.First(n => n.StartsWith("plates/", StringComparison.Ordinal) && n.EndsWith(".dxf", StringComparison.Ordinal));
+        HttpResponseMessage answer = await _http.GetAsync($"/press/wherry-yard/made/{plate}");
+        Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
+        Assert.Equal("attachment", answer.Content.Headers.ContentDisposition?.DispositionType);
+        Assert.Contains("AC1009", await answer.Content.ReadAsStringAsync(), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("/press/wherry-yard/made/none.dxf"), InlineData("/press/none/made/all.zip"), InlineData("/press/wherry-yard/made/..%2F..%2Fwherry-yard.press.yaml"), InlineData("/press/..%2Fx/made/all.zip")]
+    public async Task WhatIsNotMadeIsNotThere(string path) => Assert.Equal(HttpStatusCode.NotFound, (await _http.GetAsync(path)).StatusCode);
+
     [Theory]
     [InlineData("[[[[[[[[[[[[[[[[", 50_000)]
     [InlineData("wanted: 20 t\n", 70_000)]
