@@ -50,9 +50,14 @@ internal static class MakeView
         }
 
         if (settings.Out is null)
+        {
             JsonOut.Write(screen, $"Nothing is written. The files: ramwright make {settings.File} --out FOLDER");
-        else
-            JsonOut.Write(screen, $"{files.Count} files are in {settings.Out}: {string.Join(", ", files.Select(f => f.Name).Take(6))}{(files.Count > 6 ? " ..." : "")}");
+            return;
+        }
+
+        JsonOut.Write(screen, $"{files.Count} files are in {settings.Out}:");
+        screen.Paragraph(string.Join(", ", files.GroupBy(f => f.Name.Contains('/', StringComparison.Ordinal) ? f.Name.Split('/')[0] : f.Name)
+            .Select(g => g.Count() == 1 && g.Key == g.First().Name ? g.Key : $"{g.Key} ({g.Count()})")) + ".", 2);
     }
 
     private static void Plates(PartList list, UnitSystem units, IAnsiConsole screen)

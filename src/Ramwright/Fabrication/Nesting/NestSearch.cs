@@ -20,6 +20,8 @@ internal sealed class NestSearch
     /// <summary>How much worse a plan is on average that is followed at the beginning, in parts of middling size without a place.</summary>
     private const double Warmth = 0.15;
 
+    private const int Coolings = 3;
+
     /// <summary>What weighs how much while a plan is followed; the best plan is the one that places most, whatever else.</summary>
     private const double Closeness = 0.5, Missing = 3;
 
@@ -58,11 +60,14 @@ internal sealed class NestSearch
             if (goOn?.Invoke(Progress(best, round, rounds)) == false)
                 break;
             Plan next = Changed(now, draw);
-            double cooled = 1 - (double)round / rounds, allowed = -Math.Log(1 - draw.Share()) * Warmth * Missing * _area / _kindOf.Length * cooled * cooled;
+            // from warm to cold several times over
+            double cooled = 1 - (double)round * Coolings / rounds % 1, allowed = -Math.Log(1 - draw.Share()) * Warmth * Missing * _area / _kindOf.Length * cooled * cooled;
             if (next.Soft <= now.Soft + allowed)
                 now = next;
             if (next.Score < best.Score)
                 best = next;
+            if (round * Coolings / rounds != (round + 1) * Coolings / rounds)
+                now = best;
         }
 
         goOn?.Invoke(Progress(best, rounds, rounds));

@@ -9,7 +9,7 @@ namespace Ramwright.Fabrication.Nesting;
 internal sealed class NestShape
 {
     /// <summary>How far the straight lines may stand off an arc, m: what it costs in steel.</summary>
-    private const double Coarse = 0.3e-3;
+    private const double Coarse = 0.8e-3;
 
     /// <summary>A corner of an offset edge is cut off no nearer than this many offsets.</summary>
     private const double Mitre = 5;
@@ -70,8 +70,10 @@ internal sealed class NestShape
     internal static Polygon Closed(IReadOnlyList<(double Y, double Z)> corners) =>
         new(new LinearRing([.. corners.Append(corners[0]).Select(p => new Coordinate(p.Y, p.Z))]));
 
+    /// <summary>A polygon made wider all round, by no less than is asked.</summary>
+    /// <remarks>The library leaves out corners of its offset that lie nearer than a thousandth of it: that much is added, and a little.</remarks>
     internal static NtsGeometry Wider(NtsGeometry polygon, double by) =>
-        polygon.Buffer(by, new BufferParameters(2, EndCapStyle.Flat, JoinStyle.Mitre, Mitre));
+        polygon.Buffer(1.003 * by, new BufferParameters(2, EndCapStyle.Flat, JoinStyle.Mitre, Mitre) { SimplifyFactor = 1e-9 });
 
     // arcs that bulge out are replaced by tangents, arcs that bulge in by chords: the part lies within
     internal static (double Y, double Z)[] Outside(IReadOnlyList<Corner> edge)

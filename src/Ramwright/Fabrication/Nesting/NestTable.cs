@@ -11,8 +11,9 @@ internal sealed class NestTable(IReadOnlyList<NestSheet> sheets)
     /// <summary>Touching is not overlapping: less than this is no overlap, m.</summary>
     private const double Hair = 1e-9;
 
-    private readonly Dictionary<(int Fixed, int Moving), ConvexPiece[]> _noGo = [];
-    private readonly Dictionary<(int Sheet, int Moving), ConvexPiece[]> _missing = [];
+    private readonly Dictionary<(int Fixed, int Moving), NoGoArea> _noGo = [];
+    private readonly Dictionary<(int Sheet, int Moving), NoGoArea> _missing = [];
+    private readonly List<(NoGoArea Area, Spot At)> _areas = [];
     private readonly List<(ConvexPiece Piece, Spot At)> _around = [];
     private readonly List<(double Reach, double Aside, Spot At)> _places = [];
     private readonly List<Edge> _edges = [];
@@ -92,41 +93,48 @@ internal sealed class NestTable(IReadOnlyList<NestSheet> sheets)
     private void Gather(NestShape shape, int sheet, IReadOnlyList<Placement> there, Room room)
     {
         _around.Clear();
-        foreach (ConvexPiece piece in Missing(sheet, shape))
-            Keep(piece, default);
+        _areas.Clear();
+        Keep(Missing(sheet, shape), default);
         foreach (Placement p in there)
-        {
-            foreach (ConvexPiece piece in NoGo(p.Shape, shape))
-                Keep(piece, p.At);
-        }
+            Keep(NoGo(p.Shape, shape), p.At);
 
-        void Keep(ConvexPiece piece, Spot at)
+        void Keep(NoGoArea area, Spot at)
         {
-            Room r = piece.Room;
-            if (new Room(r.Left + at.X, r.Right + at.X, r.Bottom + at.Y, r.Top + at.Y).Meets(room))
+            bool near = false;
+            foreach (ConvexPiece piece in area.Pieces)
+            {
+                Room r = piece.Room;
+                if (!new Room(r.Left + at.X, r.Right + at.X, r.Bottom + at.Y, r.Top + at.Y).Meets(room))
+                    continue;
                 _around.Add((piece, at));
+                near = true;
+            }
+
+            if (near)
+                _areas.Add((area, at));
         }
     }
 
     private void Corners(Room room, Spot direction, double least)
     {
         _edges.Clear();
-        Span<(ConvexPiece Piece, Spot At)> around = CollectionsMarshal.AsSpan(_around);
-        for (int i = 0; i < around.Length; i++)
+        int pieces = 0;
+        foreach ((NoGoArea area, Spot at) in CollectionsMarshal.AsSpan(_areas))
         {
-            (ConvexPiece piece, Spot at) = around[i];
-            Spot[] corners = piece.Corners;
-            for (int k = 0; k < corners.Length; k++)
+            foreach ((int piece, Spot from, Spot to) in area.Edges)
             {
-                var edge = Edge.Of(i, corners[k] + at, corners[k + 1 == corners.Length ? 0 : k + 1] + at);
+                var edge = Edge.Of(pieces + piece, from + at, to + at);
                 // an edge that lies outside, or farther than the best place so far, has no place to offer
                 if (edge.Right < room.Left - Hair || edge.Left > room.Right + Hair || edge.Top < room.Bottom - Hair || edge.Bottom > room.Top + Hair
                     || Math.Min(edge.P.Dot(direction), edge.Q.Dot(direction)) > least + Hair)
                     continue;
                 Offer(edge.P, room, direction, least);
+                Offer(edge.Q, room, direction, least);
                 Sides(edge.P, edge.Q, room, direction, least);
                 _edges.Add(edge);
             }
+
+            pieces += area.Pieces.Length;
         }
 
         _edges.Sort(FromTheLeft);
@@ -204,17 +212,17 @@ internal sealed class NestTable(IReadOnlyList<NestSheet> sheets)
         return true;
     }
 
-    private ConvexPiece[] NoGo(NestShape standing, NestShape moving)
+    private NoGoArea NoGo(NestShape standing, NestShape moving)
     {
-        if (!_noGo.TryGetValue((standing.Number, moving.Number), out ConvexPiece[]? pieces))
-            _noGo[(standing.Number, moving.Number)] = pieces = [.. from a in standing.Kept from b in moving.Pieces select a.NoGo(b)];
-        return pieces;
+        if (!_noGo.TryGetValue((standing.Number, moving.Number), out NoGoArea? area))
+            _noGo[(standing.Number, moving.Number)] = area = new NoGoArea(standing.Kept, moving.Pieces, Hair);
+        return area;
     }
 
-    private ConvexPiece[] Missing(int sheet, NestShape moving)
+    private NoGoArea Missing(int sheet, NestShape moving)
     {
-        if (!_missing.TryGetValue((sheet, moving.Number), out ConvexPiece[]? pieces))
-            _missing[(sheet, moving.Number)] = pieces = [.. from a in Sheets[sheet].Missing from b in moving.Pieces select a.NoGo(b)];
-        return pieces;
+        if (!_missing.TryGetValue((sheet, moving.Number), out NoGoArea? area))
+            _missing[(sheet, moving.Number)] = area = new NoGoArea(Sheets[sheet].Missing, moving.Pieces, Hair);
+        return area;
     }
 }
