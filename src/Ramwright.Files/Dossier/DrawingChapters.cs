@@ -11,7 +11,7 @@ internal static class DrawingChapters
     {
         try
         {
-            return new Chapter("General arrangement", [new Picture(PressDrawing.Of(p.Check, p.Units)), new Prose($"General tolerances: {Class(p.Rig.Papers) ?? Papers.Open}. Welds stand by the symbols of ISO 2553, with the throat as a.", Tone.Quiet)]);
+            return new Chapter("General arrangement", [new Picture(WithTolerances(PressDrawing.Of(p.Check, p.Units), p.Rig.Papers))]);
         }
         catch (NotSupportedException cannot)
         {

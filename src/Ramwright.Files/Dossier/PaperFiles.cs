@@ -36,13 +36,13 @@ public static class PaperFiles
     public static string Welds(WeldPlan plan)
     {
         ArgumentNullException.ThrowIfNull(plan);
-        var text = new StringBuilder("seam,where,kind,leg mm,throat mm,preparation,length mm,places,runs,travel mm/s,heat input kJ/mm,deposit kg,filler kg,arc min,CE %,CET %,Pcm %,thickest mm,combined mm,method B C,method A cold up to mm,preheat C,t8/5 s,advice,notes\n");
+        var text = new StringBuilder("seam,where,kind,leg mm,throat mm,preparation,length mm,places,runs,travel mm/s,heat input kJ/mm,deposit kg,filler kg,arc min,CE %,CET %,Pcm %,thickest mm,combined mm,method B C,method A cold up to mm,by thickness C,preheat C,t8/5 s,advice,notes\n");
         foreach (WeldLine l in plan.Lines)
         {
             Row(text,
                 l.Seam.Name, l.Seam.Where, l.Seam.Kind.ToString().ToLowerInvariant(), l.Seam.Kind == Presses.WeldKind.Fillet ? F(1000 * l.Seam.Leg) : "", F(1000 * l.Seam.Throat), l.Seam.Preparation,
                 F(1000 * l.Seam.Length), $"{l.Seam.Count}", $"{l.Runs}", F(1000 * l.Travel), F(l.HeatInput), F(l.Deposit), F(l.Filler), F(l.ArcTime / 60), F(l.Preheating.Ce), F(l.Preheating.Cet), F(l.Preheating.Pcm),
-                F(1000 * l.Seam.Thicker), F(1000 * l.Seam.Combined), F(l.Preheating.ByB), F(l.Preheating.ColdUpTo), F(l.Preheating.Temperature), F(l.CoolingTime), l.Preheating.Why, string.Join("; ", l.Notes));
+                F(1000 * l.Seam.Thicker), F(1000 * l.Seam.Combined), F(l.Preheating.ByB), F(l.Preheating.ColdUpTo), F(l.Preheating.ByThickness), F(l.Preheating.Temperature), F(l.CoolingTime), l.Preheating.Why, string.Join("; ", l.Notes));
         }
 
         return text.ToString();

@@ -51,6 +51,7 @@ internal static class PaperJson
         Maybe(json, "pcm", line.Preheating.Pcm);
         Maybe(json, "methodBC", line.Preheating.ByB);
         Maybe(json, "methodAColdUpToMm", line.Preheating.ColdUpTo);
+        Maybe(json, "byThicknessC", line.Preheating.ByThickness);
         Maybe(json, "preheatC", line.Preheating.Temperature);
         Maybe(json, "t85Seconds", line.CoolingTime);
         json.List("notes", line.Notes);

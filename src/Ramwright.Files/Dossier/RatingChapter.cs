@@ -38,6 +38,8 @@ internal static class RatingChapter
 
     private static Grid Ladder(Papers p)
     {
+        Unit unit = Readout.UnitFor(Dimension.Force, p.Units);
+        string Force(double newtons) => Readout.Number(unit.FromSi(newtons));
         var rows = new List<IReadOnlyList<string>>();
         var heavy = new HashSet<int>();
         (double Force, string Name)[] lines = [.. ((double, string)[])[(p.Rig.Wanted, "wanted"), (p.Check.Power.MostPossibleForce, "most possible")]];
@@ -47,17 +49,17 @@ internal static class RatingChapter
         {
             while (next < lines.Length && rung.SafeTo >= lines[next].Force * (1 - 1e-9))
                 Line(lines[next++]);
-            rows.Add([p.T(rung.SafeTo, Dimension.Force), p.T(rung.GivesAt, Dimension.Force), rung.Factor?.ToString("0.00", System.Globalization.CultureInfo.InvariantCulture) ?? "–", rung.Part, rung.Brief, rung.Load]);
+            rows.Add([Force(rung.SafeTo), Force(rung.GivesAt), rung.Factor?.ToString("0.00", System.Globalization.CultureInfo.InvariantCulture) ?? "–", rung.Part, rung.Brief, rung.Load]);
         }
 
         while (next < lines.Length)
             Line(lines[next++]);
-        return new Grid([new("safe to", 1.25, true), new("gives at", 1.25, true), new("by", 0.7, true), new("part", 3.3), new("how it gives", 3.5), new("load", 2.5)], rows) { Heavy = heavy };
+        return new Grid([new($"safe to, {unit.Symbol}", 1.2, true), new($"gives at, {unit.Symbol}", 1.2, true), new("by", 0.7, true), new("part", 3.4), new("how it gives", 3.5), new("load", 2.5)], rows) { Heavy = heavy };
 
         void Line((double Force, string Name) line)
         {
             heavy.Add(rows.Count);
-            rows.Add([p.T(line.Force, Dimension.Force), "", "", $"— {line.Name} —", "", ""]);
+            rows.Add([Force(line.Force), "", "", $"— {line.Name} —", "", ""]);
         }
     }
 }

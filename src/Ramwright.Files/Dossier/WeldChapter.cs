@@ -68,15 +68,15 @@ public static class WeldChapter
         blocks.Add(new Grid([new("seam", 2.7), new("where", 2.6), new("size", 2.2), new("length", 1.5, true), new("runs", 0.7, true), new("travel", 1.1, true), new("heat input", 1.3, true), new("filler", 1, true)],
             [.. plan.Lines.Select(l => (IReadOnlyList<string>)[l.Seam.Name, l.Seam.Where, Size(p, l.Seam), (l.Seam.Count > 1 ? $"{l.Seam.Count} × " : "") + p.T(l.Seam.Length, Dimension.Length),
                 $"{l.Runs}", p.T(l.Travel, Dimension.Speed, 2), Heat(p, l.HeatInput), p.T(l.Filler, Dimension.Mass, 2)])]));
-        blocks.Add(new Grid([new("seam", 2.5), new("steels", 2.2), new("CE", 0.7, true), new("CET", 0.7, true), new("Pcm", 0.7, true), new("thick; combined", 1.7, true), new("by B", 1, true), new("A: cold up to", 1.2, true), new("preheat", 1.1, true), new("t8/5", 0.8, true)],
+        blocks.Add(new Grid([new("seam", 2.5), new("steels", 2.2), new("CE", 0.7, true), new("CET", 0.7, true), new("Pcm", 0.7, true), new("thick; combined", 1.7, true), new("by B", 1, true), new("A: cold up to", 1.1, true), new("by table", 0.9, true), new("preheat", 1.1, true), new("t8/5", 0.8, true)],
             [.. plan.Lines.Select(l => (IReadOnlyList<string>)[l.Seam.Name, Steels(l.Seam), Percent(l.Preheating.Ce), Percent(l.Preheating.Cet), Percent(l.Preheating.Pcm),
                 $"{p.T(l.Seam.Thicker, Dimension.Length, 2)}; {p.T(l.Seam.Combined, Dimension.Length, 3)}", l.Preheating.ByB is { } b ? (b < 20 ? "none" : p.T(b, Dimension.Temperature)) : "–",
-                l.Preheating.ColdUpTo is { } cold ? p.T(cold / 1000, Dimension.Length) : "–",
+                l.Preheating.ColdUpTo is { } cold ? p.T(cold / 1000, Dimension.Length) : "–", l.Preheating.ByThickness is { } table ? (table < 20 ? "none" : p.T(table, Dimension.Temperature)) : "–",
                 l.Preheating.Temperature is { } t ? p.T(t, Dimension.Temperature) : l.Preheating.Advice == WeldAdvice.Weld ? "none" : "see below", l.CoolingTime is { } c ? $"{c:0.0} s" : "–"])])
         {
             Caption = "Heat",
         });
-        blocks.Add(new Prose("CE, CET and Pcm in per cent, of the worse of the two steels. By B: EN 1011-2, method B. A: the table of method A, greatest combined thickness that needs no preheat. t8/5: cooling from 800 to 500 °C at the preheat. Steel without an analysis counts with the worst composition that its standard allows.", Tone.Quiet));
+        blocks.Add(new Prose("CE, CET and Pcm in per cent, of the worse of the two steels. By B: EN 1011-2, method B. A: the table of method A, greatest combined thickness that needs no preheat. By table: AWS D1.1, least preheat by thickness. The most careful of the three is taken. t8/5: cooling from 800 to 500 °C at the preheat. Steel without an analysis counts with the worst composition that its standard allows.", Tone.Quiet));
         foreach (WeldLine line in plan.Lines)
             One(p, line, blocks);
     }

@@ -38,13 +38,13 @@ internal sealed class Callouts
             Callout c = down[i];
             double shelf = top[i] - Line + 0.9;
             yield return new Area(c.Part, new Outline([Circle(c.X, c.Y, Dot)]), Pen.None, "#1c1c1c");
-            yield return new Line(c.Part, [(c.X, c.Y), (x, shelf), (x + Elbow + (c.Weld ? Callout.WeldRoom : 0), shelf)], Pen.Thin);
+            yield return new Line(c.Part, [(c.X, c.Y), (x, shelf), (x + Elbow + c.SignRoom, shelf)], Pen.Thin);
             double words = x + Elbow + 0.8;
             if (c.Weld)
             {
                 foreach (Mark mark in WeldSign(c, x, shelf))
                     yield return mark;
-                words += Callout.WeldRoom;
+                words += c.SignRoom + c.TailRoom;
             }
 
             for (int row = 0; row < c.Rows.Count; row++)
@@ -54,16 +54,31 @@ internal sealed class Callouts
 
     private static double Tall(Callout c) => c.Rows.Count * Line;
 
-    // ISO 2553: throat, then the fillet's triangle on the line, and a ring at the bend for a weld all round
+    // ISO 2553, system A: throat, then the weld's sign on the line, a ring at the bend for a weld all round, the dashed line below for the other
+    // side or the sign on both sides for fillets on both faces, and in a tail the process by its number
     private static IEnumerable<Mark> WeldSign(Callout c, double x, double y)
     {
-        yield return new Area(c.Part, new Outline([Circle(x, y, 1)]), Pen.Thin, "#ffffff");
+        double end = x + Elbow + c.SignRoom, at = end - 4;
+        if (c.BothFaces)
+            yield return new Line(c.Part, [(at, y), (at, y - 2.6), (at + 2.6, y)], Pen.Edge);
+        else
+        {
+            yield return new Line(c.Part, [(x + 1, y - 1), (end, y - 1)], Pen.Hidden);
+            yield return new Area(c.Part, new Outline([Circle(x, y, 1)]), Pen.Thin, "#ffffff");
+        }
+
         yield return new Lettering(c.Part, c.WeldSize, x + 1.8, y + 0.7, Height: 2.2);
-        double at = x + Elbow + Callout.WeldRoom - 4;
-        IReadOnlyList<(double, double)> sign = c.Butt
-            ? [(at, y), (at, y + 2.6), (at + 2.2, y + 2.6)]
-            : [(at, y), (at, y + 2.6), (at + 2.6, y)];
-        yield return new Line(c.Part, sign, Pen.Edge);
+        if (c.Butt)
+        {
+            yield return new Line(c.Part, [(at, y), (at, y + 2.6)], Pen.Edge);
+            yield return new Line(c.Part, [(at, y), (at + 2.4, y + 2.6)], Pen.Edge);
+        }
+        else
+            yield return new Line(c.Part, [(at, y), (at, y + 2.6), (at + 2.6, y)], Pen.Edge);
+        if (c.WeldTail.Length == 0)
+            yield break;
+        yield return new Line(c.Part, [(end + 1.4, y + 1.4), (end, y), (end + 1.4, y - 1.4)], Pen.Thin);
+        yield return new Lettering(c.Part, c.WeldTail, end + 1.8, y - 0.8, Height: 1.8);
     }
 
     private static Corner[] Circle(double x, double y, double r) => [new(x + r, y, 1), new(x - r, y, 1)];
@@ -85,7 +100,19 @@ internal sealed record Callout(string Part, double X, double Y, IReadOnlyList<st
     /// <summary>Whether the weld is a butt weld.</summary>
     public bool Butt { get; init; }
 
+    /// <summary>Whether fillets run along both faces of a plate, instead of one weld all round.</summary>
+    public bool BothFaces { get; init; }
+
+    /// <summary>Number of the process, ISO 4063; empty where the file does not say which.</summary>
+    public string WeldTail { get; init; } = "";
+
     public bool Weld => WeldSize.Length > 0;
 
-    public double Width => Rows.Max(r => new Lettering("", r, 0, 0).Width) + (Weld ? WeldRoom : 0);
+    /// <summary>Room of the sign, mm.</summary>
+    public double SignRoom => Weld ? WeldRoom : 0;
+
+    /// <summary>Room of its tail, mm.</summary>
+    public double TailRoom => WeldTail.Length > 0 ? 7 : 0;
+
+    public double Width => Rows.Max(r => new Lettering("", r, 0, 0).Width) + SignRoom + TailRoom;
 }

@@ -127,7 +127,7 @@ internal sealed class Elevation
         foreach (PlanJoint joint in OneEach(check.Response.Plan.Joints))
         {
             (double x, double y) = view.On(joint.Centre);
-            if (JointWords.Of(joint, x, y, units) is { } callout)
+            if (JointWords.Of(joint, x, y, units, check.Rig.Welding) is { } callout)
                 words.Add(callout);
         }
 
@@ -147,6 +147,7 @@ internal sealed class Elevation
             string used = at is { } force ? $" ({Utilisation(check, part.Key, force) * 100:0} %)" : "";
             words.Add(new Callout(part.Key, x, y,
                 ["gussets" + used, $"{part.Count()} x {Figure(g.LegAlong, units)} x {Figure(g.LegUp, units)} x {Figure(g.Thickness, units)}, {g.Steel.Name}"]));
+            words.Add(JointWords.Welded(part.Key, x, y, g.Weld, "gussets, both legs", units, check.Rig.Welding) with { BothFaces = g.Weld.Kind == WeldKind.Fillet });
         }
     }
 

@@ -104,7 +104,7 @@ public class DossierTest
         Chapter workings = book.Chapters[^1];
         foreach (Rung rung in papers.Check.Ladder.Rungs)
         {
-            Assert.Contains(ladder.Rows, r => r[0] == Readout.Text(rung.SafeTo, Dimension.Force) && r[3] == rung.Part);
+            Assert.Contains(ladder.Rows, r => r[0] == Readout.Number(rung.SafeTo / 1000) && r[3] == rung.Part);
             Assert.Contains(workings.Blocks.OfType<Heading>(), h => h.Text.StartsWith(rung.Id + ":", StringComparison.Ordinal));
         }
 

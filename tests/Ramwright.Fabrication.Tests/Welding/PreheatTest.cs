@@ -94,4 +94,16 @@ public class PreheatTest
     public void SeferianReachesToHigherCarbon(string steel, double c, double mn, double cr, double mo, double ni, double t, double expected) =>
         new Reference("WD-60", "Séférian, Métallurgie de la soudure", Trust.FromMemoryAndRecomputed)
             .Within($"{steel} at {t} mm, °C", expected, Seferian.Preheat(new Composition(c, 0, mn, cr, mo, ni), t), 0.5);
+
+    [Theory]
+    [InlineData(20, 0, 0), InlineData(25, 65, 10), InlineData(38, 65, 10), InlineData(50, 110, 65), InlineData(65, 110, 65), InlineData(70, 150, 110)]
+    public void LeastPreheatByThickness(double t, double any, double low)
+    {
+        new Reference("WD-28", "AWS D1.1/D1.1M:2015 table 3.3, category A, reposted", Trust.Found).Exactly($"{t} mm, °C", any, ThicknessTable.NotLowHydrogen(t / 1000));
+        new Reference("WD-29", "AWS D1.1/D1.1M:2015 table 3.3, category B", Trust.Found).Exactly($"{t} mm, °C", low, ThicknessTable.LowHydrogen(t / 1000));
+    }
+
+    [Fact]
+    public void AnInchOfMildSteelNeedsTenDegreesNotSixtySix() =>
+        new Reference("WD-32", "AWS D1.1:2015 table 3.3; a page that says 150 °F misreads it", Trust.Found).Exactly("A36, 25 mm, low hydrogen, °C", 10.0, ThicknessTable.LowHydrogen(.025));
 }

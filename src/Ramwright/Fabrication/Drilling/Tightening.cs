@@ -37,34 +37,22 @@ public static class Tightening
     public static double AcrossFlats(ScrewThread thread)
     {
         ArgumentNullException.ThrowIfNull(thread);
-        double mm = Math.Round(thread.D * 1000, 3);
-        return (mm switch
+        double mm = thread.D * 1000;
+        foreach ((double d, double flats) in Hexagons)
         {
-            6 => 10,
-            8 => 13,
-            10 => 16,
-            12 => 18,
-            14 => 21,
-            16 => 24,
-            18 => 27,
-            20 => 30,
-            22 => 34,
-            24 => 36,
-            27 => 41,
-            30 => 46,
-            33 => 50,
-            36 => 55,
-            39 => 60,
-            42 => 65,
-            45 => 70,
-            48 => 75,
-            52 => 80,
-            56 => 85,
-            60 => 90,
-            64 => 95,
-            _ => 1.5 * mm,
-        }) / 1000;
+            if (Math.Abs(d - mm) < 1e-3)
+                return flats / 1000;
+        }
+
+        return 1.5 * thread.D;
     }
+
+    // thread, width across flats, mm
+    private static readonly (double D, double Flats)[] Hexagons =
+    [
+        (6, 10), (8, 13), (10, 16), (12, 18), (14, 21), (16, 24), (18, 27), (20, 30), (22, 34), (24, 36), (27, 41), (30, 46), (33, 50), (36, 55), (39, 60), (42, 65), (45, 70), (48, 75), (52, 80),
+        (56, 85), (60, 90), (64, 95),
+    ];
 
     /// <summary>Torque for a preload, N·m.</summary>
     /// <param name="F">Preload F_M, N.</param>

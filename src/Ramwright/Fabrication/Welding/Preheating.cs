@@ -1,3 +1,5 @@
+using Ramwright.Presses;
+using Ramwright.Quantities;
 using Ramwright.Workings;
 
 namespace Ramwright.Fabrication.Welding;
@@ -17,6 +19,8 @@ public sealed record Preheating(WeldAdvice Advice, string Why)
     public double? ByB { get; init; }
     /// <summary>Greatest combined thickness that method A's table lets through cold, mm; null outside the table.</summary>
     public double? ColdUpTo { get; init; }
+    /// <summary>What the American table by thickness asks for, °C; null where it has no group for a steel.</summary>
+    public double? ByThickness { get; init; }
     /// <summary>Temperature to heat to, °C, rounded up to tens; null where none is needed or none can be named.</summary>
     public double? Temperature { get; init; }
     /// <summary>What to begin a trial joint with, °C, for steel that must not be welded otherwise; null for all else.</summary>
@@ -35,8 +39,9 @@ public sealed record Preheating(WeldAdvice Advice, string Why)
     /// <param name="seam">The seam.</param>
     /// <param name="HD">Hydrogen, ml/100 g.</param>
     /// <param name="Q">Heat input, kJ/mm.</param>
+    /// <param name="process">The process.</param>
     /// <param name="w">Where to write it down.</param>
-    public static Preheating Of(Seam seam, double HD, double Q, Working? w = null)
+    public static Preheating Of(Seam seam, double HD, double Q, WeldingProcess process, Working? w = null)
     {
         ArgumentNullException.ThrowIfNull(seam);
         KnownSteel[] both = [seam.Standing, seam.Through];
@@ -48,10 +53,10 @@ public sealed record Preheating(WeldAdvice Advice, string Why)
         if (Q < MethodB.HeatRange.From)
             remarks.Add($"the runs bring {Q:0.00} kJ/mm, less than method B was made for: it is taken at {MethodB.HeatRange.From} kJ/mm; lay fuller runs");
         KnownSteel worse = CarbonEquivalent.Cet(both[1].Composition!) > CarbonEquivalent.Cet(both[0].Composition!) ? both[1] : both[0];
-        return Reckoned(seam, worse, both, HD, Q, remarks, w);
+        return Reckoned(seam, worse, both, HD, Q, process, remarks, w);
     }
 
-    private static Preheating Reckoned(Seam seam, KnownSteel worse, KnownSteel[] both, double HD, double Q, List<string> remarks, Working? w)
+    private static Preheating Reckoned(Seam seam, KnownSteel worse, KnownSteel[] both, double HD, double Q, WeldingProcess process, List<string> remarks, Working? w)
     {
         w?.Note(Known(worse));
         double cet = CarbonEquivalent.Cet(worse.Composition!, w), ce = both.Max(s => CarbonEquivalent.Iiw(s.Composition!)), pcm = CarbonEquivalent.Pcm(worse.Composition!, w);
@@ -89,6 +94,19 @@ public sealed record Preheating(WeldAdvice Advice, string Why)
         else if (!wantsA && B >= 20)
             remarks.Add($"method A's table would let {cold:0} mm of combined thickness through cold and this is {combined:0} mm; method B is followed, for it knows the composition closer");
 
+        double? table = ThicknessTable.Of(seam, process);
+        if (table >= 20)
+        {
+            w?.Take("T_D1.1", "least preheat by thickness alone", table.Value, Dimension.Temperature, ThicknessTable.Source);
+            if (table > T)
+            {
+                remarks.Add($"the American table by thickness asks for {table:0} °C, method B for {Math.Max(B, 0):0} °C: the more careful is taken");
+                T = table.Value;
+            }
+        }
+
+        if (process == WeldingProcess.Stick && !ThicknessTable.AllowsAnyRod(seam))
+            remarks.Add("the American table lets steel of this strength be welded only with low-hydrogen rods or wire: take those");
         double? set = T > 0 ? Math.Ceiling(T / 10 - 1e-9) * 10 : null;
         return new Preheating(set is null ? WeldAdvice.Weld : WeldAdvice.Preheat,
             set is { } warm ? $"Heat to {warm:0} °C and keep it there until the last run." : $"No preheat. Dry, clean, and not colder than {Least:0} °C.")
@@ -98,6 +116,7 @@ public sealed record Preheating(WeldAdvice Advice, string Why)
             Pcm = pcm,
             ByB = B,
             ColdUpTo = cold,
+            ByThickness = table,
             Temperature = set,
             Remarks = remarks,
         };

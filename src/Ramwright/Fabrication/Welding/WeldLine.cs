@@ -51,7 +51,7 @@ public sealed record WeldLine
         // runs of one size fill it exactly: the arc then moves a little faster than the slowest travel
         double travel = welder.Rate / (Stock.Steel.Density * A / runs);
         double Q = Welding.HeatInput.Of(Welding.HeatInput.Efficiency(welder.Process), welder.Volts, welder.Amperes, 1000 * travel, w);
-        Preheating preheating = Preheating.Of(seam, welder.Hydrogen, Q, w);
+        Preheating preheating = Preheating.Of(seam, welder.Hydrogen, Q, welder.Process, w);
         double deposit = WeldDeposit.Mass(A, total, w), arc = deposit / welder.Rate;
         double T0 = Math.Max(welder.SteelTemperature, preheating.Temperature ?? welder.SteelTemperature);
         bool welded = preheating.Advice is WeldAdvice.Weld or WeldAdvice.Preheat;
