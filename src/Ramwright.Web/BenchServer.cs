@@ -120,6 +120,7 @@ internal static class BenchServer
             app.UseKeyGate(key);
         app.UseAntiforgery();
         app.MapStaticAssets();
+        app.MapProofPages();
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode(o => o.ContentSecurityFrameAncestorsPolicy = null);
         return app;
     }
