@@ -16,7 +16,7 @@ internal sealed class ProveCommand(IAnsiConsole screen) : Command<ProveSettings>
         if (PressLoad.Open(settings, screen) is not var (_, check, units))
             return ExitCode.WrongInput;
         string path = ReadingLog.PathFor(settings.File);
-        DateTime now = DateTime.Now;
+        DateTime now = settings.Now;
         if (!ReadingsAdd.All(settings, path, now, screen))
             return ExitCode.WrongInput;
         var proof = new Proof(check, ReadingLog.Load(path), units, DateOnly.FromDateTime(now));

@@ -29,7 +29,7 @@ internal static class ProveForceView
         foreach (BudgetLine line in force.Force.Budget)
         {
             screen.Write(new Lines(
-                new Cell(2, line.Input.Symbol, 5), new Cell(8, Readout.Text(Math.Max(-1, line.Share), Dimension.Ratio, digits: 2), 7, Right: true),
+                new Cell(2, line.Input.Symbol, 5), new Cell(7, Readout.Text(Math.Max(-1, line.Share), Dimension.Ratio, digits: 2), 9, Right: true),
                 new Cell(17, "± " + Readout.Text(line.Contribution, Dimension.Force, proof.Units, 2), 14), new Cell(32, $"{line.Input.Meaning}; {line.Input.From}")));
         }
 

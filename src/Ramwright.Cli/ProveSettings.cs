@@ -1,4 +1,5 @@
 using System.ComponentModel;
+using System.Globalization;
 using Spectre.Console.Cli;
 
 namespace Ramwright.Cli;
@@ -45,4 +46,16 @@ internal sealed class ProveSettings : PressSettings
     [CommandOption("--count <CSV>")]
     [Description("Count squeezes in a logger's file of pressures and add them: one number a line, or the last of each line, in bar or with a unit in the head.")]
     public string? Count { get; init; }
+
+    [CommandOption("--day <DATE>")]
+    [Description("The day to reckon what is due from, and to write readings under, as 2026-03-14; left out, today.")]
+    public string? Day { get; init; }
+
+    /// <summary>The moment that the command takes for now.</summary>
+    public DateTime Now => Day is { } day ? DateTime.ParseExact(day, "yyyy-MM-dd", CultureInfo.InvariantCulture) : DateTime.Now;
+
+    public override Spectre.Console.ValidationResult Validate() =>
+        Day is { } day && !DateTime.TryParseExact(day, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out _)
+            ? Spectre.Console.ValidationResult.Error($"--day {day}: a day as 2026-03-14")
+            : base.Validate();
 }

@@ -125,6 +125,7 @@ internal static class BenchServer
         app.MapStaticAssets();
         app.MapGet("/" + Solid.Viewer.Script, Solid.Viewer.Serve);
         app.MapGet("/press/{name}/made/{**file}", Made);
+        app.MapProofPages();
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode(o => o.ContentSecurityFrameAncestorsPolicy = null);
         return app;
     }

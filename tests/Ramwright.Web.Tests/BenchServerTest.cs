@@ -61,6 +61,22 @@ public sealed class BenchServerTest : IAsyncLifetime, IDisposable
     }
 
     [Theory]
+    [InlineData("sheet.html", "PROOF, once")]
+    [InlineData("record.html", "no inspection by a third party")]
+    [InlineData("sheet.html?units=imperial", "psi")]
+    public async Task SheetAndRecordStandByThemselvesAndRunNothing(string file, string text)
+    {
+        HttpResponseMessage answer = await _http.GetAsync("/press/wherry-yard/" + file);
+        Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
+        Assert.Contains(text, await answer.Content.ReadAsStringAsync(), StringComparison.Ordinal);
+        string policy = string.Join(' ', answer.Headers.GetValues("Content-Security-Policy"));
+        Assert.Contains("default-src 'none'", policy, StringComparison.Ordinal);
+        Assert.DoesNotContain("script-src", policy, StringComparison.Ordinal);
+        Assert.Equal(HttpStatusCode.NotFound, (await _http.GetAsync("/press/nobody/" + file)).StatusCode);
+        Assert.Equal(HttpStatusCode.NotFound, (await _http.GetAsync("/press/..%2Fwherry-yard/" + file)).StatusCode);
+    }
+
+    [Theory]
     [InlineData("evil.example")]
     [InlineData("127.0.0.1.evil.example")]
     public async Task AnotherHostsNameIsRefused(string host)

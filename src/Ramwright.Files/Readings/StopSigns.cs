@@ -17,17 +17,12 @@ internal static class StopSigns
 
         foreach (Stiffness s in proof.Stiffness)
         {
-            foreach (DialReading r in s.Readings)
-            {
-                if (r.From.Pressure is { } p && r.From.Way != Way.Down && p > 0 && proof.Plan.StepAt(p) is { } step
-                    && step.Dials.FirstOrDefault(d => d.Place == s.Point.Name) is { } dial && step.Pressure > 0)
-                {
-                    // the forecast grows with the pressure: it is held at the one that was really there
-                    double stop = dial.StopAt * Math.Max(1, p / step.Pressure);
-                    if (r.Moved > stop)
-                        yield return $"line {r.From.Line}: the dial at the {s.Point.Name} stood at {Length(r.Moved)}, beyond its stop reading of {Length(stop)}";
-                }
-            }
+            (DialReading At, double Stop)[] beyond = [.. Beyond(proof, s)];
+            if (beyond.Length == 0)
+                continue;
+            (DialReading worst, double stop) = beyond.MaxBy(r => r.At.Moved / r.Stop);
+            string more = beyond.Length > 1 ? $", the worst of {beyond.Length} such readings" : "";
+            yield return $"line {worst.From.Line}: the dial at the {s.Point.Name} stood at {Length(worst.Moved)}, beyond its stop reading of {Length(stop)}{more}";
         }
 
         foreach (Reading look in proof.Book.Of(ReadingKind.Look).GroupBy(r => r.At).Select(g => g.Last()))
@@ -40,6 +35,21 @@ internal static class StopSigns
         {
             if (word == "stopped")
                 yield return $"step {step} was stopped";
+        }
+    }
+
+    /// <summary>Dials on the way up that stood beyond what their step allows.</summary>
+    private static IEnumerable<(DialReading At, double Stop)> Beyond(Proof proof, Stiffness s)
+    {
+        foreach (DialReading r in s.Readings)
+        {
+            if (r.From is not { Pressure: > 0 and var p, Way: not Way.Down } || proof.Plan.StepAt(p) is not { Pressure: > 0 } step
+                || step.Dials.FirstOrDefault(d => d.Place == s.Point.Name) is not { } dial)
+                continue;
+            // the forecast grows with the pressure: it is held at the one that was really there
+            double stop = dial.StopAt * Math.Max(1, p / step.Pressure);
+            if (r.Moved > stop)
+                yield return (r, stop);
         }
     }
 }

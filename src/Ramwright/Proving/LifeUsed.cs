@@ -26,7 +26,7 @@ public sealed record LifeUsed(FatigueLife Life, double Used, double BeyondCurve)
         [
             .. check.Ladder.Rungs.Select(r => r.Fatigue).OfType<FatigueLife>()
                 .Select(life => One(life, squeezes, A))
-                .OrderByDescending(u => u.Used).ThenBy(u => u.Life.Rung, StringComparer.Ordinal),
+                .OrderByDescending(u => u.Used).ThenBy(u => u.Life.Squeezes ?? double.PositiveInfinity).ThenBy(u => u.Life.Rung, StringComparer.Ordinal),
         ];
     }
 

@@ -61,6 +61,8 @@ internal static class PlanSteps
         string at = Readout.Text(p, Dimension.Pressure, units);
         return check.Rig.Pump switch
         {
+            // below about one bar an air motor hardly moves: common practice
+            RigAirPump air when p / air.EffectiveRatio < 1e5 => $"air by short bursts from the hand valve until the gauge stands at {at}: so low the pump hardly runs by its regulator",
             RigAirPump air => $"air regulator at {Readout.Text(p / air.EffectiveRatio, Dimension.Pressure, units, 2)}: it stalls at {at}",
             RigHandPump => $"stop pumping at {at} on the gauge",
             _ => check.Rig.Pump.Relief is null ? $"stop the pump at {at}" : $"relief valve wound in from fully out until the gauge stands at {at}",

@@ -27,7 +27,7 @@ internal static class PlanUnloaded
         tasks.Add(rig.Pump switch
         {
             RigElectricPack => new PlanTask("relief-low", $"dead against the block: relief wound fully out, then in to {Pressure(low)}; it must open there and shut again three times", "a relief valve that sticks"),
-            RigAirPump air => new PlanTask("relief-low", $"dead against the block: regulator at {Pressure(low / air.EffectiveRatio)}; the pump must stall at about {Pressure(low)}", "a pump that goes on creeping up"),
+            RigAirPump air => new PlanTask("relief-low", $"dead against the block: regulator at {Pressure(1e5)}; the pump must stall, at about {Pressure(1e5 * air.EffectiveRatio)}", "a pump that goes on creeping up"),
             _ => new PlanTask("relief-low", $"dead against the block: pump to {Pressure(low)} and wait a minute", "a pressure that rises or falls by itself"),
         });
         return tasks;

@@ -50,7 +50,12 @@ public sealed class ReadingBook
                 return named;
         }
 
-        if (measures == Dimension.Pressure && kind is not (ReadingKind.Air or ReadingKind.ReceiverFall) && Gauge(_check.Rig.Gauge) is { } gauge)
+        // the only one that measures such a thing need not be named each time; lengths are measured with many things
+        bool air = kind is ReadingKind.Air or ReadingKind.ReceiverFall;
+        Instrument[] alike = [.. _instruments.Values.Where(i => i.Measures == measures)];
+        if (alike.Length == 1 && measures != Dimension.Length && !air)
+            return alike[0];
+        if (measures == Dimension.Pressure && !air && Gauge(_check.Rig.Gauge) is { } gauge)
             return gauge;
         double size = measures == Dimension.Force ? Values(kind).DefaultIfEmpty(_check.Power.TrueForce).Max() : _check.Power.TruePressure;
         return Instrument.Usual(kind, size);

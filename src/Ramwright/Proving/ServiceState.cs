@@ -36,6 +36,7 @@ public sealed record ServiceState
     public required IReadOnlyList<ServiceDue> Due { get; init; }
 
     /// <summary>The details that the next look for cracks goes to: those with at least half as much used as the most used.</summary>
+    /// <remarks>Before any squeeze is counted it is the detail with the shortest life.</remarks>
     public IReadOnlyList<LifeUsed> LookAt => Lives.Count == 0 || !(Lives[0].Used > 0) ? [.. Lives.Take(1)] : [.. Lives.Where(l => l.Used >= 0.5 * Lives[0].Used).Take(5)];
 
     /// <summary>From the log.</summary>

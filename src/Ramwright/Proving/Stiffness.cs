@@ -80,11 +80,13 @@ public sealed record Stiffness
 
     private static Stiffness At(DialPoint point, Reading[] read, OilToRam scale, Instrument gauge, Instrument dial, double notable)
     {
-        double start = read.Where(r => r.Way != Way.Down).OrderBy(r => r.Pressure).Select(r => (double?)r.Value).FirstOrDefault() ?? 0;
+        double lowest = 0.03 * read.Max(r => r.Pressure!.Value);
+        // dials are set to zero before they are read; where one was read with no pressure that is where it stood
+        double start = read.Where(r => r.Way != Way.Down && r.Pressure <= lowest).Select(r => (double?)r.Value).FirstOrDefault() ?? 0;
         double uF = scale.Area * Math.Sqrt(gauge.Error.U * gauge.Error.U + gauge.Reading.U * gauge.Reading.U);
         double uX = Math.Sqrt(dial.Error.U * dial.Error.U + dial.Reading.U * dial.Reading.U);
         DialReading[] all = [.. read.Select(r => new DialReading(r, scale.Force(r.Pressure!.Value, r.Way ?? Way.Up), uF, r.Value - start, uX))];
-        double most = all.Max(r => r.Force), lowest = 0.03 * read.Max(r => r.Pressure!.Value);
+        double most = all.Max(r => r.Force);
         DialReading[] up = [.. all.Where(r => r.From.Way != Way.Down)], down = [.. all.Where(r => r.From.Way == Way.Down)];
         DialReading[] slope = [.. up.Where(r => r.Force >= Seating * most)];
         double[] atRest = [.. down.Where(r => r.From.Pressure <= lowest).Select(r => r.From.Value)];
