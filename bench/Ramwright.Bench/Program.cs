@@ -6,6 +6,7 @@ using Ramwright.Bench;
 // dotnet run -c Release --project bench/Ramwright.Bench -- steady 1000000
 // dotnet run -c Release --project bench/Ramwright.Bench -- steps
 // dotnet run -c Release --project bench/Ramwright.Bench -- sweep 100 100
+// dotnet run -c Release --project bench/Ramwright.Bench -- solids 300000
 int Number(int at, int otherwise) => args.Length > at ? int.Parse(args[at], CultureInfo.InvariantCulture) : otherwise;
 switch (args)
 {
@@ -15,6 +16,8 @@ switch (args)
         return Steady.Steps(Number(1, 5_000));
     case ["sweep", ..]:
         return OneSqueeze.Sweep(Number(1, 100), Number(2, 100));
+    case ["solids", ..]:
+        return SolidSpeed.Run(Number(1, 110_000), write: true);
     default:
         BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);
         return 0;

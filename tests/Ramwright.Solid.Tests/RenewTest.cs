@@ -23,7 +23,7 @@ public class RenewTest
             answers.Add((study, "plain", !afresh ? Committed.Of(study)
                 : Answer.OfSolid(study) with { Roll = Studies.Rolled.ContainsKey(study.Id) ? Answer.RollOfSolid(study) : 0 }));
             if (Studies.Refined.Contains(study.Id))
-                answers.Add((study, "fine", afresh ? Answer.OfSolid(study.Finer) : Committed.Of(study, "fine")));
+                answers.Add((study, "fine", afresh || !Committed.Has(study, "fine") ? Answer.OfSolid(study.Finer) : Committed.Of(study, "fine")));
         }
 
         Committed.Write(answers, Solver.Version);
