@@ -4,7 +4,7 @@ using Ramwright.Solid.Tests.Frames;
 namespace Ramwright.Solid.Tests;
 
 /// <summary>
-/// Solves every frame again and writes docs/solids.csv, a matter of five minutes:
+/// Solves every frame again and writes docs/solids.csv and docs/solids-cells.csv, a matter of ten minutes:
 /// <c>RAMWRIGHT_SOLIDS=renew dotnet test tests/Ramwright.Solid.Tests --filter RenewTest</c>; or only those named: <c>RAMWRIGHT_SOLIDS=C-16,O-15</c>.
 /// </summary>
 public class RenewTest
@@ -27,5 +27,6 @@ public class RenewTest
         }
 
         Committed.Write(answers, Solver.Version);
+        OwnGrids.Renew();
     }
 }
