@@ -7,6 +7,7 @@ using Ramwright.Bench;
 // dotnet run -c Release --project bench/Ramwright.Bench -- steps
 // dotnet run -c Release --project bench/Ramwright.Bench -- sweep 100 100
 // dotnet run -c Release --project bench/Ramwright.Bench -- nest 200
+// dotnet run -c Release --project bench/Ramwright.Bench -- proving 2000
 int Number(int at, int otherwise) => args.Length > at ? int.Parse(args[at], CultureInfo.InvariantCulture) : otherwise;
 switch (args)
 {
@@ -20,6 +21,8 @@ switch (args)
         return NestSixty.Puzzles(Number(1, 1000));
     case ["nest", ..]:
         return NestSixty.Run(Number(1, 200), Number(2, 1));
+    case ["proving", ..]:
+        return Coverage.Run(Number(1, 2_000));
     default:
         BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);
         return 0;

@@ -29,6 +29,11 @@ internal static class Screens
         }),
         ("off-centre", "/press/wherry-yard/off-centre", null),
         ("power", "/press/railing-shop/power", null),
+        ("jobs", "/press/railing-shop/jobs", async p =>
+        {
+            await p.Locator("#job .stamp").GetByText("with care").WaitForAsync();
+            await p.Locator("#jobs-title").EvaluateAsync("e => { e.scrollIntoView(); scrollBy(0, -30); }");
+        }),
         ("compare", "/press/wherry-yard/compare", async p =>
         {
             await p.SelectOptionAsync("#against", "railing-shop");

@@ -9,4 +9,8 @@ internal sealed class CheckSettings : PressSettings
     [CommandOption("-a|--all")]
     [Description("Show every rung, those far above any force in question too.")]
     public bool All { get; init; }
+
+    [CommandOption("-g|--guesses")]
+    [Description("Which of the assumptions the answer hangs on: what to measure first.")]
+    public bool Guesses { get; init; }
 }

@@ -87,7 +87,7 @@ internal static class CheckView
         screen.Heading("Assumed", $"{assumed.Count} things the file does not say; write the key to say otherwise");
         foreach (Assumed a in assumed)
             screen.Paragraph($"{a.What}: {a.Value(units)}  ({a.Why})", margin: 2);
-
+        screen.Paragraph("Which of them matter, tried one by one: the same command with --guesses.", 2);
         screen.WriteLine();
     }
 

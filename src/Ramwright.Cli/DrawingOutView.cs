@@ -1,6 +1,7 @@
 using Ramwright.Jobs;
 using Ramwright.Presses;
 using Ramwright.Quantities;
+using Ramwright.Squeeze;
 using Spectre.Console;
 
 namespace Ramwright.Cli;
@@ -11,13 +12,9 @@ internal static class DrawingOutView
     public static void Show(DrawingOut drawn, RigHotSqueeze job, UnitSystem units, IAnsiConsole screen)
     {
         screen.Heading("Drawing out");
-        RigDrawingOut plan = job.DrawingOut!;
-        string Mm(double x) => Readout.Text(x, Dimension.Length, units);
-        screen.Paragraph(
-            $"{drawn.Squeezes} squeezes in {drawn.Passes.Count} passes, {(plan.QuarterTurns ? $"{drawn.Turns} quarter turns" : "not turned")}, about {drawn.Heats} "
-            + $"{(drawn.Heats == 1 ? "heat" : "heats")}. {Mm(drawn.LengthBefore)} of bar becomes {Mm(drawn.LengthAfter)}; the volume stays.");
+        screen.Paragraph(JobFacts.Schedule(drawn, job.DrawingOut!.QuarterTurns, units));
         if (!drawn.Reached)
-            screen.Bullet("!", "The size wanted is not reached this way: turn the bar, take less at a time, or take a narrower bite.");
+            screen.Bullet("!", JobFacts.NotReached);
         Unit length = Readout.UnitFor(Dimension.Length, units), force = Readout.UnitFor(Dimension.Force, units);
         var table = new Table { Border = TableBorder.None, ShowHeaders = true };
         foreach (string title in new[] { "pass", $"high, {length.Symbol}", $"wide, {length.Symbol}", $"long, {length.Symbol}", "squeezes", $"hot, {force.Symbol}", $"cold, {force.Symbol}", "heat" })
@@ -29,8 +26,7 @@ internal static class DrawingOutView
         }
 
         screen.Write(table);
-        screen.Paragraph("Hot and cold: the force at the beginning and at the end of a heat. Heats are counted by cooling in air alone; cold dies need more of them. "
-            + "Passes may be one pair more or less.");
+        screen.Paragraph(JobFacts.ScheduleNote);
         screen.WriteLine();
     }
 }

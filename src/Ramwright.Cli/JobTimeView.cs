@@ -17,47 +17,17 @@ internal static class JobTimeView
         screen.Heading("In time", " pump, air, oil, frame and work together, one " + (time.Heats is null ? "stroke" : "squeeze"));
         screen.Loud(SqueezeWords.Of(r, units));
         screen.WriteLine();
-        Facts(time, units, screen);
+        JobView.Facts(JobFacts.InTime(r, units), screen);
         Against(r, units, screen);
         if (time.Heats is { } heats)
             Heats(heats, units, screen);
         if (time.Hour is { } hour)
-            Hour(hour, time.Heats is not null, units, screen);
+            Hour(hour, time.Job, units, screen);
         Balances(r, units, screen);
         foreach (Ramwright.Jobs.Remark flag in time.Flags)
             screen.Bullet("?", flag.Text(units));
         foreach (Assumed a in r.Assumed)
             screen.Bullet("*", $"assumed: {a.What}: {a.Value(units)}  ({a.Why})");
-        screen.WriteLine();
-    }
-
-    private static void Facts(JobInTime time, UnitSystem units, IAnsiConsole screen)
-    {
-        SqueezeResult r = time.First;
-        string Show(double si, Dimension dimension) => Readout.Text(si, dimension, units);
-        foreach ((SqueezePhase phase, double t) in r.Times)
-        {
-            string remark = phase switch
-            {
-                SqueezePhase.Approach => "from just above the work to the touch",
-                SqueezePhase.Pressing => r.Unloaded ? "the pump's large stage is unloaded on the way" : "",
-                SqueezePhase.Return => "the ram up again",
-                _ => "",
-            };
-            screen.Fact(SqueezeWords.Name(phase), Show(t, Dimension.Time), remark);
-        }
-
-        screen.Fact("force up to", Show(r.PeakForce, Dimension.Force), $"at {Show(r.PeakPressure, Dimension.Pressure)} in the cylinder");
-        if (r.Height is { } h)
-            screen.Fact("height", Show(h, Dimension.Length), $"{Show(r.Travel, Dimension.Length)} taken off");
-        if (r.AtEnd is { } end && r.AtTouch is { } touch)
-        {
-            screen.Fact("heat", Show(end.Mean, Dimension.Temperature),
-                $"on the mean at the end, {Show(touch, Dimension.Temperature)} at the touch; {Show(end.Coldest, Dimension.Temperature)} at the skin to {Show(end.Hottest, Dimension.Temperature)} inside");
-        }
-
-        if (r.Receiver is { } p)
-            screen.Fact("receiver", Show(p, Dimension.Pressure), $"after it; {Show(r.AirTaken, Dimension.Volume)} of free air taken");
         screen.WriteLine();
     }
 
@@ -114,16 +84,8 @@ internal static class JobTimeView
     {
         string Show(double si, Dimension dimension) => Readout.Text(si, dimension, units);
         screen.Heading("Squeezes and heats", " each squeeze followed, the dies' chill counted");
-        screen.Fact("in one heat", heats.OneHeatIsMore ? $"{heats.InOneHeat} or more" : $"{heats.InOneHeat}", "squeezes before the bar is too cold or the press cannot");
-        screen.Fact("the whole job", $"{heats.Squeezes} squeezes", heats.IsDone
-            ? $"in {heats.Heats.Count} heats, {Show(heats.PeakForce, Dimension.Force)} at most"
-            : $"in {heats.Heats.Count} heats, then given up at pass {heats.StoppedAt?.Pass}, squeeze {heats.StoppedAt?.Squeeze}. {SqueezeWords.Short(heats.StoppedBy)}");
-        if (heats.Heats.Count > 0)
-        {
-            (double least, double most) = heats.Scale;
-            screen.Fact("scale", $"{least * 100:0.#} to {most * 100:0.#} %", "of the weight burnt away in a gas or coal fire; leave that much more");
-        }
-
+        foreach (SaidFact fact in JobFacts.Heats(heats, units))
+            screen.Fact(fact.What, fact.Value, fact.Remark);
         if (heats.Heats.Count > 1)
         {
             var table = new Table { Border = TableBorder.None, ShowHeaders = true };
@@ -141,35 +103,17 @@ internal static class JobTimeView
         screen.WriteLine();
     }
 
-    private static void Hour(HourOfWork hour, bool hot, UnitSystem units, IAnsiConsole screen)
+    private static void Hour(HourOfWork hour, RigJob job, UnitSystem units, IAnsiConsole screen)
     {
-        string Show(double si, Dimension dimension) => Readout.Text(si, dimension, units);
         screen.Heading("An hour of it on the receiver");
-        screen.Fact("done", $"{Readout.Number(hour.Rounds, 2)} times", $"each takes {Show(hour.RoundTime, Dimension.Time)}, " + (hot
-            ? $"{Show(WorkInHeats.InTheFire, Dimension.Time)} of it in the fire for each heat"
-            : $"{Show(HourOfWork.BetweenPieces, Dimension.Time)} of it to change the piece"));
-        screen.Fact("lowest", Show(hour.Lowest, Dimension.Pressure), $"in the receiver; the work needs {Show(hour.Needs, Dimension.Pressure)} at the pump");
-        screen.Fact("compressor", $"{hour.CompressorRuns * 100:0} % of it", $"runs, {hour.Starts} starts, {Show(hour.Made, Dimension.Volume)} of free air");
-        if (hour.Starved)
-            screen.Fact("stops", Show(hour.FirstWait ?? 0, Dimension.Time), "from the start: the air is gone and no compressor fills it");
-        else if (hour.FirstWait is { } first)
-            screen.Fact("waits", Show(hour.Waiting, Dimension.Time), $"for air in all, first after {Show(first, Dimension.Time)}");
-        else
-            screen.Fact("waits", "never", "the air keeps up");
-        screen.WriteLine();
+        JobView.Facts(JobFacts.Hour(hour, job, units), screen);
     }
 
     private static void Balances(SqueezeResult r, UnitSystem units, IAnsiConsole screen)
     {
         screen.Heading("What went in and where it is");
-        foreach (SqueezeBalance balance in r.Balances)
-        {
-            Dimension dimension = balance.Name is "oil" or "air" ? Dimension.Volume : Dimension.Energy;
-            string parts = string.Join(", ", balance.Parts.Where(p => Math.Abs(p.Value) > 0.0005 * balance.Turnover).Select(p => $"{p.Name} {Readout.Text(p.Value, dimension, units)}"));
-            string missing = balance.Error < 0.0001 ? "less than 0.01 % missing" : $"{balance.Error * 100:0.00} % missing";
-            screen.Bullet("=", $"{balance.Name}: {Readout.Text(balance.In, dimension, units)}: {parts}; {missing}");
-        }
-
+        foreach (string line in JobFacts.Balances(r, units))
+            screen.Bullet("=", line);
         screen.WriteLine();
     }
 }

@@ -20,7 +20,7 @@ internal static class JobView
         screen.WriteLine();
         screen.Loud(answer.Saying(units));
         screen.WriteLine();
-        Forces(answer, units, screen);
+        Facts(JobFacts.Forces(answer, units), screen);
         Curve(check.Demand, units, screen);
         Limits(check, units, screen);
         if (time is not null)
@@ -45,18 +45,10 @@ internal static class JobView
             JsonOut.Write(screen, $"How the force comes about: ramwright job {file} \"{check.Job.Name}\" --working");     // whole, to be copied
     }
 
-    private static void Forces(JobAnswer answer, UnitSystem units, IAnsiConsole screen)
+    internal static void Facts(IEnumerable<SaidFact> facts, IAnsiConsole screen)
     {
-        JobCheck check = answer.Check;
-        Demand demand = check.Demand;
-        if (answer.AsItCools is { } cooled)
-            screen.Fact("force, cooling", Force.Text(cooled, units), "the most in the whole job, each squeeze followed in time");
-        screen.Fact(answer.AsItCools is null ? "force" : "force, hot", Force.Text(demand.Peak.Likely, units), $"{Readout.Text(demand.Peak.Low, Dimension.Force, units)} to {Readout.Text(demand.Peak.High, Dimension.Force, units)}: {demand.Spread}");
-        if (check.GaugeAtPeak is { } gauge)
-            screen.Fact("gauge shows", Readout.Text(gauge, Dimension.Pressure, units), "at the likely force");
-        screen.Fact("travel", Readout.Text(demand.Travel, Dimension.Length, units), $"from the touch; force greatest at {Readout.Text(demand.PeakAt.Travel, Dimension.Length, units)}");
-        screen.Fact("work", Readout.Text(demand.Energy, Dimension.Energy, units), "the area under the curve");
-        screen.Fact("time", check.Time is { } time ? Readout.Text(time, Dimension.Time, units) : "stalls", "at the speed pump and load allow");
+        foreach (SaidFact fact in facts)
+            screen.Fact(fact.What, fact.Value, fact.Remark);
         screen.WriteLine();
     }
 
@@ -107,14 +99,10 @@ internal static class JobView
 
     private static void Shock(JobCheck check, UnitSystem units, IAnsiConsole screen)
     {
-        if (check.SnapThrough is not { } snap)
+        if (check.SnapThrough is null)
             return;
         screen.Heading("When it lets go");
-        screen.Fact("force let go", Force.Text(snap.Force, units), "the frame recoils with as much");
-        screen.Fact("stored", Readout.Text(snap.Energy, Dimension.Energy, units, 2), "in frame and oil");
-        screen.Fact("ram jumps", Readout.Text(snap.FreeTravel, Dimension.Length, units, 2), "at most");
-        screen.Fact("reversal", Readout.Text(snap.GreatestReversal, Dimension.Force, units, 2), "at most, on mount and bolts");
-        screen.WriteLine();
+        Facts(JobFacts.LettingGo(check, units), screen);
     }
 
     private static void Flags(Demand demand, UnitSystem units, IAnsiConsole screen)

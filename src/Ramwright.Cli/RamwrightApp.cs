@@ -1,3 +1,5 @@
+using Ramwright.Files;
+using Ramwright.Quantities;
 using Spectre.Console;
 using Spectre.Console.Cli;
 
@@ -9,6 +11,9 @@ internal static class RamwrightApp
     public static int Run(string[] args, IAnsiConsole? console = null)
     {
         IAnsiConsole screen = console ?? AnsiConsole.Console;
+        if (args is ["help", .. string[] about])
+            args = [.. about, "--help"];
+        var commands = new List<string>();
         var app = new CommandApp();
         app.Configure(config =>
         {
@@ -21,37 +26,59 @@ internal static class RamwrightApp
                 screen.WriteLine("Try: ramwright --help");
                 return ExitCode.WrongInput;
             });
-            config.AddCommand<CheckCommand>("check")
+            Add<CheckCommand>(config, "check")
                 .WithDescription("What the press will really do, and what gives first.")
                 .WithExample("check", "examples/wherry-yard.press.yaml");
-            config.AddCommand<ExplainCommand>("explain")
+            Add<ExplainCommand>(config, "explain")
                 .WithDescription("The full working of one rung: formula, values, source.")
                 .WithExample("explain", "examples/wherry-yard.press.yaml", "crown-bending");
-            config.AddCommand<DrawCommand>("draw")
+            Add<DrawCommand>(config, "draw")
                 .WithDescription("Front and side of the press as a dimensioned drawing (SVG).")
                 .WithExample("draw", "examples/wherry-yard.press.yaml", "--out", "wherry-yard.svg");
-            config.AddCommand<OffsetCommand>("offset")
+            Add<OffsetCommand>(config, "offset")
                 .WithDescription("The allowed ram force against how far off centre the work stands.")
                 .WithExample("offset", "examples/wherry-yard.press.yaml");
-            config.AddCommand<JobCommand>("job")
+            Add<SolidCommand>(config, "solid")
+                .WithDescription("The frame as solid steel: how far it opens, where it is stressed, beside what the beams say.")
+                .WithExample("solid", "examples/railing-shop.press.yaml");
+            Add<JobCommand>(config, "job")
                 .WithDescription("Whether the press can do its jobs: force against travel, what limits it, how.")
                 .WithExample("job", "examples/railing-shop.press.yaml");
-            config.AddCommand<LiftCommand>("lift")
+            Add<LiftCommand>(config, "lift")
                 .WithDescription("What to change so that the press carries what is wanted.")
                 .WithExample("lift", "examples/railing-shop.press.yaml");
-            config.AddCommand<MakeCommand>("make")
+            Add<MakeCommand>(config, "make")
                 .WithDescription("Cut list, plate files and nests: what is carried to the saw, the table and the drill.")
                 .WithExample("make", "examples/wherry-yard.press.yaml", "--out", "wherry-yard");
-            config.AddCommand<OpenCommand>("open")
+            Add<ProveCommand>(config, "prove")
+                .WithDescription("Prove the press and keep it running: test plan, readings, true force, service, faults.")
+                .WithExample("prove", "examples/wherry-yard.press.yaml", "--plan");
+            Add<OpenCommand>(config, "open")
                 .WithDescription("The press on screen, live: drawing, ladder and every value in the browser.")
                 .WithExample("open", "examples/wherry-yard.press.yaml");
-            config.AddCommand<NewCommand>("new")
+            Add<NewCommand>(config, "new")
                 .WithDescription("Write a commented starter file to fill in.")
                 .WithExample("new", "my.press.yaml", "--frame", "closed");
-            config.AddCommand<StockCommand>("stock")
+            Add<StockCommand>(config, "stock")
                 .WithDescription("Look up sections, steels, bolts, hoses and oils.")
                 .WithExample("stock", "\"UPN 200\"");
         });
+        if (args.Length > 0 && !args[0].StartsWith('-') && !commands.Contains(args[0]))
+        {
+            screen.WriteLine(args[0].EndsWith(PressFile.Ending, StringComparison.OrdinalIgnoreCase)
+                ? $"what is to be done with {args[0]}? Write: ramwright check {args[0]}"
+                : $"there is no command \"{args[0]}\"; nearest: {NearestWord.Ranked(args[0], commands, 1)[0]}");
+            screen.WriteLine("Try: ramwright --help");
+            return ExitCode.WrongInput;
+        }
+
         return app.Run(args);
+
+        ICommandConfigurator Add<T>(IConfigurator config, string name)
+            where T : class, ICommand
+        {
+            commands.Add(name);
+            return config.AddCommand<T>(name);
+        }
     }
 }

@@ -38,9 +38,8 @@ internal static class SweepView
         screen.Write(table);
         screen.WriteLine();
         Map(sweep, units, screen);
-        if (sweep.Up.Of == SweepOf.Bar && sweep.Job.DieWidth < sweep.Job.Length && sweep.Up.To > 3 * sweep.Job.DieWidth)
-            screen.Bullet("!", $"Above {Readout.Text(3 * sweep.Job.DieWidth, Dimension.Length, units)} a bite as wide as the dies is less than a third of the height: it works the skin and pulls the middle.");
-        screen.Bullet("?", "The flow stress is known to 20 %, the chill of the dies to a third: keep away from the edges of the map.");
+        foreach (string note in SqueezeWords.Notes(sweep, units))
+            screen.Bullet("!", note);
     }
 
     private static void Map(SqueezeSweep sweep, UnitSystem units, IAnsiConsole screen)

@@ -9,7 +9,7 @@ public static class StockTables
     /// <summary>In the order in which sections are listed.</summary>
     private static readonly string[] Shipped =
     [
-        "i-sections", "ub-uc-sections", "w-sections", "channels", "angles", "tees", "hollow-sections", "tubes",
+        "i-sections", "ub-uc-sections", "w-sections", "channels", "c-sections", "angles", "tees", "hollow-sections", "tubes",
         "steels", "inch-classes", "classes", "unified-threads", "threads", "hoses", "oils", "port-threads",
     ];
 

@@ -5,6 +5,8 @@ using Microsoft.AspNetCore.DataProtection;
 using Microsoft.AspNetCore.HostFiltering;
 using Microsoft.AspNetCore.Hosting.Server;
 using Microsoft.AspNetCore.Hosting.Server.Features;
+using Ramwright.Presses;
+using Ramwright.Quantities;
 using Ramwright.Web.Door;
 using Ramwright.Web.Opened;
 using Ramwright.Web.Pages;
@@ -97,6 +99,7 @@ internal static class BenchServer
         builder.Services.AddRazorComponents().AddInteractiveServerComponents();
         builder.Services.AddDataProtection().UseEphemeralDataProtectionProvider();     // nothing outlives the server
         builder.Services.AddSingleton(new BenchFolder(folder));
+        builder.Services.AddSingleton<MadeFiles>();
         builder.Services.AddScoped<Bench.ViewChoice>();
 
         WebApplication app = builder.Build();
@@ -120,9 +123,33 @@ internal static class BenchServer
             app.UseKeyGate(key);
         app.UseAntiforgery();
         app.MapStaticAssets();
-        MadeFiles.Map(app);
+        app.MapGet("/" + Solid.Viewer.Script, Solid.Viewer.Serve);
+        app.MapGet("/press/{name}/made/{**file}", Made);
+        app.MapProofPages();
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode(o => o.ContentSecurityFrameAncestorsPolicy = null);
         return app;
+    }
+
+    /// <summary>A file that is made of a press as it stands on the bench, saved or not.</summary>
+    private static IResult Made(string name, string file, string? units, BenchFolder folder, MadeFiles made)
+    {
+        try
+        {
+            if (folder.Find(name)?.Now is not { } now)
+                return Results.NotFound();
+            UnitSystem of = units switch { "imperial" => UnitSystem.Imperial, "metric" => UnitSystem.Metric, _ => now.Read.Press.Reading.Units };
+            return made.File(now, of, file) is var (bytes, type)
+                ? Results.File(bytes, type, fileDownloadName: file == "all.zip" ? $"{name}.zip" : Path.GetFileName(file))
+                : Results.NotFound();
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            return Results.NotFound();
+        }
+        catch (Exception e) when (e is NotSupportedException or PressFaultsException or ArgumentException)
+        {
+            return Results.Text(e.Message, statusCode: StatusCodes.Status422UnprocessableEntity);
+        }
     }
 
     /// <summary>Where a started server listens.</summary>

@@ -1,5 +1,6 @@
 using Ramwright.Geometry;
 using Ramwright.Solid.Tests.Bricks;
+using Ramwright.Solids;
 using Ramwright.Solid.Tests.Calculix;
 using Ramwright.Tests;
 
@@ -15,12 +16,12 @@ public class DeckTest
     {
         // 40 x 100 on edge, 1 m long, held at x = 0 without hindering its Poisson swelling
         const double b = 0.04, h = 0.1, L = 1, F = 10e3;
-        var mesh = new BrickMesh([(0, new Box3(0, L, -b / 2, b / 2, -h / 2, h / 2))], [], [], [], 0.025, 0.1);
+        var mesh = new BrickMesh([(0, new Cuboid(0, L, -b / 2, b / 2, -h / 2, h / 2))], [], [], [], 0.025, 0.1);
         var model = new SolidModel(mesh);
         model.HoldPlane(0, 0, 0);
-        model.HoldPlane(0, 0, 2, new Box3(0, 0, -1, 1, 0, 0));
-        model.HoldPlane(0, 0, 1, new Box3(0, 0, 0, 0, -1, 1));
-        Dictionary<int, double> tip = mesh.Face(0, 0, L, Box3.Everywhere);
+        model.HoldPlane(0, 0, 2, new Cuboid(0, 0, -1, 1, 0, 0));
+        model.HoldPlane(0, 0, 1, new Cuboid(0, 0, 0, 0, -1, 1));
+        Dictionary<int, double> tip = mesh.Face(0, 0, L, Cuboid.Everywhere);
         model.Push(tip, F * Vector.Up);
         model.Cuts.Add(new Cut("C1", 0, 0, 0.4));
         SolidAnswer solid = Solver.Solve(model);
@@ -38,12 +39,12 @@ public class DeckTest
     {
         // half of a beam on two supports, 40 x 200 over 600 mm: shear is a quarter of the deflection
         const double b = 0.04, h = 0.2, L = 0.6, F = 200e3;
-        var mesh = new BrickMesh([(0, new Box3(0, L / 2, 0, b / 2, -h / 2, h / 2))], [], [], [], 0.02, 0.05);
+        var mesh = new BrickMesh([(0, new Cuboid(0, L / 2, 0, b / 2, -h / 2, h / 2))], [], [], [], 0.02, 0.05);
         var model = new SolidModel(mesh);
         model.HoldPlane(0, 0, 0);
         model.HoldPlane(1, 0, 1);
-        model.HoldPlane(0, L / 2, 2, new Box3(L / 2, L / 2, -1, 1, 0, 0));
-        Dictionary<int, double> end = mesh.Face(0, 0, L / 2, Box3.Everywhere), middle = mesh.Face(0, 0, 0, Box3.Everywhere);
+        model.HoldPlane(0, L / 2, 2, new Cuboid(L / 2, L / 2, -1, 1, 0, 0));
+        Dictionary<int, double> end = mesh.Face(0, 0, L / 2, Cuboid.Everywhere), middle = mesh.Face(0, 0, 0, Cuboid.Everywhere);
         model.Push(end, F / 4 * Vector.Up);
         model.Push(middle, -F / 4 * Vector.Up);
         SolidAnswer solid = Solver.Solve(model);

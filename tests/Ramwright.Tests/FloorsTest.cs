@@ -8,11 +8,12 @@ public class FloorsTest
 {
     private static readonly string[][] Floors =
     [
-        ["Ramwright.Quantities", "Ramwright.Workings", "Ramwright.Geometry", "Ramwright.Stock"],
+        ["Ramwright.Quantities", "Ramwright.Workings", "Ramwright.Geometry", "Ramwright.Stock", "Ramwright.Measuring"],
         ["Ramwright.Presses"],
-        ["Ramwright.Power", "Ramwright.Frame"],
+        ["Ramwright.Power", "Ramwright.Frame", "Ramwright.Solids"],
         ["Ramwright.Strength", "Ramwright.Jobs"],
         ["Ramwright.Ladders", "Ramwright.Squeeze", "Ramwright.Fabrication"],
+        ["Ramwright.Proving", "Ramwright.FaultFinding"],
         ["Ramwright.Files"],
         ["Ramwright.Cli"],
     ];

@@ -48,16 +48,32 @@ public sealed class BenchServerTest : IAsyncLifetime, IDisposable
     [Fact]
     public async Task WhatIsMadeIsHandedOutFileByFile()
     {
-        HttpResponseMessage dossier = await _http.GetAsync("/press/wherry-yard/files/dossier.pdf");
+        HttpResponseMessage dossier = await _http.GetAsync("/press/wherry-yard/made/dossier.pdf");
         byte[] bytes = await dossier.Content.ReadAsByteArrayAsync();
         Assert.Equal("application/pdf", dossier.Content.Headers.ContentType!.MediaType);
         Assert.Equal("attachment", dossier.Content.Headers.ContentDisposition!.DispositionType);
         Assert.Equal("%PDF-"u8.ToArray(), bytes[..5]);
-        Assert.Contains("psi", await _http.GetStringAsync("/press/wherry-yard/files/gauge-chart.svg?units=imperial"), StringComparison.Ordinal);
-        Assert.DoesNotContain("psi", await _http.GetStringAsync("/press/wherry-yard/files/gauge-chart.svg?units=metric"), StringComparison.Ordinal);
-        Assert.Equal(HttpStatusCode.NotFound, (await _http.GetAsync("/press/wherry-yard/files/no-such.pdf")).StatusCode);
-        Assert.Equal(HttpStatusCode.NotFound, (await _http.GetAsync("/press/no-such/files/dossier.pdf")).StatusCode);
-        Assert.Equal(HttpStatusCode.NotFound, (await _http.GetAsync("/press/wherry-yard/files/..%2Fwherry-yard.press.yaml")).StatusCode);
+        Assert.Contains("psi", await _http.GetStringAsync("/press/wherry-yard/made/gauge-chart.svg?units=imperial"), StringComparison.Ordinal);
+        Assert.DoesNotContain("psi", await _http.GetStringAsync("/press/wherry-yard/made/gauge-chart.svg?units=metric"), StringComparison.Ordinal);
+        Assert.Equal(HttpStatusCode.NotFound, (await _http.GetAsync("/press/wherry-yard/made/no-such.pdf")).StatusCode);
+        Assert.Equal(HttpStatusCode.NotFound, (await _http.GetAsync("/press/no-such/made/dossier.pdf")).StatusCode);
+        Assert.Equal(HttpStatusCode.NotFound, (await _http.GetAsync("/press/wherry-yard/made/..%2Fwherry-yard.press.yaml")).StatusCode);
+    }
+
+    [Theory]
+    [InlineData("sheet.html", "PROOF, once")]
+    [InlineData("record.html", "no inspection by a third party")]
+    [InlineData("sheet.html?units=imperial", "psi")]
+    public async Task SheetAndRecordStandByThemselvesAndRunNothing(string file, string text)
+    {
+        HttpResponseMessage answer = await _http.GetAsync("/press/wherry-yard/" + file);
+        Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
+        Assert.Contains(text, await answer.Content.ReadAsStringAsync(), StringComparison.Ordinal);
+        string policy = string.Join(' ', answer.Headers.GetValues("Content-Security-Policy"));
+        Assert.Contains("default-src 'none'", policy, StringComparison.Ordinal);
+        Assert.DoesNotContain("script-src", policy, StringComparison.Ordinal);
+        Assert.Equal(HttpStatusCode.NotFound, (await _http.GetAsync("/press/nobody/" + file)).StatusCode);
+        Assert.Equal(HttpStatusCode.NotFound, (await _http.GetAsync("/press/..%2Fwherry-yard/" + file)).StatusCode);
     }
 
     [Theory]
@@ -116,6 +132,25 @@ public sealed class BenchServerTest : IAsyncLifetime, IDisposable
         Assert.DoesNotContain("safe-to", page, StringComparison.Ordinal);
         Assert.Contains("There is no press called", page, StringComparison.Ordinal);
     }
+
+    [Fact]
+    public async Task WhatIsMadeOfAPressCanBeTakenAway()
+    {
+        using var zip = new System.IO.Compression.ZipArchive(await _http.GetStreamAsync("/press/wherry-yard/made/all.zip"));
+        string[] names = [.. zip.Entries.Select(e => e.FullName)];
+        Assert.Contains("parts.csv", names);
+        Assert.Contains(names, n => n.StartsWith("nests/", StringComparison.Ordinal) && n.EndsWith(".dxf", StringComparison.Ordinal));
+
+        string plate = names.First(n => n.StartsWith("plates/", StringComparison.Ordinal) && n.EndsWith(".dxf", StringComparison.Ordinal));
+        HttpResponseMessage answer = await _http.GetAsync($"/press/wherry-yard/made/{plate}");
+        Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
+        Assert.Equal("attachment", answer.Content.Headers.ContentDisposition?.DispositionType);
+        Assert.Contains("AC1009", await answer.Content.ReadAsStringAsync(), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("/press/wherry-yard/made/none.dxf"), InlineData("/press/none/made/all.zip"), InlineData("/press/wherry-yard/made/..%2F..%2Fwherry-yard.press.yaml"), InlineData("/press/..%2Fx/made/all.zip")]
+    public async Task WhatIsNotMadeIsNotThere(string path) => Assert.Equal(HttpStatusCode.NotFound, (await _http.GetAsync(path)).StatusCode);
 
     [Theory]
     [InlineData("[[[[[[[[[[[[[[[[", 50_000)]

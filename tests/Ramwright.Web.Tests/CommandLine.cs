@@ -6,10 +6,13 @@ namespace Ramwright.Web.Tests;
 internal static class CommandLine
 {
     /// <summary>What <c>check FILE --json</c> prints.</summary>
-    public static async Task<string> Check(string path)
+    public static Task<string> Check(string path) => Run("check", path, "--json");
+
+    /// <summary>What a command prints.</summary>
+    public static async Task<string> Run(params string[] words)
     {
         string program = Path.Combine(AppContext.BaseDirectory, "Ramwright.Cli.dll");
-        using Process process = Process.Start(new ProcessStartInfo("dotnet", [program, "check", path, "--json"]) { RedirectStandardOutput = true })!;
+        using Process process = Process.Start(new ProcessStartInfo("dotnet", [program, .. words]) { RedirectStandardOutput = true })!;
         string text = await process.StandardOutput.ReadToEndAsync();
         await process.WaitForExitAsync();
         return text;

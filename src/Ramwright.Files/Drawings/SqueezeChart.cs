@@ -97,21 +97,38 @@ public static class SqueezeChart
     /// <summary>Writes a word into the middle of a region, where there is one.</summary>
     private static void Name(List<Mark> marks, Plot plot, SqueezeSweep sweep, Unit across, Unit up, Func<SweepPoint, bool> belongs, string word)
     {
-        double x = 0, y = 0;
-        int n = 0;
+        int n = 0, best = 0;
+        double most = -1;
         for (int i = 0; i < sweep.Points.Count; i++)
         {
             if (!belongs(sweep.Points[i]))
                 continue;
-            x += sweep.Across.At(i % sweep.Across.Count);
-            y += sweep.Up.At(i / sweep.Across.Count);
             n++;
+            double far = Clearance(sweep, plot, i, belongs);
+            if (far > most)
+                (most, best) = (far, i);
         }
 
         if (n < 0.02 * sweep.Points.Count)
             return;
         double half = word.Length * 0.4 * 3.5;
-        marks.Add(new Lettering(plot.Part, word, Math.Clamp(plot.AtX(across.FromSi(x / n)), plot.X + half, plot.X + plot.Width - half), plot.AtY(up.FromSi(y / n)), 3.5, Anchor.Middle, Bold: true));
+        marks.Add(new Lettering(plot.Part, word, Math.Clamp(plot.AtX(across.FromSi(sweep.Across.At(best % sweep.Across.Count))), plot.X + half, plot.X + plot.Width - half),
+            plot.AtY(up.FromSi(sweep.Up.At(best / sweep.Across.Count))), 3.5, Anchor.Middle, Bold: true));
+    }
+
+    /// <summary>How far a point stands from all that belongs elsewhere and from the sides, mm of paper; a word is some four times as wide as high.</summary>
+    private static double Clearance(SqueezeSweep sweep, Plot plot, int of, Func<SweepPoint, bool> belongs)
+    {
+        double dx = plot.Width / (sweep.Across.Count - 1) / 4, dy = plot.Height / (sweep.Up.Count - 1);
+        (int i, int k) = (of % sweep.Across.Count, of / sweep.Across.Count);
+        double least = Math.Min(Math.Min(i, sweep.Across.Count - 1 - i) * dx + 4, Math.Min(k, sweep.Up.Count - 1 - k) * dy + 4);
+        for (int m = 0; m < sweep.Points.Count; m++)
+        {
+            if (!belongs(sweep.Points[m]))
+                least = Math.Min(least, Math.Max(Math.Abs(m % sweep.Across.Count - i) * dx, Math.Abs(m / sweep.Across.Count - k) * dy));
+        }
+
+        return least;
     }
 
     private static void Wrapped(List<Mark> marks, string text, double y)

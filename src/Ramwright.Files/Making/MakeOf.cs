@@ -36,4 +36,7 @@ public sealed record MakeOf(PressOnDisk Press, PressCheck Check, UnitSystem Unit
 
     /// <summary>SHA-256 of the press file's text, so that papers and file can be held against each other.</summary>
     public string Hash { get; } = Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(Press.Reading.Text)));
+
+    /// <summary>The same press with nests looked for in another way.</summary>
+    public MakeOf With(NestEffort effort) => this with { Effort = effort, _nests = null };
 }

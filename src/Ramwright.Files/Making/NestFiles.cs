@@ -13,10 +13,18 @@ public static class NestFiles
         ArgumentNullException.ThrowIfNull(of);
         foreach ((string name, Nest nest) in Named(of.Nests))
         {
-            string file = $"nests/{name.Split(' ')[0]}-{OutFile.Slug(nest.Sheet.Name)}";
+            string file = FileOf(name, nest);
             yield return OutFile.OfText(file + ".dxf", Dxf.Write(nest.Cuts(name, PlateFiles.Style(of.Rig))));
             yield return OutFile.OfText(file + ".svg", SvgSheet.Write(NestDrawing.Of(nest, name, of.Units)));
         }
+    }
+
+    /// <summary>The name of a nest's files, without their ending.</summary>
+    public static string FileOf(string name, Nest nest)
+    {
+        ArgumentNullException.ThrowIfNull(name);
+        ArgumentNullException.ThrowIfNull(nest);
+        return $"nests/{name.Split(' ')[0]}-{OutFile.Slug(nest.Sheet.Name)}".TrimEnd('-');
     }
 
     /// <summary>The nests with what they are called: <c>N1 remnant 1</c>.</summary>

@@ -18,6 +18,9 @@ public sealed class ViewChoice
     /// <summary>The units asked for; null for those of the file's own tape.</summary>
     public UnitSystem? Units { get; set; }
 
+    /// <summary>Who writes readings down.</summary>
+    public string Who { get; set; } = "";
+
     public LookAt At { get; set; } = LookAt.Wanted;
 
     /// <summary>The force where <see cref="At"/> is one's own, N.</summary>

@@ -18,7 +18,7 @@ internal sealed class PressForm
     private PressForm(PressNow now, UnitSystem units)
     {
         _reading = now.Read.Press.Reading;
-        foreach (Assumed assumed in now.Check?.Assumed ?? [])
+        foreach (Assumed assumed in (now.Check?.Assumed ?? []).Concat(now.Check?.Rig.Jobs.SelectMany(j => j.Assumed) ?? []))
             _assumed.TryAdd(assumed.What, (assumed.Value(units), assumed.Why));
         foreach (PlacedFault fault in now.Read.Faults)
         {
@@ -49,6 +49,9 @@ internal sealed class PressForm
 
     /// <summary>The parts of the form.</summary>
     public IReadOnlyList<FormGroup> Groups { get; }
+
+    /// <summary>The jobs, which have a page of their own as well.</summary>
+    public FormList Jobs => (FormList)Groups[0].Items.First(i => i.Path == "jobs");
 
     /// <summary>Faults that belong to no field on the form.</summary>
     public IReadOnlyList<PlacedFault> Elsewhere { get; }

@@ -52,6 +52,16 @@ public sealed class BenchFolder
         }
     }
 
+    /// <summary>Where the readings of a press lie; null where that would be outside the folder.</summary>
+    /// <param name="name">The press.</param>
+    public string? ReadingsOf(string name)
+    {
+        if (name.Length is 0 or > 200 || name.AsSpan().ContainsAny("/\\\0"))
+            return null;
+        string path = Ramwright.Files.Readings.ReadingLog.PathFor(Path.Combine(Folder, name + PressFile.Ending));
+        return Holds(path) ? path : null;
+    }
+
     /// <summary>What a new press can begin with: name and what it is.</summary>
     public static IReadOnlyList<(string Id, string Says)> Patterns { get; } =
     [

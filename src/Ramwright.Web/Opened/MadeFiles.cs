@@ -1,51 +1,70 @@
+using System.IO.Compression;
+using System.Runtime.CompilerServices;
+using Ramwright.Fabrication.Nesting;
 using Ramwright.Files.Making;
-using Ramwright.Presses;
+using Ramwright.Ladders;
 using Ramwright.Quantities;
 
 namespace Ramwright.Web.Opened;
 
-/// <summary>Hands out what <c>make</c> would write, one file at a time, from the press as it stands on the bench.</summary>
-internal static class MadeFiles
+/// <summary>What is to be made of each press that is looked at: drawn up once for each answer, shared by all who look.</summary>
+public sealed class MadeFiles
 {
-    /// <summary>Answers under <c>/press/NAME/files/FILE</c>.</summary>
-    public static void Map(WebApplication app) => app.MapGet("/press/{name}/files/{**file}", (string name, string file, string? units, BenchFolder folder) => One(folder, name, file, units));
+    private readonly ConditionalWeakTable<PressCheck, MakeOf> _made = [];
 
-    private static IResult One(BenchFolder folder, string name, string file, string? units)
+    /// <summary>What is to be made of a press as it stands; null while its file cannot be read.</summary>
+    public MakeOf? Of(PressNow now, UnitSystem units)
     {
-        PressNow? now;
-        try
-        {
-            now = folder.Find(name)?.Now;
-        }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
-        {
-            return Results.Text($"{name} cannot be read: {e.Message}", statusCode: StatusCodes.Status404NotFound);
-        }
-
-        if (now?.Read.Check is not { } check)
-            return Results.Text(now is null ? $"There is no press called {name} in this folder." : "The press file has faults: nothing is made from it until they are mended.", statusCode: StatusCodes.Status404NotFound);
-        UnitSystem read = units switch { "imperial" => UnitSystem.Imperial, "metric" => UnitSystem.Metric, _ => now.Read.Press.Reading.Units };
-        try
-        {
-            var of = new MakeOf(now.Read.Press, check, read) { Day = DateOnly.FromDateTime(DateTime.Now) };
-            // makers write as they are asked: what comes after the file that is wanted is not made
-            return Makers.All.SelectMany(make => make(of)).FirstOrDefault(f => f.Name == file) is { } made
-                ? Results.File(made.Bytes, TypeOf(file), $"{name}-{Path.GetFileName(file)}")
-                : Results.Text($"No file called {file} is made for {name}.", statusCode: StatusCodes.Status404NotFound);
-        }
-        catch (Exception e) when (e is NotSupportedException or PressFaultsException or ArgumentException)
-        {
-            return Results.Text(e.Message, statusCode: StatusCodes.Status422UnprocessableEntity);
-        }
+        ArgumentNullException.ThrowIfNull(now);
+        if (now.Read.Check is not { } check)
+            return null;
+        MakeOf made = _made.GetValue(check, c => new MakeOf(now.Read.Press, c, units) { Day = DateOnly.FromDateTime(DateTime.Now) });
+        return made.Units == units ? made : made with { Units = units };
     }
 
-    private static string TypeOf(string file) => Path.GetExtension(file) switch
+    /// <summary>Looks for better nests; what is found is then what all see and take away.</summary>
+    public void Search(PressNow now, UnitSystem units, NestEffort effort)
     {
-        ".pdf" => "application/pdf",
+        if (Of(now, units) is not { } made)
+            return;
+        MakeOf found = made.With(effort);
+        _ = found.Nests;
+        _made.AddOrUpdate(found.Check, found);
+    }
+
+    /// <summary>One file by its name, or all of them as <c>all.zip</c>; null where there is none of that name.</summary>
+    public (byte[] Bytes, string Type)? File(PressNow now, UnitSystem units, string name)
+    {
+        if (Of(now, units) is not { } made)
+            return null;
+        if (name == "all.zip")
+            return (Zip(Makers.Files(made)), "application/zip");
+        // one maker after another, until one makes it
+        return Makers.All.SelectMany(make => make(made)).FirstOrDefault(f => f.Name == name) is { } file ? (file.Bytes, TypeOf(name)) : null;
+    }
+
+    private static string TypeOf(string name) => Path.GetExtension(name) switch
+    {
         ".svg" => "image/svg+xml",
-        ".html" => "text/html; charset=utf-8",
         ".csv" => "text/csv; charset=utf-8",
+        ".pdf" => "application/pdf",
+        ".html" => "text/html; charset=utf-8",
         ".dxf" => "image/vnd.dxf",
         _ => "application/octet-stream",
     };
+
+    private static byte[] Zip(IReadOnlyList<OutFile> files)
+    {
+        using var bytes = new MemoryStream();
+        using (var zip = new ZipArchive(bytes, ZipArchiveMode.Create, leaveOpen: true))
+        {
+            foreach (OutFile file in files)
+            {
+                using Stream entry = zip.CreateEntry(file.Name).Open();
+                entry.Write(file.Bytes);
+            }
+        }
+
+        return bytes.ToArray();
+    }
 }

@@ -76,6 +76,11 @@ public sealed class OpenPress
     public PressNow Set(string path, string value, object? stroke = null) => Edit(text =>
         value.Trim().Length == 0 ? Without(text, path) : TextEdit.Set(text, path, value.Trim()), path, stroke);
 
+    /// <summary>Sets several values as one step.</summary>
+    /// <param name="values">Paths and values, in the order in which they are to stand.</param>
+    public PressNow Set(IReadOnlyList<(string Path, string Value)> values) =>
+        Edit(text => values.Aggregate(text, (so, v) => TextEdit.Set(so, v.Path, v.Value)), values[0].Path, null);
+
     /// <summary>Takes a key out with all that stands under it; keys above it that hold nothing else go too.</summary>
     public PressNow Remove(string path) => Edit(text => Without(text, path), path, null);
 

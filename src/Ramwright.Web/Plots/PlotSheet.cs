@@ -93,6 +93,19 @@ internal static class PlotSheet
         return line;
     }
 
+    /// <summary>A band between two lines, shaded, without edges.</summary>
+    public static AreaSeries Band(string title, IEnumerable<(double X, double Low, double High)> points)
+    {
+        var band = new AreaSeries { Title = title, Color = OxyColors.Transparent, Color2 = OxyColors.Transparent, Fill = Hair, StrokeThickness = 0 };
+        foreach ((double x, double low, double high) in points)
+        {
+            band.Points.Add(new DataPoint(x, low));
+            band.Points2.Add(new DataPoint(x, high));
+        }
+
+        return band;
+    }
+
     /// <summary>A level line across the plot, its words above it.</summary>
     /// <param name="y">Where.</param>
     /// <param name="words">The words.</param>
@@ -109,7 +122,7 @@ internal static class PlotSheet
         LineStyle = style,
         StrokeThickness = 2,
         TextLinePosition = at,
-        TextMargin = 5,
+        TextMargin = 9,
         TextHorizontalAlignment = HorizontalAlignment.Right,
         TextVerticalAlignment = VerticalAlignment.Bottom,
     };

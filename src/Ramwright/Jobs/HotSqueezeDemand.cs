@@ -14,6 +14,12 @@ public static class HotSqueezeDemand
     /// <summary>Longest upset of an unsupported piece before it leans over, height over thickness; the rule says 3, practice this.</summary>
     public const double SafeSlenderness = 2.3;
 
+    /// <summary>Share of the energy that reaches the steel by induction, of 400 to 450 kWh a tonne; trade pages.</summary>
+    public const double Induction = 0.55;
+
+    /// <summary>Share of the fuel's heat that reaches the steel in a small gas fire; from memory.</summary>
+    public static readonly (double Low, double High) GasFire = (0.05, 0.15);
+
     /// <summary>Temperature at the first touch, °C: it has cooled in the air on its way.</summary>
     public static double AtTouch(RigHotSqueeze job)
     {
@@ -73,7 +79,7 @@ public static class HotSqueezeDemand
     {
         var facts = new List<Fact>
         {
-            new("at the touch", T, Dimension.Temperature, "after its way through the air"),
+            new("at the touch", T, Dimension.Temperature, $"after its way through the air{Seen(T)}"),
             new("height after", end.Height, Dimension.Length, job.DrawingOut is null ? "" : "after the first squeeze"),
             new("width after", end.Width, Dimension.Length, "by Tomlinson and Stringer's spread, give or take a tenth of the growth"),
         };
@@ -84,7 +90,20 @@ public static class HotSqueezeDemand
         facts.Add(new("mean pressure", bite.Force(bite.Travel, 0, T) / Math.Max(end.IsDisc(bite), 1e-12), Dimension.Stress, "on the contact, at the slowest"));
         if (T > job.Steel.Coldest)
             facts.Add(new("time to work it", BarCooling.Time(VolumeOverSurface(job), T, job.Steel.Coldest, HotSurface.InTheWorkshop), Dimension.Time, $"in air, until {job.Steel.Name} is too cold to forge; cold dies take more"));
+        facts.Add(Heating(job));
         return facts;
+    }
+
+    private static string Seen(double T) => HeatColour.At(T) is { Length: > 0 } colour ? $"; {colour} in dim light, and by eye 50 °C off is good" : "";
+
+    /// <summary>What one heat of the whole piece takes, and what the fire burns for it.</summary>
+    private static Fact Heating(RigHotSqueeze job)
+    {
+        double volume = job.Height * job.Width * job.Length * (job.IsRound ? Math.PI / 4 : 1);
+        double heat = HotSteel.Density * volume * HotSteel.Enthalpy(Math.Clamp(job.Heat, HotSteel.Coldest, HotSteel.Hottest));
+        return new Fact("heat it takes", heat, Dimension.Energy,
+            new Remark("to bring all of it up from cold; about {0} by induction, {1} to {2} of fuel in a small gas fire",
+                Remark.Of(heat / Induction, Dimension.Energy), Remark.Of(heat / GasFire.High, Dimension.Energy), Remark.Of(heat / GasFire.Low, Dimension.Energy)));
     }
 
     private static double IsDisc(this BiteShape at, HotBite bite) => bite.IsDisc ? Math.PI / 4 * at.Width * at.Width : at.Area;

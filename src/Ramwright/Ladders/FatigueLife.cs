@@ -8,6 +8,9 @@ namespace Ramwright.Ladders;
 /// <param name="Squeezes">How many; null where there is no end to it; 0 where the stress is beyond judging.</param>
 public sealed record FatigueLife(string Rung, string Part, string Where, string Detail, double? Squeezes)
 {
+    /// <summary>How many squeezes of another ram force it stands, N to squeezes, read as <see cref="Squeezes"/>.</summary>
+    public required Func<double, double?> At { get; init; }
+
     /// <summary>Part and place together.</summary>
     public string Spot => Where.Length == 0 ? Part : $"{Part}, {Where}";
 

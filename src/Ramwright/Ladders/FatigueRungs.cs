@@ -230,8 +230,9 @@ internal static class FatigueRungs
         {
             string from = where.Length == 0 ? "" : " " + where;
             DetailCategory detail = strength.Detail;
+            double? At(double force) => strength.Squeezes(most.Sigma, most.Tau, force, _factors);
             worst?.Into(rungs, new Words(id + "-fatigue", part, $"{(plural ? "crack" : "cracks")} in time{from}", $"may crack{from} within {Squeezes} squeezes", plural), group, FactorFrom, detail.Source,
-                new FatigueLife(id + "-fatigue", part, where, $"{detail.What}; {detail.Source}", strength.Squeezes(most.Sigma, most.Tau, rig.Wanted, _factors)));
+                new FatigueLife(id + "-fatigue", part, where, $"{detail.What}; {detail.Source}", At(rig.Wanted)) { At = At });
         }
 
         private string FactorFrom => field ??=

@@ -89,20 +89,24 @@ internal static class TieRodRungs
         {
             var gamma = new FatigueFactors(rig.Factors.Fatigue, rig.Factors.FatigueLoad);
             PreloadedRod counted = rod with { Preload = made.PreloadLeast, Share = made.PreloadLeast > 0 ? k.ShareMost : 1 };
-            double range = 0;
-            foreach (FrameSolution solution in response.Solutions)
+            double? At(double force)
             {
-                foreach (PlanRod one in response.Plan.Rods)
+                double range = 0;
+                foreach (FrameSolution solution in response.Solutions)
                 {
-                    Actions a = one.Actions(solution);
-                    double bent = Bent(a) * 32 / (Math.PI * Math.Pow(made.StressDiameter, 3));
-                    range = Math.Max(range, rig.Wanted * bent + 2 * counted.Cycle(Math.Max(0, rig.Wanted * a.N)).Amplitude);
+                    foreach (PlanRod one in response.Plan.Rods)
+                    {
+                        Actions a = one.Actions(solution);
+                        double bent = Bent(a) * 32 / (Math.PI * Math.Pow(made.StressDiameter, 3));
+                        range = Math.Max(range, force * bent + 2 * counted.Cycle(Math.Max(0, force * a.N)).Amplitude);
+                    }
                 }
+
+                return range * gamma.Both > FatigueCurve.Cap(DetailCategory.Thread, made.Proof)
+                    ? 0
+                    : FatigueCurve.Life(DetailCategory.Thread, range * gamma.Both, DetailCategory.ThreadSize(made.Thread.D));
             }
 
-            double? squeezes = range * gamma.Both > FatigueCurve.Cap(DetailCategory.Thread, made.Proof)
-                ? 0
-                : FatigueCurve.Life(DetailCategory.Thread, range * gamma.Both, DetailCategory.ThreadSize(made.Thread.D));
             Rung? rung = Worst(new Words("tie-rod-fatigue", "tie rods", "crack in time in their thread", $"may crack in their thread within {rig.Loading.Squeezes:#,0} squeezes", Plural: true),
                 RungGroup.Frame, $"{gamma.Mf:0.##} on the fatigue strength ({FatigueFactors.StrengthSource}), {gamma.Ff:0.##} on the stress range ({FatigueFactors.LoadSource})",
                 DetailCategory.Thread.Source, (a, w) =>
@@ -110,7 +114,7 @@ internal static class TieRodRungs
                     Split(w);
                     return counted.Cracks(a.N, Bent(a, w), made.Thread, rig.Loading.Squeezes, gamma, w);
                 });
-            Keep(rung is null ? null : rung with { Fatigue = new FatigueLife(rung.Id, rung.Part, "in their thread", $"{DetailCategory.Thread.What}; {DetailCategory.Thread.Source}", squeezes) });
+            Keep(rung is null ? null : rung with { Fatigue = new FatigueLife(rung.Id, rung.Part, "in their thread", $"{DetailCategory.Thread.What}; {DetailCategory.Thread.Source}", At(rig.Wanted)) { At = At } });
         }
 
         double Bent(Actions a, Working? w = null)

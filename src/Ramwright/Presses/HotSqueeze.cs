@@ -81,4 +81,12 @@ public sealed record HotSqueeze : Job
     /// <summary>Time from the end of one squeeze to the touch of the next, s.</summary>
     [Says("time from one squeeze to the next, for moving and turning the bar"), Measure(Dimension.Time, "3 s", From = 0, UpTo = 600)]
     public double? Between { get; init; }
+
+    /// <summary>How far the ram is lifted off the work between squeezes, m.</summary>
+    [Says("how far the ram is lifted off the work between squeezes"), Measure(Dimension.Length, "5 mm", UpTo = 1)]
+    public double? Lift { get; init; }
+
+    /// <summary>Time in the fire before each further heat, s.</summary>
+    [Says("time in the fire before each further heat"), Measure(Dimension.Time, "3 min", From = 0, UpTo = 36000)]
+    public double? InTheFire { get; init; }
 }

@@ -40,6 +40,10 @@ public sealed record Press
     [Says("the pressure gauge")]
     public Gauge? Gauge { get; init; }
 
+    /// <summary>What keeps hands out.</summary>
+    [Says("what keeps hands out of the closing dies")]
+    public Guard? Guard { get; init; }
+
     /// <summary>The frame.</summary>
     [Needed, Says("the frame that holds the force")]
     public PressFrame? Frame { get; init; }

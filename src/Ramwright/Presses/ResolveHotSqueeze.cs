@@ -41,6 +41,8 @@ internal static class ResolveHotSqueeze
             DieLength = said.DieLength ?? 2 * Math.Max(width, height),
             DieHeat = assume.Or(said.DieHeat, $"{path}.die-heat", 100, Dimension.Temperature, "dies that have been at work for a few heats"),
             Friction = assume.Or(said.Friction, $"{path}.friction", 0.4, Dimension.Number, "dry, scaled dies: 0.3 to 0.5 is common"),
+            Lift = assume.Or(said.Lift, $"{path}.lift", 0.005, Dimension.Length, "just clear of the work"),
+            InTheFire = assume.Or(said.InTheFire, $"{path}.in-the-fire", 180, Dimension.Time, "a small bar in a fire that is hot already"),
             TargetHeight = 0,
             Assumed = [],
         };

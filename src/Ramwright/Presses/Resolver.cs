@@ -56,6 +56,7 @@ public static class Resolver
             Gauge = press.Gauge is not { } gauge ? null : new RigGauge(
                 Needed(gauge.Range, "gauge.range"),
                 assume.Or(gauge.Class, "gauge.class", 2.5, Dimension.Number, "the coarse class of cheap shop gauges")),
+            Guard = RigGuard.Of(press.Guard),
             Frame = frame,
             Loading = loading,
             Ram = ram,

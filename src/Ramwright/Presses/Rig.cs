@@ -19,6 +19,8 @@ public sealed record Rig
     public Valves Valves { get; init; } = new();
     /// <summary>The gauge; null where none is stated.</summary>
     public RigGauge? Gauge { get; init; }
+    /// <summary>What keeps hands out; null where nothing is said of it.</summary>
+    public RigGuard? Guard { get; init; }
     /// <summary>The frame.</summary>
     public required RigFrame Frame { get; init; }
     /// <summary>How squarely the work is pressed.</summary>

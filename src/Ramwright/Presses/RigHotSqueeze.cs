@@ -29,6 +29,10 @@ public sealed record RigHotSqueeze : RigJob
     public required double DieHeat { get; init; }
     /// <summary>Coefficient of friction; from 1/√3 on it sticks.</summary>
     public required double Friction { get; init; }
+    /// <summary>How far the ram is lifted off the work between squeezes, m.</summary>
+    public required double Lift { get; init; }
+    /// <summary>In the fire before each further heat, s.</summary>
+    public required double InTheFire { get; init; }
     /// <summary>Height after the first squeeze, m.</summary>
     public required double TargetHeight { get; init; }
     /// <summary>How it is drawn out; null for a single squeeze.</summary>

@@ -73,4 +73,14 @@ public static class SqueezeWords
             ? $"Largest bar I can take to {how} in one heat"
             : $"Greatest {Name(sweep.Up.Of)} at which I can take the bar to {how} in one heat";
     }
+
+    /// <summary>How far to trust the map of a sweep.</summary>
+    public static IEnumerable<string> Notes(SqueezeSweep sweep, UnitSystem units)
+    {
+        ArgumentNullException.ThrowIfNull(sweep);
+        double thick = 3 * sweep.Job.DieWidth;
+        if (sweep.Up.Of == SweepOf.Bar && sweep.Job.DieWidth < sweep.Job.Length && sweep.Up.To > thick)
+            yield return $"Above {Readout.Text(thick, Dimension.Length, units)} a bite as wide as the dies is less than a third of the height: it works the skin and pulls the middle.";
+        yield return "The flow stress is known to 20 %, the chill of the dies to a third: keep away from the edges of the map.";
+    }
 }

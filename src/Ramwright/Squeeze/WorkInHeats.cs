@@ -22,14 +22,8 @@ public sealed record HeatOfWork(int Number, int Squeezes, double Time, double Fi
 /// </remarks>
 public sealed record WorkInHeats
 {
-    /// <summary>Time in the fire before the next heat, where nothing is said, s.</summary>
-    public const double InTheFire = 180;
-
     /// <summary>Between squeezes side by side, where the job does not say, s: to open, move the bar on and close again.</summary>
     public const double UsualBetween = 3;
-
-    /// <summary>How far the ram is lifted between squeezes, m.</summary>
-    public const double Lift = 0.005;
 
     /// <summary>What is burnt away in each heat.</summary>
     public static readonly Citation ScaleSource = Citation.Practice("scale takes 1.5 to 3 % in each heat of a gas or coal fire, 0.5 to 1 % by induction");
@@ -205,7 +199,7 @@ public sealed record WorkInHeats
 
         private void Fire()
         {
-            _rounds.Add(new WorkRound(InTheFire + job.Transfer, 0, false));
+            _rounds.Add(new WorkRound(job.InTheFire + job.Transfer, 0, false));
             for (int i = 0; i < _bites.Length; i++)
                 _bites[i] = SqueezeWork.AtApproach(job, press);
             _dies = null;
@@ -223,7 +217,7 @@ public sealed record WorkInHeats
         {
             SqueezeWork work = SqueezeWork.Of(job, bite, Math.Min(T, HotSteel.Hottest), press);
             if (_inHeat > 0)
-                work = work with { Gap = Math.Min(Lift, work.Gap) };
+                work = work with { Gap = Math.Min(job.Lift, work.OutAtTouch) };
             r = SqueezeRun.Of(press, work, care, State(bite, T), null);
             Squeezes++;
             _dies = r.HeatState;

@@ -11,16 +11,22 @@ internal static partial class SectionSizes
     /// <summary>Least and greatest dimension that makes sense on a workshop press, m.</summary>
     public const double Least = 0.5e-3, Greatest = 3;
 
+    private const double Small = 0.010;
+
+    private static readonly System.Buffers.SearchValues<char> Fractions = System.Buffers.SearchValues.Create("/½¼¾⅛⅜⅝⅞");
+
     /// <summary>Reads sizes, m.</summary>
     /// <param name="group">The sizes as written.</param>
     /// <param name="at">Where the text that they stand in begins.</param>
+    /// <param name="word">What they are the sizes of.</param>
     /// <param name="sizes">In their order.</param>
     /// <param name="fault">What is wrong.</param>
-    public static bool TryRead(Group group, int at, [NotNullWhen(true)] out double[]? sizes, [NotNullWhen(false)] out ReadingFault? fault)
+    public static bool TryRead(Group group, int at, string word, [NotNullWhen(true)] out double[]? sizes, [NotNullWhen(false)] out ReadingFault? fault)
     {
         string[] parts = group.Value.Split('x', 'X');
         sizes = new double[parts.Length];
-        string unit = "mm";
+        bool american = word == "hss", said = american;       // a name of the American tables is in inches
+        string unit = american ? "in" : "mm";
         int end = at + group.Index + group.Length;
         for (int i = parts.Length - 1; i >= 0; i--)
         {
@@ -35,7 +41,7 @@ internal static partial class SectionSizes
             }
 
             if (size.Groups["unit"].Length > 0)
-                unit = size.Groups["unit"].Value;
+                (unit, said) = (size.Groups["unit"].Value, true);
             if (!TryLength(size.Groups["number"].Value.Trim(), unit, out sizes[i], out ReadingFault? inner))
             {
                 fault = inner with { Offset = offset, Length = Math.Max(1, part.Length) };
@@ -44,14 +50,23 @@ internal static partial class SectionSizes
 
             if (!(sizes[i] >= Least && sizes[i] <= Greatest))
             {
-                fault = new ReadingFault($"\"{part}\" is {Mm(sizes[i])} mm", "a size from 0.5 mm to 3 m", offset, Math.Max(1, part.Length));
+                fault = !said && part.AsSpan().ContainsAny(Fractions) ? Asked(group, at, word)
+                    : new ReadingFault($"\"{part}\" is {Mm(sizes[i])} mm", "a size from 0.5 mm to 3 m", offset, Math.Max(1, part.Length));
                 return false;
             }
         }
 
-        fault = null;
-        return true;
+        fault = said || !LooksLikeInches(group.Value, word, sizes) ? null : Asked(group, at, word);
+        return fault is null;
     }
+
+    private static ReadingFault Asked(Group group, int at, string word) => new(
+        $"\"{word} {group.Value.Trim()}\" may be inches or millimetres", $"with its unit: {word} {group.Value.Trim()} in, or {word} {group.Value.Trim()} mm",
+        at + group.Index, Math.Max(1, group.Length));
+
+    // Nobody measures millimetres in quarters, and flats and boxes so small are not what a press is made of.
+    private static bool LooksLikeInches(string text, string word, double[] sizes) =>
+        text.AsSpan().ContainsAny(Fractions) || word is "flat" or "box" or "hollow" && sizes.Max() <= Small;
 
     private static bool TryLength(string number, string unit, out double m, [NotNullWhen(false)] out ReadingFault? fault)
     {

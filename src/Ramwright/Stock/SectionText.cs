@@ -18,6 +18,7 @@ namespace Ramwright.Stock;
 /// <item><term><c>L 80x80x8</c>, <c>L 80x8</c>, <c>angle 100x65x8</c></term><description>standing leg, lying leg, thickness; rolled where it is in stock, else with square roots</description></item>
 /// <item><term><c>T 100</c>, <c>T 90x80x10</c>, <c>half IPE 200</c></term><description>rolled; welded from two flats of one thickness; an I cut along its web</description></item>
 /// <item><term><c>SHS 100x100x6</c>, <c>SHS 100x6</c>, <c>RHS 120x80x6</c>, <c>CHS 88.9x5</c></term><description>hot finished; <c>cold</c> after it for cold formed</description></item>
+/// <item><term><c>HSS 6x4x1/4</c>, <c>HSS 6.625x0.280</c></term><description>American, in inches; the wall reckoned with is 0.93 of the one it is sold by</description></item>
 /// <item><term><c>2 x UPN 200</c></term><description>back to back; <c>toes together</c> after it for the other way</description></item>
 /// <item><term><c>HEB 160 turned</c></term><description>its weak axis carries the bending</description></item>
 /// </list>
@@ -133,7 +134,7 @@ public static partial class SectionText
             return false;
         }
 
-        if (!SectionSizes.TryRead(m.Groups["sizes"], at, out double[]? sizes, out fault))
+        if (!SectionSizes.TryRead(m.Groups["sizes"], at, word, out double[]? sizes, out fault))
             return false;
 
         if (word == "channel")
@@ -191,6 +192,10 @@ public static partial class SectionText
                 return shelf.TrySection(name, out Shape? rolled) ? rolled
                     : cold ? RectangularHollow.Cold(name, h, b, t)
                     : RectangularHollow.Hot(name, h, b, t);
+            case ("hss", [var h, var b, var t]) when !cold:
+                return AmericanHollow.Rectangular(h, b, t);
+            case ("hss", [var d, var t]) when !cold:
+                return AmericanHollow.Circular(d, t);
             case ("chs", [var d, var t]):
                 string tube = $"CHS {mm}{(cold ? " cold" : "")}";
                 return shelf.TrySection(tube, out Shape? round) ? round

@@ -41,13 +41,14 @@ internal static partial class SectionWords
         "tee" => "a rolled T: T 100; or depth, width and thickness: T 90x80x10",
         "channel" => "a channel in stock by its depth and width, or by name: PFC 200x90x30, UPN 200",
         "hollow" => "height, width and wall: box section 120x80x6",
+        "hss" => "height, width and wall in inches: HSS 6x4x1/4; or diameter and wall: HSS 6.625x0.280",
         "chs" => "diameter and wall: CHS 88.9x5, with cold after it where it is cold formed",
         _ => "height and thickness: flat 200x40",
     };
 
     private const string Words =
         @"(?<word>flat(\s+(bar|iron))?|fb|bar|plate|pl|square\s+tube|sq(uare)?\.?(\s+bar)?|round\s+tube|round(\s+bar)?|rnd|rd|dia(meter|\.)?|[øØ⌀]"
-        + @"|box\s+section|hollow\s+section|box|shs|rhs|chs|tube|pipe|((un)?equal\s+)?angle(\s+iron)?|l|tee|t|channel)";
+        + @"|box\s+section|hollow\s+section|box|shs|rhs|chs|hss|tube|pipe|((un)?equal\s+)?angle(\s+iron)?|l|tee|t|channel)";
 
     private const string ColdWord = @"(?<cold>\s+cold(\s+formed)?)?\s*$";
 

@@ -1,28 +1,32 @@
+using Ramwright.Solids;
+
 namespace Ramwright.Solid.Tests.Bricks;
 
-/// <summary>A brick of twenty nodes.</summary>
+/// <summary>A brick of eight or twenty nodes.</summary>
 /// <param name="Body">The body that it is part of.</param>
 /// <param name="Box">Its edges, m.</param>
-/// <param name="Nodes">Corners below anticlockwise, corners above, edges below, edges above, uprights; numbers from 0.</param>
-public sealed record Brick(int Body, Box3 Box, int[] Nodes);
+/// <param name="Nodes">Corners below anticlockwise, corners above; where there are twenty, edges below, edges above, uprights. Numbers from 0.</param>
+public sealed record Brick(int Body, Cuboid Box, int[] Nodes);
 
-/// <summary>
-/// Bodies made of boxes, cut into bricks by one set of planes along each axis, so that bodies that touch have their nodes in the same places.
-/// Each body has nodes of its own; a bond merges them.
-/// </summary>
+/// <summary>The engine's own mesh as CalculiX takes it: its cells with their eight corners, or with the middles of their edges as nodes too.</summary>
 public sealed class BrickMesh
 {
-    private readonly double[][] _planes;
-    private readonly int _bodies;
-    private readonly Dictionary<long, int> _numbers = [];
-    private readonly List<int> _same = [];
+    private static readonly int[] Corner = [0, 1, 3, 2, 4, 5, 7, 6];
+    private static readonly (int A, int B)[] Edges = [(0, 1), (1, 2), (2, 3), (3, 0), (4, 5), (5, 6), (6, 7), (7, 4), (0, 4), (1, 5), (2, 6), (3, 7)];
     private readonly List<(double X, double Y, double Z)> _places = [];
+    private readonly bool _middles;
+
+    /// <summary>The cells.</summary>
+    public SolidMesh Mesh { get; }
 
     /// <summary>Bricks.</summary>
     public IReadOnlyList<Brick> Bricks { get; }
 
-    /// <summary>Places of the nodes, m. Merged nodes keep a place of their own that nothing uses.</summary>
+    /// <summary>Places of the nodes, m; corners are numbered as in the mesh.</summary>
     public IReadOnlyList<(double X, double Y, double Z)> Places => _places;
+
+    /// <summary>Nodes in use.</summary>
+    public IReadOnlyCollection<int> Used => [.. Enumerable.Range(0, _places.Count)];
 
     /// <summary>Cuts up.</summary>
     /// <param name="blocks">Boxes and the body that each belongs to.</param>
@@ -31,115 +35,48 @@ public sealed class BrickMesh
     /// <param name="lines">Boxes whose faces must be planes too.</param>
     /// <param name="fine">Longest brick beside a face, m.</param>
     /// <param name="coarse">Longest brick anywhere, m.</param>
-    /// <exception cref="ArgumentException">Two bodies want the same place.</exception>
+    /// <param name="middles">Whether the middles of edges are nodes too.</param>
     public BrickMesh(
-        IReadOnlyList<(int Body, Box3 Box)> blocks, IReadOnlyList<(int Body, Box3 Box)> cuts, IReadOnlyList<Bond> bonds,
-        IReadOnlyList<Box3> lines, double fine, double coarse)
+        IReadOnlyList<(int Body, Cuboid Box)> blocks, IReadOnlyList<(int Body, Cuboid Box)> cuts, IReadOnlyList<Bond> bonds,
+        IReadOnlyList<Cuboid> lines, double fine, double coarse, bool middles = true)
     {
-        _bodies = blocks.Max(b => b.Body) + 1;
-        Box3[] boxes = [.. blocks.Select(b => b.Box), .. cuts.Select(c => c.Box), .. bonds.Select(b => b.Where), .. lines];
-        _planes = [.. Enumerable.Range(0, 3).Select(axis =>
+        _middles = middles;
+        int[] bodies = [.. blocks.Select(b => b.Body).Distinct().Order()];
+        int Number(int body) => Array.IndexOf(bodies, body);
+        SolidPart[] parts = [.. bodies.Select(body => new SolidPart($"body {body}", [.. blocks.Where(b => b.Body == body).Select(b => b.Box)])
         {
-            double least = blocks.Min(b => b.Box.From(axis)), most = blocks.Max(b => b.Box.To(axis));
-            return Grid.Planes(boxes.SelectMany(b => (double[])[b.From(axis), b.To(axis)]).Where(x => x >= least - 1e-9 && x <= most + 1e-9), fine, coarse);
+            Cuts = [.. cuts.Where(c => c.Body == body).Select(c => c.Box)],
         })];
-        Bricks = Cut(blocks, cuts);
-        foreach (IGrouping<(int A, int B), Bond> pair in bonds.GroupBy(b => (b.A, b.B)))
+        Mesh = SolidMesh.Of(parts, [.. bonds.Select(b => new Bond(Number(b.A), Number(b.B), b.Where))], new CellSizes(fine, coarse), lines);
+        for (int i = 0; i < Mesh.NodeCount; i++)
+            _places.Add((Mesh.At(i).X, Mesh.At(i).Y, Mesh.At(i).Z));
+
+        var middle = new Dictionary<(int, int), int>();
+        int Middle(int a, int b)
         {
-            if (pair.Sum(Join) == 0)
-                throw new ArgumentException($"bodies {pair.Key.A} and {pair.Key.B} do not touch where they are joined");
+            (int, int) key = (Math.Min(a, b), Math.Max(a, b));
+            if (middle.TryGetValue(key, out int n))
+                return n;
+            ((double x, double y, double z), (double x1, double y1, double z1)) = (_places[a], _places[b]);
+            _places.Add(((x + x1) / 2, (y + y1) / 2, (z + z1) / 2));
+            return middle[key] = _places.Count - 1;
         }
 
-        Bricks = [.. Bricks.Select(b => b with { Nodes = [.. b.Nodes.Select(Merged)] })];
-    }
-
-    private List<Brick> Cut(IReadOnlyList<(int Body, Box3 Box)> blocks, IReadOnlyList<(int Body, Box3 Box)> cuts)
-    {
-        (double[] xs, double[] ys, double[] zs) = (_planes[0], _planes[1], _planes[2]);
-        var bricks = new List<Brick>();
-        for (int i = 0; i + 1 < xs.Length; i++)
-            for (int j = 0; j + 1 < ys.Length; j++)
-                for (int k = 0; k + 1 < zs.Length; k++)
-                {
-                    (double x, double y, double z) = ((xs[i] + xs[i + 1]) / 2, (ys[j] + ys[j + 1]) / 2, (zs[k] + zs[k + 1]) / 2);
-                    int body = -1;
-                    foreach ((int of, Box3 box) in blocks)
-                    {
-                        if (!box.Holds(x, y, z, 0) || cuts.Any(c => c.Body == of && c.Box.Holds(x, y, z, 0)))
-                            continue;
-                        if (body >= 0 && body != of)
-                            throw new ArgumentException($"bodies {body} and {of} both want ({x:G4}, {y:G4}, {z:G4})");
-                        body = of;
-                    }
-
-                    if (body >= 0)
-                        bricks.Add(new Brick(body, new Box3(xs[i], xs[i + 1], ys[j], ys[j + 1], zs[k], zs[k + 1]), Nodes(body, 2 * i, 2 * j, 2 * k)));
-                }
-
-        return bricks;
-    }
-
-    // each brick spans two steps of a grid that also counts the middles of edges
-    private int[] Nodes(int body, int i, int j, int k)
-    {
-        int N(int a, int b, int c) => Number(body, i + a, j + b, k + c);
-        return
-        [
-            N(0, 0, 0), N(2, 0, 0), N(2, 2, 0), N(0, 2, 0), N(0, 0, 2), N(2, 0, 2), N(2, 2, 2), N(0, 2, 2),
-            N(1, 0, 0), N(2, 1, 0), N(1, 2, 0), N(0, 1, 0), N(1, 0, 2), N(2, 1, 2), N(1, 2, 2), N(0, 1, 2),
-            N(0, 0, 1), N(2, 0, 1), N(2, 2, 1), N(0, 2, 1),
-        ];
-    }
-
-    private int Number(int body, int i, int j, int k)
-    {
-        long key = Key(body, i, j, k);
-        if (!_numbers.TryGetValue(key, out int n))
+        var bricks = new Brick[Mesh.CellCount];
+        for (int c = 0; c < bricks.Length; c++)
         {
-            _numbers[key] = n = _places.Count;
-            _places.Add((Half(_planes[0], i), Half(_planes[1], j), Half(_planes[2], k)));
-            _same.Add(n);
+            int[] own = Mesh.NodesOf(c).ToArray(), n = [.. Corner.Select(k => own[k])];
+            bricks[c] = new Brick(bodies[Mesh.PartOf(c)], Mesh.CellBox(c), middles ? [.. n, .. Edges.Select(e => Middle(n[e.A], n[e.B]))] : n);
         }
 
-        return n;
+        Bricks = bricks;
     }
-
-    private static double Half(double[] planes, int i) => i % 2 == 0 ? planes[i / 2] : (planes[i / 2] + planes[i / 2 + 1]) / 2;
-
-    private long Key(int body, long i, long j, long k) => ((i * 2 * _planes[1].Length + j) * 2 * _planes[2].Length + k) * _bodies + body;
-
-    private int Join(Bond bond)
-    {
-        int joined = 0;
-        foreach ((long key, int a) in _numbers)
-        {
-            if (key % _bodies != bond.A || !_numbers.TryGetValue(key - bond.A + bond.B, out int b))
-                continue;
-            (double x, double y, double z) = _places[a];
-            if (!bond.Where.Holds(x, y, z))
-                continue;
-            _same[Merged(a)] = Merged(b);
-            joined++;
-        }
-
-        return joined;
-    }
-
-    private int Merged(int node)
-    {
-        while (_same[node] != node)
-            node = _same[node] = _same[_same[node]];
-        return node;
-    }
-
-    /// <summary>Nodes in use.</summary>
-    public IReadOnlyCollection<int> Used => [.. Bricks.SelectMany(b => b.Nodes).Distinct()];
 
     /// <summary>
     /// Share of an even pressure that each node takes, m²: the faces of a body that lie in a plane, inside a box. On a face of eight nodes the corners take
-    /// −1/12 of it and the middles of the edges 1/3.
+    /// −1/12 of it and the middles of the edges 1/3; on one of four, a quarter each.
     /// </summary>
-    public Dictionary<int, double> Face(int body, int axis, double at, Box3 within)
+    public Dictionary<int, double> Face(int body, int axis, double at, Cuboid within)
     {
         var share = new Dictionary<int, double>();
         foreach (Brick b in Bricks)
@@ -148,17 +85,16 @@ public sealed class BrickMesh
             bool top = Math.Abs(b.Box.To(axis) - at) < 1e-7, bottom = Math.Abs(b.Box.From(axis) - at) < 1e-7;
             if (b.Body != body || !top && !(bottom && !HasBelow(b, axis)))
                 continue;
-            (double x, double y, double z) = ((b.Box.X0 + b.Box.X1) / 2, (b.Box.Y0 + b.Box.Y1) / 2, (b.Box.Z0 + b.Box.Z1) / 2);
-            (x, y, z) = axis switch { 0 => (at, y, z), 1 => (x, at, z), _ => (x, y, at) };
-            if (!within.Holds(x, y, z))
+            Cuboid flat = b.Box.With(axis, at, at);
+            if (!within.Holds(flat.Middle(0), flat.Middle(1), flat.Middle(2)))
                 continue;
-            double area = (b.Box.X1 - b.Box.X0) * (b.Box.Y1 - b.Box.Y0) * (b.Box.Z1 - b.Box.Z0) / (b.Box.To(axis) - b.Box.From(axis));
+            double area = b.Box.Volume / b.Box.Along(axis);
             for (int n = 0; n < b.Nodes.Length; n++)
             {
                 (double X, double Y, double Z) place = _places[b.Nodes[n]];
                 double along = axis switch { 0 => place.X, 1 => place.Y, _ => place.Z };
                 if (Math.Abs(along - at) < 1e-7)
-                    share[b.Nodes[n]] = share.GetValueOrDefault(b.Nodes[n]) + area * (n < 8 ? -1.0 / 12 : 1.0 / 3);
+                    share[b.Nodes[n]] = share.GetValueOrDefault(b.Nodes[n]) + area * (!_middles ? 0.25 : n < 8 ? -1.0 / 12 : 1.0 / 3);
             }
         }
 

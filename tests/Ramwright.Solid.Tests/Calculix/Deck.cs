@@ -5,7 +5,7 @@ using Ramwright.Solid.Tests.Bricks;
 
 namespace Ramwright.Solid.Tests.Calculix;
 
-/// <summary>Writes a model as an input deck of CalculiX: C3D20R bricks, one linear static step; mm, N, MPa.</summary>
+/// <summary>Writes a model as an input deck of CalculiX: bricks of twenty nodes (C3D20R) or of eight with incompatible modes (C3D8I), one linear static step; mm, N, MPa.</summary>
 public static class Deck
 {
     /// <summary>The deck.</summary>
@@ -19,12 +19,13 @@ public static class Deck
         Line($"*NODE, NSET=ALL");
         foreach (int n in mesh.Used.Order())
             Line($"{n + 1}, {mesh.Places[n].X * 1e3:F9}, {mesh.Places[n].Y * 1e3:F9}, {mesh.Places[n].Z * 1e3:F9}");
-        Line($"*ELEMENT, TYPE=C3D20R, ELSET=STEEL");
+        Line($"*ELEMENT, TYPE={(model.Middles ? "C3D20R" : "C3D8I")}, ELSET=STEEL");
         for (int i = 0; i < mesh.Bricks.Count; i++)
         {
             int[] n = mesh.Bricks[i].Nodes;         // a line of the deck takes sixteen numbers at most
-            Line($"{i + 1}, {string.Join(", ", n[..10].Select(x => x + 1))},");
-            Line($"{string.Join(", ", n[10..].Select(x => x + 1))}");
+            Line($"{i + 1}, {string.Join(", ", n[..Math.Min(10, n.Length)].Select(x => x + 1))}{(n.Length > 10 ? "," : "")}");
+            if (n.Length > 10)
+                Line($"{string.Join(", ", n[10..].Select(x => x + 1))}");
         }
 
         Line($"*MATERIAL, NAME=STEEL");

@@ -1,10 +1,11 @@
 using System.Globalization;
 using Ramwright.Geometry;
 using Ramwright.Solid.Tests.Bricks;
+using Ramwright.Solids;
 
 namespace Ramwright.Solid.Tests.Calculix;
 
-/// <summary>What CalculiX found. SI.</summary>
+/// <summary>What CalculiX found, or the engine's own solver on the same bricks. SI.</summary>
 public sealed class SolidAnswer
 {
     private readonly SolidModel _model;
@@ -55,7 +56,7 @@ public sealed class SolidAnswer
         double N = 0, M = 0, at = 0;
         foreach (int i in cut.Bricks(_model.Mesh))
         {
-            Box3 b = _model.Mesh.Bricks[i].Box;
+            Cuboid b = _model.Mesh.Bricks[i].Box;
             at = (b.From(cut.Axis) + b.To(cut.Axis)) / 2;
             double volume = (b.X1 - b.X0) * (b.Y1 - b.Y0) * (b.Z1 - b.Z0), area = volume / (b.To(cut.Axis) - b.From(cut.Axis));
             for (int p = 0; p < 8; p++)             // an eighth of the brick to each point; the pair along the cut's axis is averaged
@@ -70,6 +71,31 @@ public sealed class SolidAnswer
 
         return (N, M, at);
     }
+
+    /// <summary>By the engine's own solver; bricks of eight nodes only.</summary>
+    public static SolidAnswer Own(SolidModel model)
+    {
+        ArgumentOutOfRangeException.ThrowIfEqual(model.Middles, true);
+        var supports = new Supports();
+        foreach ((int node, int direction) in model.Held)
+            supports.Hold(node, direction);
+        SolidSolution solution = new SolidSolver(model.Mesh.Mesh, supports).Solve(model.Forces);
+        var answer = new SolidAnswer(model) { Reaction = solution.Reaction, Convergence = solution.Convergence };
+        for (int i = 0; i < model.Mesh.Mesh.NodeCount; i++)
+            answer._moved[i] = solution.Displacement(i);
+        double g = 1 / Math.Sqrt(3);
+        foreach (int brick in model.Cuts.SelectMany(c => c.Bricks(model.Mesh)).Distinct())
+            for (int p = 0; p < 8; p++)
+            {
+                StressState s = solution.Stress(brick, (p & 1) == 0 ? -g : g, (p & 2) == 0 ? -g : g, (p & 4) == 0 ? -g : g);
+                answer._stress[(brick, p)] = [s.XX, s.YY, s.ZZ, s.XY, s.XZ, s.YZ];
+            }
+
+        return answer;
+    }
+
+    /// <summary>What the iteration came to, where it was the engine's own.</summary>
+    public Convergence? Convergence { get; private init; }
 
     /// <summary>Reads a results file: displacements, total reaction, stresses at the points of integration (x runs fastest).</summary>
     public static SolidAnswer Read(SolidModel model, IEnumerable<string> lines)

@@ -1,5 +1,6 @@
 using Ramwright.Geometry;
 using Ramwright.Solid.Tests.Bricks;
+using Ramwright.Solids;
 
 namespace Ramwright.Solid.Tests.Calculix;
 
@@ -8,6 +9,9 @@ public sealed class SolidModel(BrickMesh mesh)
 {
     /// <summary>The bricks.</summary>
     public BrickMesh Mesh { get; } = mesh;
+
+    /// <summary>Whether the middles of the bricks' edges are nodes too.</summary>
+    public bool Middles => Mesh.Bricks[0].Nodes.Length > 8;
 
     /// <summary>Young's modulus, Pa.</summary>
     public double E { get; init; } = 210e9;
@@ -25,12 +29,12 @@ public sealed class SolidModel(BrickMesh mesh)
     public List<Cut> Cuts { get; } = [];
 
     /// <summary>Holds every node of a plane in one direction: a plane of symmetry.</summary>
-    public void HoldPlane(int axis, double at, int direction, Box3? within = null)
+    public void HoldPlane(int axis, double at, int direction, Cuboid? within = null)
     {
         foreach (int node in Mesh.Used)
         {
             (double x, double y, double z) = Mesh.Places[node];
-            if (Math.Abs((axis switch { 0 => x, 1 => y, _ => z }) - at) < 1e-7 && (within ?? Box3.Everywhere).Holds(x, y, z))
+            if (Math.Abs((axis switch { 0 => x, 1 => y, _ => z }) - at) < 1e-7 && (within ?? Cuboid.Everywhere).Holds(x, y, z))
                 Held.Add((node, direction));
         }
     }

@@ -1,6 +1,7 @@
 using Ramwright.Geometry;
 using Ramwright.Presses;
 using Ramwright.Solid.Tests.Bricks;
+using Ramwright.Solids;
 using Ramwright.Solid.Tests.Calculix;
 using Ramwright.Stock;
 
@@ -18,9 +19,9 @@ internal static class ClosedSolid
         double outer = half + upright.Height, die = frame.DieWidth / 2;
         bool alike = frame.Crown.Shape == frame.Bed.Shape && frame.CrownJoint.Fit == frame.BedJoint.Fit;
         double middle = height / 2;
-        var front = Box3.Everywhere with { X0 = 0, Y0 = 0, Z0 = alike ? middle : double.NegativeInfinity };
-        var blocks = new List<(int Body, Box3 Box)>();
-        void Add(int body, IEnumerable<Box3> boxes) =>
+        var front = Cuboid.Everywhere with { X0 = 0, Y0 = 0, Z0 = alike ? middle : double.NegativeInfinity };
+        var blocks = new List<(int Body, Cuboid Box)>();
+        void Add(int body, IEnumerable<Cuboid> boxes) =>
             blocks.AddRange(boxes.Select(b => b.And(front)).Where(b => b.IsSolid).Select(b => (body, b)));
 
         IReadOnlyList<Wall> crownWalls = Wall.Of(frame.Crown.Shape), bedWalls = Wall.Of(frame.Bed.Shape), uprightWalls = Wall.Of(frame.Upright.Shape);
@@ -39,39 +40,39 @@ internal static class ClosedSolid
         IEnumerable<Bond> Joined(int beam, IReadOnlyList<Wall> walls, double z, RigJoint joint)
         {
             if (study.Joining == Joining.Whole)
-                return [new Bond(beam, Upright, Box3.Everywhere)];
+                return [new Bond(beam, Upright, Cuboid.Everywhere)];
             if (study.Joining == Joining.Bolts)
             {
                 double p = study.Pitch / 2, s = study.Strip / 2;
                 return from x in (double[])[-p, p]
                        from up in (double[])[-p, p]
-                       select new Bond(beam, Upright, Box3.Everywhere with { X0 = axis + x - s, X1 = axis + x + s, Z0 = z + up - s, Z1 = z + up + s });
+                       select new Bond(beam, Upright, Cuboid.Everywhere with { X0 = axis + x - s, X1 = axis + x + s, Z0 = z + up - s, Z1 = z + up + s });
             }
 
             double a = study.Strip;
             return joint.Fit == BeamFit.Between
                 ? walls.SelectMany(w => Edges(w.Y0, w.Y1, w.Z0, w.Z1, a).Where(e => e.A1 > 0).Select(e => new Bond(beam, Upright,
-                    Box3.Everywhere with { Y0 = e.A0, Y1 = e.A1, Z0 = z + e.B0, Z1 = z + e.B1 })))
+                    Cuboid.Everywhere with { Y0 = e.A0, Y1 = e.A1, Z0 = z + e.B0, Z1 = z + e.B1 })))
                 : uprightWalls.SelectMany(w => Edges(w.Z0, w.Z1, w.Y0, w.Y1, a).Where(e => e.B1 > 0).Select(e => new Bond(beam, Upright,
-                    Box3.Everywhere with { X0 = axis + e.A0, X1 = axis + e.A1, Y0 = e.B0, Y1 = e.B1 })));
+                    Cuboid.Everywhere with { X0 = axis + e.A0, X1 = axis + e.A1, Y0 = e.B0, Y1 = e.B1 })));
         }
 
         // A single part is pressed on its webs; a pair through a bolster that ties its halves.
-        Box3[] under = [new Box3(-die, die, 0, 0, 0, 0)];
+        Cuboid[] under = [new Cuboid(-die, die, 0, 0, 0, 0)];
         double bolster = 0.05;
-        (int Body, double At, Box3[] On) Pressed(int body, int pad, RigMember member, IReadOnlyList<Wall> walls, double face, int inward)
+        (int Body, double At, Cuboid[] On) Pressed(int body, int pad, RigMember member, IReadOnlyList<Wall> walls, double face, int inward)
         {
-            Box3[] webs = [.. walls.Where(w => w.IsWeb).Select(w => Box3.Everywhere with { X0 = -die, X1 = die, Y0 = w.Y0, Y1 = w.Y1 })];
+            Cuboid[] webs = [.. walls.Where(w => w.IsWeb).Select(w => Cuboid.Everywhere with { X0 = -die, X1 = die, Y0 = w.Y0, Y1 = w.Y1 })];
             if (member.Shape is not Pair)
                 return (body, face, webs);
             double y = member.Shape.Properties.Right, at = face + inward * bolster;
-            Add(pad, [new Box3(-die, die, -y, y, Math.Min(face, at), Math.Max(face, at))]);
-            bonds.Add(new Bond(pad, body, Box3.Everywhere));
+            Add(pad, [new Cuboid(-die, die, -y, y, Math.Min(face, at), Math.Max(face, at))]);
+            bonds.Add(new Bond(pad, body, Cuboid.Everywhere));
             return (pad, at, webs);
         }
 
-        (int Body, double At, Box3[] On) upper = Pressed(Crown, UpperBolster, frame.Crown, crownWalls, height - crown.Bottom, -1);
-        (int Body, double At, Box3[] On) lower = alike ? default : Pressed(Bed, LowerBolster, frame.Bed, bedWalls, bed.Top, 1);
+        (int Body, double At, Cuboid[] On) upper = Pressed(Crown, UpperBolster, frame.Crown, crownWalls, height - crown.Bottom, -1);
+        (int Body, double At, Cuboid[] On) lower = alike ? default : Pressed(Bed, LowerBolster, frame.Bed, bedWalls, bed.Top, 1);
         // the halves of a paired upright are tied by plates between them at the beams' edges
         if (frame.Upright.Shape is Pair { ToesTogether: true } pair)
         {
@@ -80,10 +81,10 @@ internal static class ClosedSolid
                 foreach (double at in (double[])[z - beam.Bottom, z + beam.Top - plate])
                     if (drawn)
                         Add(Plates, PlateBetween(pair, uprightWalls, axis, inside, at, at + plate));
-            bonds.Add(new Bond(Plates, Upright, Box3.Everywhere));
+            bonds.Add(new Bond(Plates, Upright, Cuboid.Everywhere));
         }
 
-        var mesh = new BrickMesh(blocks, [], bonds, [.. under, .. upper.On, .. lower.On ?? []], study.Fine, study.Coarse);
+        var mesh = new BrickMesh(blocks, [], bonds, [.. under, .. upper.On, .. lower.On ?? []], study.Fine, study.Coarse, study.Middles);
         var model = new SolidModel(mesh);
         model.HoldPlane(0, 0, 0);
         if (offToFront)
@@ -97,7 +98,7 @@ internal static class ClosedSolid
             model.HoldPlane(1, 0, 1);
         }
 
-        Dictionary<int, double> crownSection = mesh.Face(Crown, 0, 0, Box3.Everywhere);
+        Dictionary<int, double> crownSection = mesh.Face(Crown, 0, 0, Cuboid.Everywhere);
         Dictionary<int, double> onUpper = Faces(mesh, upper);
         Dictionary<int, double>? bedSection = null, onLower = null;
         if (offToFront)
@@ -110,7 +111,7 @@ internal static class ClosedSolid
         }
         else
         {
-            bedSection = mesh.Face(Bed, 0, 0, Box3.Everywhere);
+            bedSection = mesh.Face(Bed, 0, 0, Cuboid.Everywhere);
             onLower = Faces(mesh, lower);
             model.Push(onLower, -0.25 * Vector.Up);
             model.Held.Add((bedSection.Keys.Min(), 2));
@@ -140,21 +141,21 @@ internal static class ClosedSolid
     }
 
     // what the channels leave free between their webs: over the whole depth in the gap, between the flanges beside it
-    private static IEnumerable<Box3> PlateBetween(Pair pair, IReadOnlyList<Wall> walls, double axis, double inside, double from, double to)
+    private static IEnumerable<Cuboid> PlateBetween(Pair pair, IReadOnlyList<Wall> walls, double axis, double inside, double from, double to)
     {
         Wall web = walls.First(w => w.IsWeb), flange = walls.First(w => !w.IsWeb);
         return
         [
-            new Box3(axis + web.Z0, axis + web.Z1, -inside, inside, from, to),
-            new Box3(axis + web.Z1, axis + flange.Z1, -pair.Apart / 2, pair.Apart / 2, from, to),
-            new Box3(axis - flange.Z1, axis + web.Z0, -pair.Apart / 2, pair.Apart / 2, from, to),
+            new Cuboid(axis + web.Z0, axis + web.Z1, -inside, inside, from, to),
+            new Cuboid(axis + web.Z1, axis + flange.Z1, -pair.Apart / 2, pair.Apart / 2, from, to),
+            new Cuboid(axis - flange.Z1, axis + web.Z0, -pair.Apart / 2, pair.Apart / 2, from, to),
         ];
     }
 
-    private static Dictionary<int, double> Faces(BrickMesh mesh, (int Body, double At, Box3[] On) pressed)
+    private static Dictionary<int, double> Faces(BrickMesh mesh, (int Body, double At, Cuboid[] On) pressed)
     {
         var all = new Dictionary<int, double>();
-        foreach (Box3 on in pressed.On.Where(b => !(b.Y1 <= 0)))
+        foreach (Cuboid on in pressed.On.Where(b => !(b.Y1 <= 0)))
             foreach ((int node, double share) in mesh.Face(pressed.Body, 2, pressed.At, on))
                 all[node] = all.GetValueOrDefault(node) + share;
         return all;

@@ -149,6 +149,7 @@ internal static class Rigs
         Oil = new RigOil(new OilGrade("VG 46", 46e-6, 6.8e-6, 870, MadeUp), 40),
         Frame = frame,
         Loading = new RigLoading(0, 0, 0, 2e-3, 0) { PressingPart = 0.01, PressingForce = 1e5 },
+        Welding = ResolveWelder.Of(null, Ramwright.Stock.Shelf.Empty),
         Factors = new RigFactors(1.5, 3.5, 2, 1.35, 2),
         Assumed = [],
         Cautions = [],

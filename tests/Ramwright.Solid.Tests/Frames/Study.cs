@@ -33,6 +33,8 @@ public sealed record Study(string Id, string Words, RigFrame Frame)
     public double Fine { get; init; } = 0.016;
     /// <summary>Longest brick anywhere, m.</summary>
     public double Coarse { get; init; } = 0.05;
+    /// <summary>Whether the middles of the bricks' edges are nodes too.</summary>
+    public bool Middles { get; init; } = true;
     /// <summary>Which class of frame it stands for.</summary>
     public required string Class { get; init; }
     /// <summary>How near the opening by beams must come to the solid's; null where no rule is known for the joint.</summary>

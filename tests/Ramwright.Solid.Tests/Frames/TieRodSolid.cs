@@ -2,6 +2,7 @@ using Ramwright.Frame;
 using Ramwright.Geometry;
 using Ramwright.Presses;
 using Ramwright.Solid.Tests.Bricks;
+using Ramwright.Solids;
 using Ramwright.Solid.Tests.Calculix;
 using Ramwright.Stock;
 
@@ -28,33 +29,33 @@ internal static class TieRodSolid
         SectionProperties crown = frame.Crown.Shape.Properties;
         double height = crown.Top + frame.Daylight + frame.RamDrop + crown.Bottom, middle = height / 2, face = height + crown.Top + study.Washer;
         double x = frame.RodsAcross / 2, y = frame.RodsDeep / 2, d = frame.Rod.StressDiameter, D = frame.Rod.Thread.D, reach = x + Past * D;
-        var front = Box3.Everywhere with { X0 = 0, Y0 = 0, Z0 = middle };
+        var front = Cuboid.Everywhere with { X0 = 0, Y0 = 0, Z0 = middle };
 
         // A = b h and I = b h³/12 are those of the round where h = d √3/2
         double h = d * Math.Sqrt(3) / 2, b = Math.PI * d / (2 * Math.Sqrt(3));
         double hole = ScrewThread.UsualHole(D) * Square, nut = RodJoint.WasherFace * D * Square;
-        Box3 Round(double across, double deep, double from, double to) => new(x - across / 2, x + across / 2, y - deep / 2, y + deep / 2, from, to);
+        Cuboid Round(double across, double deep, double from, double to) => new(x - across / 2, x + across / 2, y - deep / 2, y + deep / 2, from, to);
 
         IReadOnlyList<Wall> walls = Wall.Of(frame.Crown.Shape);
-        var blocks = new List<(int Body, Box3 Box)>();
-        void Add(int body, IEnumerable<Box3> boxes) =>
+        var blocks = new List<(int Body, Cuboid Box)>();
+        void Add(int body, IEnumerable<Cuboid> boxes) =>
             blocks.AddRange(boxes.Select(box => box.And(front)).Where(box => box.IsSolid).Select(box => (body, box)));
         Add(Crown, walls.Select(w => w.AlongX(0, reach, height)));
         if (study.Washer > 0)
-            Add(Crown, [new Box3(2 * x - reach, reach, -crown.Left, crown.Right, height + crown.Top, face)]);
+            Add(Crown, [new Cuboid(2 * x - reach, reach, -crown.Left, crown.Right, height + crown.Top, face)]);
         Add(Rod, [Round(h, b, middle, face), Round(nut, nut, face, face + frame.Rod.NutHeight)]);
 
         double die = frame.DieWidth / 2, deep = frame.DieDepth > 0 ? frame.DieDepth / 2 : double.PositiveInfinity, below = height - crown.Bottom;
-        Box3[] on = [.. walls.Where(w => w.IsWeb).Select(w => Box3.Everywhere with { X0 = -die, X1 = die, Y0 = Math.Max(w.Y0, -deep), Y1 = Math.Min(w.Y1, deep) })];
+        Cuboid[] on = [.. walls.Where(w => w.IsWeb).Select(w => Cuboid.Everywhere with { X0 = -die, X1 = die, Y0 = Math.Max(w.Y0, -deep), Y1 = Math.Min(w.Y1, deep) })];
         var mesh = new BrickMesh(
-            blocks, [(Crown, Round(hole, hole, double.NegativeInfinity, double.PositiveInfinity))], [new Bond(Rod, Crown, Box3.Everywhere with { Z0 = face, Z1 = face })],
-            on, study.Fine, study.Coarse);
+            blocks, [(Crown, Round(hole, hole, double.NegativeInfinity, double.PositiveInfinity))], [new Bond(Rod, Crown, Cuboid.Everywhere with { Z0 = face, Z1 = face })],
+            on, study.Fine, study.Coarse, study.Middles);
         var model = new SolidModel(mesh);
         model.HoldPlane(0, 0, 0);
         model.HoldPlane(1, 0, 1);
         model.HoldPlane(2, middle, 2);
         var upper = new Dictionary<int, double>();
-        foreach (Box3 web in on.Where(web => web.Y1 > 0))
+        foreach (Cuboid web in on.Where(web => web.Y1 > 0))
             foreach ((int node, double share) in mesh.Face(Crown, 2, below, web))
                 upper[node] = upper.GetValueOrDefault(node) + share;
         model.Push(upper, 0.25 * Vector.Up);
@@ -70,7 +71,7 @@ internal static class TieRodSolid
         {
             Model = model,
             Upper = upper,
-            UpperSection = mesh.Face(Crown, 0, 0, Box3.Everywhere),
+            UpperSection = mesh.Face(Crown, 0, 0, Cuboid.Everywhere),
             Turning = 0,
             Places = places,
         };

@@ -129,6 +129,8 @@ public sealed class DrawingOutTest
         OnEnd = false,
         Steel = ForgingSteel.Find("mild")!,
         Heat = 1150,
+        Lift = 0.005,
+        InTheFire = 180,
         Transfer = 0,
         DieWidth = bite / 1e3,
         DieLength = 0.2,

@@ -20,6 +20,8 @@ public class WorkInHeatsTest
         OnEnd = false,
         Steel = ForgingSteel.Find("mild")!,
         Heat = 1150,
+        Lift = 0.005,
+        InTheFire = 180,
         Transfer = 5,
         DieWidth = 0.03,
         DieLength = 0.1,
@@ -40,7 +42,7 @@ public class WorkInHeatsTest
         Assert.Equal(schedule.Squeezes, heats.Squeezes);
         Assert.True(heats.Heats.Count >= schedule.Heats, "dies take heat that the schedule leaves out");
         Assert.All(heats.Heats, h => Assert.True(h.LastTouch > Drawn.Steel.Coldest && h.FirstTouch >= h.LastTouch));
-        Assert.Equal(heats.Heats.Count, heats.Rounds.Count(r => r.Time > WorkInHeats.InTheFire));
+        Assert.Equal(heats.Heats.Count, heats.Rounds.Count(r => r.Time >= Drawn.InTheFire));
     }
 
     [Fact]

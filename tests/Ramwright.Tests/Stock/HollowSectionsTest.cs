@@ -31,6 +31,25 @@ public class HollowSectionsTest
         row.Near("Ct, cm³", Ct, p.Wt * 1e6, 0.005);
     }
 
+    [Theory]
+    [InlineData("HSS 3x3x1/4", 2.44, 3.02)]
+    [InlineData("HSS 4x4x1/4", 3.37, 7.80)]
+    [InlineData("HSS 4x4x3/8", 4.78, 10.3)]
+    [InlineData("HSS 5x5x3/8", 6.18, 21.7)]
+    [InlineData("HSS 6x6x3/8", 7.58, 39.5)]
+    [InlineData("HSS 6x4x1/4", 4.30, 20.9)]
+    [InlineData("HSS 8x4x3/8", 7.58, 58.7)]
+    [InlineData("HSS 6.625x0.280", 5.20, 26.4)]
+    public void American_hollow_sections_by_their_design_wall(string name, double A, double Ix)
+    {
+        const double inch = 0.0254;
+        var row = new Reference("HSS, " + name, "AISC Manual tables 1-11 to 1-13", Trust.FromMemory);
+        SectionProperties p = Sections.Of(name);
+
+        row.Near("A, in²", A, p.A / (inch * inch), 0.01);
+        row.Near("Ix, in⁴", Ix, p.Iy / Math.Pow(inch, 4), 0.01);
+    }
+
     [Fact]
     public void A_thin_welded_box_twists_like_the_hollow_section_of_its_middle_lines()
     {

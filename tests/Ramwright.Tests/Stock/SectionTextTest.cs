@@ -145,6 +145,19 @@ public class SectionTextTest
         Assert.Equal("the gap of the pair is less than nothing", below.Found);
     }
 
+    [Theory]
+    [InlineData("flat 8x1", "flat 8x1 in, or flat 8x1 mm")]
+    [InlineData("box 8x4x1/4", "box 8x4x1/4 in, or box 8x4x1/4 mm")]
+    [InlineData("flat 4x1/2", "flat 4x1/2 in, or flat 4x1/2 mm")]
+    [InlineData("L 3x3x1/4", "angle 3x3x1/4 in, or angle 3x3x1/4 mm")]
+    public void Sizes_that_may_be_inches_are_asked_about(string text, string wanted)
+    {
+        Assert.False(SectionText.TryRead(text, StockTables.Built, out _, out ReadingFault? fault));
+        Assert.Contains("may be inches or millimetres", fault.Found, StringComparison.Ordinal);
+        Assert.Equal("with its unit: " + wanted, fault.Wanted);
+        Assert.True(SectionText.TryRead(text + " in", StockTables.Built, out _, out _));
+    }
+
     [Fact]
     public void Any_text_is_read_or_refused_and_never_throws()
     {

@@ -13,6 +13,7 @@ public abstract class BenchContext : BunitContext
     private protected BenchContext()
     {
         Services.AddSingleton(new BenchFolder(Folder.Folder));
+        Services.AddSingleton<MadeFiles>();
         Services.AddScoped<ViewChoice>();
         SetRendererInfo(new Microsoft.AspNetCore.Components.RendererInfo("Server", isInteractive: true));
     }

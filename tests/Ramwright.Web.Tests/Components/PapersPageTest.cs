@@ -21,8 +21,8 @@ public sealed class PapersPageTest : BenchContext
         IRenderedComponent<PapersPage> page = Open(example);
         Assert.Equal(["dossier", "weld", "holes", "circuit", "costs", "plate", "open"], page.FindAll("section[id]").Select(s => s.Id).Where(id => id is not ("" or null)).Where(id => page.Find("#" + id).ClassList.Contains("plotted")));
         string[] files = [.. page.FindAll("a[download]").Select(a => a.GetAttribute("href")!)];
-        Assert.Contains($"/press/{example}/files/dossier.pdf?units=metric", files);
-        Assert.All(files, f => Assert.StartsWith($"/press/{example}/files/", f, StringComparison.Ordinal));
+        Assert.Contains($"/press/{example}/made/dossier.pdf?units=metric", files);
+        Assert.All(files, f => Assert.StartsWith($"/press/{example}/made/", f, StringComparison.Ordinal));
         Assert.Equal(3, page.FindAll("#circuit svg, #plate svg").Count);
     }
 

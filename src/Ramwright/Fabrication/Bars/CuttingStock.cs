@@ -149,7 +149,7 @@ public sealed class CuttingStock
         }
     }
 
-    private string State(int[] wanted, int[] bars)
+    private static string State(int[] wanted, int[] bars)
     {
         return string.Create(wanted.Length + bars.Length, (wanted, bars), static (text, s) =>
         {

@@ -20,7 +20,7 @@ internal sealed class NestSearch
     /// <summary>How much worse a plan is on average that is followed at the beginning, in parts of middling size without a place.</summary>
     private const double Warmth = 0.15;
 
-    private const int Coolings = 3;
+    private const int Coolings = 3, ManyParts = 100;
 
     /// <summary>What weighs how much while a plan is followed; the best plan is the one that places most, whatever else.</summary>
     private const double Closeness = 0.5, Missing = 3;
@@ -112,9 +112,10 @@ internal sealed class NestSearch
             [.. Enumerable.Range(0, n).OrderByDescending(High).ThenBy(i => i)],
         ];
         Plan? best = null;
-        foreach (int[] order in orders)
+        // many parts take long: one plan must do to begin with
+        foreach (int[] order in n > ManyParts ? orders[..1] : orders)
         {
-            foreach (int way in new[] { 0, 4, 2 })
+            foreach (int way in n > ManyParts ? (int[])[0] : [0, 4, 2])
             {
                 Plan plan = Laid(order, [.. Enumerable.Repeat(way, m)], new int[n], new int[n], null, 0);
                 if (best is null || plan.Score < best.Score)

@@ -1,0 +1,75 @@
+using Ramwright.Presses;
+using Ramwright.Quantities;
+using Ramwright.Solids;
+using Spectre.Console;
+
+namespace Ramwright.Cli;
+
+/// <summary>A solid check on a terminal: opening beside the beams', the weakest place, stress at welds, how far to trust it.</summary>
+internal static class SolidView
+{
+    public static void Show(SolidCheck solid, Rig rig, UnitSystem units, string? vtu, IAnsiConsole screen)
+    {
+        double force = rig.Wanted;
+        string Length(double m) => Readout.Text(m, Dimension.Length, units);
+        string Stress(double pa) => Readout.Text(pa, Dimension.Stress, units);
+        screen.Heading("As solid steel", $" {rig.Name}");
+        screen.WriteLine();
+        foreach (SolidCaseAnswer answer in solid.Cases)
+        {
+            screen.Heading($"Work {(answer.Case == SolidCase.Centred ? "in the middle" : answer.Case.Name)}, at the wanted {Force.Text(force, units)}");
+            int beam = Beam(solid, answer.Case.Name);
+            double byBeams = beam < 0 ? 0 : solid.Beams.Growth(beam);
+            screen.Fact("daylight grows", Length(answer.Opening * force),
+                $"±{Readout.Text(answer.GridError ?? 0, Dimension.Ratio, units)} from the grid" + (beam < 0 ? "" : $"; by beams {Length(byBeams * force)}, {Off(byBeams / answer.Opening - 1)}"));
+            if (beam >= 0 && (answer.Case != SolidCase.Centred || solid.Solid.Turning == 1))
+                screen.Fact("dies open", Readout.Text(answer.Turn * force, Dimension.Slope, units), $"by beams {Readout.Text(solid.Beams.Opening(beam) * force, Dimension.Slope, units)}");
+            if (answer.Weakest is { } weakest)
+            {
+                screen.Fact("weakest place", weakest.Part,
+                    $"{Length(weakest.At.X)} across, {Length(weakest.At.Y)} deep, {Length(weakest.At.Z)} up: {Stress(weakest.Mean * force)} of {Stress(weakest.Yield)}, mean over the wall's thickness");
+                screen.Fact("yields there at", Force.Text(weakest.GivesAt, units),
+                    weakest.IsSharp ? $"a sharp corner: its peak, {Stress(weakest.Peak * force)} here, grows without end as cells shrink" : "");
+            }
+
+            screen.WriteLine();
+            if (answer.HotSpots.Count > 0)
+                HotSpots(answer.HotSpots, force, Stress, screen);
+        }
+
+        screen.Heading("How far to trust it");
+        SolidCaseAnswer centred = solid.Centred;
+        if (centred.Coarse is { } coarse)
+            screen.Bullet("-", $"Two grids: {Length(coarse.Opening * force)} with {coarse.Unknowns:N0} unknowns, {Length(centred.Fine.Opening * force)} with {centred.Fine.Unknowns:N0}; "
+                + "shown is what ever finer ones would come to.");
+        foreach (SolidCaseAnswer answer in solid.Cases)
+            screen.Bullet("-", $"{Capital(answer.Case.Name)}: {answer.Solution.Convergence.Iterations} turns, error in energy {answer.Solution.Convergence.Error:0.0E+0}; "
+                + $"forces miss balance by {answer.Solution.OutOfBalance:0.0E+0} of themselves, and what nothing holds is pushed with {answer.Solution.Reaction.Length:0.0E+0} of the ram's.");
+        foreach (string note in solid.Solid.Notes)
+            screen.Bullet("-", note);
+        screen.Bullet("-", "Elastic, small movements, sound welds, no residual stress, no play, own weight left out.");
+        screen.Bullet("!", "A picture of forces, not a certificate. Prove the press before you stand beside it; where people could be hurt, have a licensed engineer look.");
+        if (vtu is not null)
+            screen.WriteLine($"{vtu} is written: the finer grid with its movement and stress for one newton at the ram.");
+    }
+
+    private static void HotSpots(IReadOnlyList<HotSpot> spots, double force, Func<double, string> stress, IAnsiConsole screen)
+    {
+        screen.Heading("Stress at the toes of welds, carried on from 0.4 and 1.0 thicknesses before them");
+        foreach (HotSpot spot in spots.Take(6))
+            screen.Fact(stress(spot.Stress * force), spot.Toe.Name, $"{stress(spot.Near * force)} at 0.4 t, {stress(spot.Far * force)} at 1.0 t");
+        screen.WriteLine();
+    }
+
+    private static int Beam(SolidCheck solid, string name)
+    {
+        for (int i = 0; i < solid.Beams.Solutions.Count; i++)
+            if (solid.Beams.Solutions[i].Case.Name == name)
+                return i;
+        return -1;
+    }
+
+    private static string Off(double share) => $"{Math.Abs(share) * 100:0.0} % {(share < 0 ? "less" : "more")}";
+
+    private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
+}

@@ -1,0 +1,83 @@
+using System.Text.Json;
+using Ramwright.Geometry;
+using Ramwright.Presses;
+using Ramwright.Solids;
+
+namespace Ramwright.Files;
+
+/// <summary>A solid check as JSON with stable names; all for the wanted force, lengths in mm, stresses in MPa.</summary>
+public static class SolidJson
+{
+    /// <summary>Writes it.</summary>
+    public static string Text(SolidCheck solid, Rig rig)
+    {
+        ArgumentNullException.ThrowIfNull(solid);
+        ArgumentNullException.ThrowIfNull(rig);
+        double force = rig.Wanted;
+        return JsonText.Object(json =>
+        {
+            json.WriteString("press", rig.Name);
+            json.WriteNumber("wantedKN", JsonText.Round(force / 1e3));
+            json.List("cases", solid.Cases, (inner, answer) => Case(inner, solid, answer, force));
+            json.List("notes", solid.Solid.Notes);
+        });
+    }
+
+    private static void Case(Utf8JsonWriter json, SolidCheck solid, SolidCaseAnswer answer, double force)
+    {
+        json.WriteString("case", answer.Case.Name);
+        json.WriteNumber("openingMm", Milli(answer.Opening * force));
+        if (answer.GridError is { } error)
+            json.WriteNumber("gridErrorShare", JsonText.Round(error));
+        json.WriteNumber("dieTurnMmPerM", Milli(answer.Turn * force));
+        for (int i = 0; i < solid.Beams.Solutions.Count; i++)
+            if (solid.Beams.Solutions[i].Case.Name == answer.Case.Name)
+            {
+                json.WriteNumber("openingByBeamsMm", Milli(solid.Beams.Growth(i) * force));
+                json.WriteNumber("dieTurnByBeamsMmPerM", Milli(solid.Beams.Opening(i) * force));
+            }
+
+        json.List("grids", ((GridAnswer?[])[answer.Coarse, answer.Fine]).OfType<GridAnswer>(), (grid, g) =>
+        {
+            grid.WriteNumber("unknowns", g.Unknowns);
+            grid.WriteNumber("openingMm", Milli(g.Opening * force));
+            grid.WriteNumber("dieTurnMmPerM", Milli(g.Turn * force));
+        });
+        json.Object("solver", inner =>
+        {
+            inner.WriteNumber("iterations", answer.Solution.Convergence.Iterations);
+            inner.WriteNumber("energyError", JsonText.Round(answer.Solution.Convergence.Error));
+            inner.WriteNumber("outOfBalance", JsonText.Round(answer.Solution.OutOfBalance));
+            inner.WriteNumber("reactionN", JsonText.Round(answer.Solution.Reaction.Length * force));
+        });
+        if (answer.Weakest is { } weakest)
+            json.Object("weakest", inner =>
+            {
+                inner.WriteString("part", weakest.Part);
+                inner.List("at", [weakest.At], Place);
+                inner.WriteNumber("meanMPa", Mega(weakest.Mean * force));
+                inner.WriteNumber("peakMPa", Mega(weakest.Peak * force));
+                inner.WriteBoolean("sharpCorner", weakest.IsSharp);
+                inner.WriteNumber("yieldMPa", Mega(weakest.Yield));
+                inner.WriteNumber("givesAtKN", JsonText.Round(weakest.GivesAt / 1e3));
+            });
+        json.List("hotSpots", answer.HotSpots, (spot, h) =>
+        {
+            spot.WriteString("where", h.Toe.Name);
+            spot.WriteNumber("stressMPa", Mega(h.Stress * force));
+            spot.WriteNumber("at04tMPa", Mega(h.Near * force));
+            spot.WriteNumber("at10tMPa", Mega(h.Far * force));
+        });
+    }
+
+    private static void Place(Utf8JsonWriter json, Vector at)
+    {
+        json.WriteNumber("acrossMm", Milli(at.X));
+        json.WriteNumber("deepMm", Milli(at.Y));
+        json.WriteNumber("upMm", Milli(at.Z));
+    }
+
+    private static double Milli(double x) => JsonText.Round(x * 1e3);
+
+    private static double Mega(double x) => JsonText.Round(x / 1e6);
+}

@@ -1,0 +1,47 @@
+using Ramwright.Ladders;
+using Ramwright.Presses;
+using Ramwright.Quantities;
+
+namespace Ramwright.Proving;
+
+/// <summary>What is measured besides the dials, so that the true force comes out well, and what is done when the test is over.</summary>
+internal static class PlanMeasures
+{
+    public static IReadOnlyList<PlanTask> Of(PressCheck check, ProofForce proof, UnitSystem units)
+    {
+        Rig rig = check.Rig;
+        double rating = Math.Min(proof.Pressure, proof.Rating / check.Power.Areas.Force);
+        var tasks = new List<PlanTask>
+        {
+            new("bore", "bore by inside micrometer or calliper, three times turned by a third; rod the same, before it is put together or off the maker's sheet"),
+            new("creep", rig.Frame.Horizontal
+                ? "seal friction: creep out and back against the same steady load, as a spring, twice with unlike loads: slow-out and slow-back"
+                : "seal friction: hang a known weight on the ram or let it lift one, creep up and down: slow-out and slow-back, three times"),
+            new("timed", $"pump: time the ram over a measured length at no load and, against soft work, at about a third, two thirds and nine tenths of {Readout.Text(check.Power.TruePressure, Dimension.Pressure, units, 2)}: time-out with pressure and travel"),
+            new("top-pressure", $"when the test is passed, relief or regulator back at its setting for use: ram dead against the block, five times from nothing: top-pressure. Not above {Readout.Text(rating, Dimension.Pressure, units)}"),
+            new("leak-down", "at the proof's dwell and again at the rating: valve shut, pump off, write how far the pressure fell over ten minutes, with the oil's temperature before and after: one degree colder looks like a leak"),
+            new("oil", "oil temperature at the start and the end"),
+        };
+        if (rig.Pump is RigAirPump)
+            tasks.Add(new PlanTask("receiver-fall", "how far the receiver falls during one squeeze, and the air pressure at the pump's inlet while it runs"));
+        return tasks;
+    }
+
+    public static IReadOnlyList<PlanTask> After(PressCheck check, UnitSystem units)
+    {
+        string relief = check.Rig.Pump switch
+        {
+            RigElectricPack { Relief: { } set } => $"relief valve back to {Readout.Text(set, Dimension.Pressure, units)}, locked and sealed; try it",
+            RigAirPump air => $"air regulator back to {Readout.Text(air.AirPressure, Dimension.Pressure, units)}, locked",
+            { Relief: { } set } => $"relief valve back to {Readout.Text(set, Dimension.Pressure, units)}, sealed",
+            _ => "what limits the pressure set back and locked",
+        };
+        return
+        [
+            new("reset", relief, "a setting that does not come back"),
+            new("cracks-after", "every weld, corner and bolt looked at again, as before", "any crack, any bolt that can be turned on"),
+            new("measured-after", "daylight at four corners and the ram's squareness, as before the test", "any change beyond what can be read"),
+            new("plate", $"rating plate: {ForceText.Of(check.Ladder.SafeRating, units)}, its pressure, the year"),
+        ];
+    }
+}

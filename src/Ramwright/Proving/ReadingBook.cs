@@ -1,0 +1,86 @@
+using Ramwright.Ladders;
+using Ramwright.Presses;
+using Ramwright.Quantities;
+
+namespace Ramwright.Proving;
+
+/// <summary>All readings of a press, in the order they were written, with their instruments found.</summary>
+public sealed class ReadingBook
+{
+    private readonly Dictionary<string, Instrument> _instruments = new(StringComparer.OrdinalIgnoreCase);
+    private readonly PressCheck _check;
+
+    /// <summary>Opens a book.</summary>
+    /// <param name="check">The press.</param>
+    /// <param name="readings">Its readings; instruments may be named before or after they are used.</param>
+    public ReadingBook(PressCheck check, IEnumerable<Reading> readings)
+    {
+        ArgumentNullException.ThrowIfNull(check);
+        _check = check;
+        All = [.. readings];
+        foreach (Reading reading in All)
+        {
+            if (reading.Kind == ReadingKind.Instrument && Named(reading) is { } instrument)
+                _instruments[reading.Word] = instrument;     // a later line about the same instrument stands
+        }
+    }
+
+    /// <summary>Every reading.</summary>
+    public IReadOnlyList<Reading> All { get; }
+
+    /// <summary>Instruments that the log names.</summary>
+    public IReadOnlyCollection<Instrument> Instruments => _instruments.Values;
+
+    /// <summary>Readings of one kind.</summary>
+    /// <param name="kind">Which.</param>
+    public IReadOnlyList<Reading> Of(ReadingKind kind) => [.. All.Where(r => r.Kind == kind)];
+
+    /// <summary>Values of one kind.</summary>
+    /// <param name="kind">Which.</param>
+    public IReadOnlyList<double> Values(ReadingKind kind) => [.. All.Where(r => r.Kind == kind).Select(r => r.Value)];
+
+    /// <summary>The instrument that readings of a kind were taken with: the one they name, else the press file's gauge, else what is usual.</summary>
+    /// <param name="kind">Which kind.</param>
+    public Instrument For(ReadingKind kind)
+    {
+        Dimension? measures = ReadingForm.Of(kind).Measures;
+        foreach (Reading reading in All)
+        {
+            if (reading.Kind == kind && _instruments.TryGetValue(reading.Instrument, out Instrument? named) && named.Measures == measures)
+                return named;
+        }
+
+        // the only one that measures such a thing need not be named each time; lengths are measured with many things
+        bool air = kind is ReadingKind.Air or ReadingKind.ReceiverFall;
+        Instrument[] alike = [.. _instruments.Values.Where(i => i.Measures == measures)];
+        if (alike.Length == 1 && measures != Dimension.Length && !air)
+            return alike[0];
+        if (measures == Dimension.Pressure && !air && Gauge(_check.Rig.Gauge) is { } gauge)
+            return gauge;
+        double size = measures == Dimension.Force ? Values(kind).DefaultIfEmpty(_check.Power.TrueForce).Max() : _check.Power.TruePressure;
+        return Instrument.Usual(kind, size);
+    }
+
+    private static Instrument? Gauge(RigGauge? gauge) => gauge is null ? null
+        : new Instrument("the press's gauge", Dimension.Pressure, gauge.Class / 100 * gauge.Range, gauge.Range / 100)
+        {
+            Why = $"class {gauge.Class:0.##} on {Readout.Text(gauge.Range, Dimension.Pressure)}, EN 837-1: per cent of the span; read to a hundredth of it",
+        };
+
+    private static Instrument? Named(Reading reading)
+    {
+        if (reading.Measures is not { } measures)
+            return null;
+        double? limit = reading.Limit ?? (reading.Class is { } c && reading.Range is { } range ? c / 100 * range : null);
+        if (limit is not { } most)
+            return null;
+        string why = reading.Limit is not null
+            ? $"within {Readout.Text(most, measures)} as the log says"
+            : $"class {reading.Class:0.##} on {Readout.Text(reading.Range!.Value, measures)}, EN 837-1: per cent of the span";
+        return new Instrument(reading.Word, measures, most, reading.Resolution ?? (reading.Range / 100 ?? most / 2))
+        {
+            Why = reading.Calibrated is { } day ? $"{why}; compared {day:yyyy-MM-dd}" : why + "; when it was last compared is not said",
+            Calibrated = reading.Calibrated,
+        };
+    }
+}

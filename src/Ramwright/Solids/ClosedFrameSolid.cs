@@ -1,0 +1,83 @@
+using Ramwright.Frame;
+using Ramwright.Geometry;
+using Ramwright.Presses;
+using Ramwright.Stock;
+
+namespace Ramwright.Solids;
+
+/// <summary>A closed frame as a solid, from the same pieces that are drawn and sawn.</summary>
+internal static class ClosedFrameSolid
+{
+    public static PressSolid Of(RigClosedFrame frame, Rig rig)
+    {
+        if (frame.BedPins is not null)
+            throw new SolidFaultException("a bed on pins is not drawn as a solid yet: give the bed a joint to see the frame itself");
+        var drawing = new SolidDrawing();
+        FrameBody body = FrameBody.Of(rig);
+        var gussets = new List<int>();
+        foreach (Piece piece in body.Pieces)
+        {
+            int part = drawing.Add(piece);
+            if (piece is GussetPlate)
+                gussets.Add(part);
+        }
+
+        double half = ClosedFrameBody.HalfSpan(frame), height = ClosedFrameBody.Height(frame);
+        IReadOnlyList<int> crown = drawing.Of(frame.Crown), bed = drawing.Of(frame.Bed), uprights = drawing.Of(frame.Upright);
+        Join(crown, frame.CrownJoint, frame.Crown, height);
+        Join(bed, frame.BedJoint, frame.Bed, 0);
+        foreach (int part in gussets)
+            foreach (int other in crown.Concat(bed).Concat(uprights))
+                drawing.JoinWhole(part, other);
+        SolidTies.PlatesBetween(drawing, frame, height, half);
+
+        double die = Math.Max(frame.DieWidth, 0.02) / 2;
+        var under = Cuboid.Everywhere with { X0 = -die, X1 = die };
+        SectionProperties c = frame.Crown.Shape.Properties, b = frame.Bed.Shape.Properties;
+        IReadOnlyList<DieFace> upper = drawing.Die(frame.Crown, height - c.Bottom, -1, under, null, "plate under the crown");
+        IReadOnlyList<DieFace> lower = drawing.Die(frame.Bed, b.Top, 1, under, frame.Bolster, "bolster");
+        return new PressSolid(drawing.Parts, drawing.Bonds, upper, lower, drawing.Notes)
+        {
+            Toes = drawing.Toes,
+            Yields = drawing.Yields,
+            UpperAt = new Vector(0, 0, upper[0].At),
+            LowerAt = new Vector(0, 0, lower[0].At),
+        };
+
+        void Join(IReadOnlyList<int> beams, RigJoint joint, RigMember beam, double z)
+        {
+            foreach (int p in beams)
+                foreach (int u in uprights)
+                {
+                    double x = Math.CopySign(half, drawing.Parts[u].Blocks[0].Middle(0));
+                    switch (joint)
+                    {
+                        case RigBoltedJoint bolted when joint.Fit == BeamFit.Lapped:
+                            drawing.Bolt(p, u, bolted, x, z);
+                            break;
+                        case RigWeldedJoint welded:
+                            drawing.Weld(p, u, welded.Weld);
+                            break;
+                        case RigPinnedJoint:
+                            throw new SolidFaultException($"the pins of {beam.Part} are not drawn as solids yet");
+                        default:
+                            drawing.JoinWhole(p, u);
+                            drawing.Note("Faces of bolted and one-piece joints are taken as one over the whole face.");
+                            break;
+                    }
+                }
+
+            if (joint is not RigWeldedJoint { Gusset: null } weld)
+                return;
+            double leg = weld.Weld.Kind == WeldKind.Fillet ? weld.Weld.Throat * Math.Sqrt(2) : 0;
+            string at = z > 0 ? "crown joint" : "bed joint";
+            if (joint.Fit == BeamFit.Between)
+                foreach (int p in beams)
+                    foreach (int side in (int[])[-1, 1])
+                        drawing.Toe(p, $"{at}, {(side < 0 ? "left" : "right")}", 0, side * frame.Width / 2, -side, leg);
+            else if (joint.Fit == BeamFit.Over)
+                foreach (int u in uprights)
+                    drawing.Toe(u, at, 2, z > 0 ? height - frame.Crown.Shape.Properties.Bottom : frame.Bed.Shape.Properties.Top, z > 0 ? -1 : 1, leg);
+        }
+    }
+}

@@ -1,0 +1,80 @@
+using Ramwright.Frame;
+using Ramwright.Geometry;
+using Ramwright.Presses;
+using Ramwright.Quantities;
+
+namespace Ramwright.Solids;
+
+/// <summary>Where a die presses: rectangles on one level face of a part.</summary>
+/// <param name="Part">Number of the part.</param>
+/// <param name="At">Height of the face, m.</param>
+/// <param name="On">Where on it; each box says where across and deep.</param>
+public sealed record DieFace(int Part, double At, IReadOnlyList<Cuboid> On);
+
+/// <summary>A press's frame as parts of steel that are joined where its joints join them, and pressed where its dies press.</summary>
+/// <param name="Parts">The parts.</param>
+/// <param name="Bonds">Where they are one.</param>
+/// <param name="Upper">Where the ram's reaction pushes up.</param>
+/// <param name="Lower">Where the work pushes down.</param>
+/// <param name="Notes">What was simplified, for the reader.</param>
+public sealed record PressSolid(IReadOnlyList<SolidPart> Parts, IReadOnlyList<Bond> Bonds, IReadOnlyList<DieFace> Upper, IReadOnlyList<DieFace> Lower, IReadOnlyList<string> Notes)
+{
+    /// <summary>Ends of members at welds, where stress is read.</summary>
+    public IReadOnlyList<WeldToe> Toes { get; init; } = [];
+
+    /// <summary>Yield strength of each part, Pa; null for what stands for dies and plates that were not described.</summary>
+    public IReadOnlyList<double?> Yields { get; init; } = [];
+
+    /// <summary>Middle of the die's face on the upper part, m.</summary>
+    public Vector UpperAt { get; init; }
+
+    /// <summary>Middle of the die's face on the lower part, m.</summary>
+    public Vector LowerAt { get; init; }
+
+    /// <summary>Axis along which the dies turn out of parallel: 0 across, 1 from front to back.</summary>
+    public int Turning { get; init; }
+
+    /// <summary>Draws a press's frame up.</summary>
+    /// <exception cref="SolidFaultException">A frame that cannot be drawn, with the part named.</exception>
+    public static PressSolid Of(Rig rig)
+    {
+        ArgumentNullException.ThrowIfNull(rig);
+        return rig.Frame switch
+        {
+            RigClosedFrame closed => ClosedFrameSolid.Of(closed, rig),
+            RigOpenFrontFrame open => OpenFrontSolid.Of(open, rig),
+            RigTieRodFrame rods => TieRodSolid.Of(rods, rig),
+            _ => throw new SolidFaultException("a frame given by points and bars has no outlines: it cannot be drawn as a solid; describe it as closed, open-front or tie-rod"),
+        };
+    }
+
+    /// <summary>Cuts it into cells.</summary>
+    /// <param name="cells">How long they may be.</param>
+    public SolidMesh Mesh(CellSizes cells)
+    {
+        IEnumerable<Cuboid> dies = Upper.Concat(Lower).SelectMany(f => f.On.Select(b => b with { Z0 = f.At, Z1 = f.At }));
+        return SolidMesh.Of(Parts, Bonds, cells, [.. dies, .. Toes.SelectMany(t => t.Lines)]);
+    }
+
+    /// <summary>Cells of a size that suits the whole, m: some hundred thousand unknowns, a matter of seconds.</summary>
+    public CellSizes Usual
+    {
+        get
+        {
+            double size = Parts.SelectMany(p => p.Blocks).Max(b => Math.Max(b.Along(0), Math.Max(b.Along(1), b.Along(2))));
+            double fine = Math.Clamp(size / 130, 0.005, 0.015);
+            return new CellSizes(fine, 2.5 * fine);
+        }
+    }
+
+    /// <summary>Nodes under the dies and the share of the force that each takes.</summary>
+    internal static Dictionary<int, double> Shares(SolidMesh mesh, IReadOnlyList<DieFace> faces)
+    {
+        var shares = new Dictionary<int, double>();
+        foreach (DieFace face in faces)
+            foreach (Cuboid on in face.On)
+                foreach ((int node, double share) in mesh.Face(face.Part, 2, face.At, on))
+                    shares[node] = shares.GetValueOrDefault(node) + share;
+        return shares;
+    }
+}

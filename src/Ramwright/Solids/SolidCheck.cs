@@ -1,0 +1,98 @@
+using Ramwright.Frame;
+using Ramwright.Geometry;
+using Ramwright.Presses;
+
+namespace Ramwright.Solids;
+
+/// <summary>What one grid gives for one newton at the ram.</summary>
+/// <param name="Unknowns">Movements that were found.</param>
+/// <param name="Opening">Growth of the daylight at the dies, m/N.</param>
+/// <param name="Turn">How far the dies turn out of parallel, rad/N.</param>
+public sealed record GridAnswer(int Unknowns, double Opening, double Turn);
+
+/// <summary>One load case of a solid check, for one newton at the ram.</summary>
+/// <param name="Case">How it is pressed.</param>
+/// <param name="Coarse">By the coarser grid; null where only one was asked for.</param>
+/// <param name="Fine">By the finer grid.</param>
+/// <param name="Solution">How the finer one moves.</param>
+/// <param name="HotSpots">Stress at the toes of welds.</param>
+/// <param name="Weakest">Where a wall is nearest to its yield; null where no part's steel is known.</param>
+public sealed record SolidCaseAnswer(
+    SolidCase Case, GridAnswer? Coarse, GridAnswer Fine, SolidSolution Solution, IReadOnlyList<HotSpot> HotSpots, SolidPlace? Weakest)
+{
+    /// <summary>
+    /// Opening that ever finer cells would come to, m/N: sharp inner corners make the error fall about in proportion to the cells' length, so that as much is missing as the halving brought.
+    /// </summary>
+    public double Opening => Coarse is null ? Fine.Opening : 2 * Fine.Opening - Coarse.Opening;
+
+    /// <summary>The same of the dies' turning, rad/N.</summary>
+    public double Turn => Coarse is null ? Fine.Turn : 2 * Fine.Turn - Coarse.Turn;
+
+    /// <summary>How far the finer grid is from that, as a share; null where only one grid was asked for.</summary>
+    public double? GridError => Coarse is null ? null : Math.Abs(Opening - Fine.Opening) / Opening;
+}
+
+/// <summary>A press's frame as it really is: solid steel, joined where its joints join it.</summary>
+/// <param name="Solid">The parts.</param>
+/// <param name="Cases">Load cases, the centred one first.</param>
+/// <param name="Beams">What the beams give, by case.</param>
+public sealed record SolidCheck(PressSolid Solid, IReadOnlyList<SolidCaseAnswer> Cases, FrameResponse Beams)
+{
+    /// <summary>The centred case.</summary>
+    public SolidCaseAnswer Centred => Cases[0];
+
+    /// <summary>Solves a press on two grids, the second with cells half as long.</summary>
+    /// <param name="rig">The press.</param>
+    /// <param name="cell">Longest cell beside a face in the finer grid, m; null for what suits the frame.</param>
+    /// <param name="all">All load cases of the file; otherwise only the centred one.</param>
+    /// <param name="progress">Told how far it is.</param>
+    /// <param name="stop">Ends it early.</param>
+    /// <exception cref="SolidFaultException">A frame that cannot be drawn or solved, with the part named.</exception>
+    /// <exception cref="OperationCanceledException">It was ended early.</exception>
+    public static SolidCheck Of(Rig rig, double? cell = null, bool all = false, Action<SolidProgress>? progress = null, CancellationToken stop = default)
+    {
+        ArgumentNullException.ThrowIfNull(rig);
+        PressSolid solid = PressSolid.Of(rig);
+        CellSizes fine = cell is { } c ? new CellSizes(c, 2 * c) : solid.Usual;
+        IReadOnlyList<SolidCase> cases = all ? SolidCase.Of(rig.Loading) : [SolidCase.Centred];
+        List<SolidSolution> coarse = Solve(solid, fine.Over(0.5), cases, Part(progress, "coarser grid", 0, 0.25), stop);
+        GridAnswer[] rough = [.. coarse.Select(s => Answer(solid, s))];
+        List<SolidSolution> solutions = Solve(solid, fine, cases, Part(progress, "finer grid", 0.25, 1), stop);
+        return new SolidCheck(solid, [.. solutions.Select((s, i) =>
+            new SolidCaseAnswer(cases[i], rough[i], Answer(solid, s), s, HotSpot.Of(solid, s), SolidPlace.Weakest(solid, s)))],
+            FrameResponse.Of(FramePlan.Of(rig)));
+    }
+
+    private static List<SolidSolution> Solve(PressSolid solid, CellSizes cells, IReadOnlyList<SolidCase> cases, Action<double>? progress, CancellationToken stop)
+    {
+        SolidMesh mesh = solid.Mesh(cells);
+        stop.ThrowIfCancellationRequested();
+        progress?.Invoke(0.1);
+        var solver = new SolidSolver(mesh, null, null, stop);
+        progress?.Invoke(0.5);
+        Dictionary<int, double> upper = PressSolid.Shares(mesh, solid.Upper), lower = PressSolid.Shares(mesh, solid.Lower);
+        var solutions = new List<SolidSolution>();
+        foreach (SolidCase one in cases)
+        {
+            var forces = new Dictionary<int, Vector>();
+            Vector through = solid.LowerAt + one.Off;
+            DieLoads.Add(mesh, upper, one.Push, through, forces);
+            DieLoads.Add(mesh, lower, -one.Push, through, forces);
+            double done = solutions.Count;
+            solutions.Add(solver.Solve(forces, progress: p => progress?.Invoke(0.5 + 0.5 * (done + p.Share) / cases.Count), stop: stop));
+        }
+
+        return solutions;
+    }
+
+    private static Action<double>? Part(Action<SolidProgress>? progress, string stage, double from, double to) =>
+        progress is null ? null : share => progress(new SolidProgress(stage, from + (to - from) * share));
+
+    private static GridAnswer Answer(PressSolid solid, SolidSolution solution)
+    {
+        Dictionary<int, double> upper = PressSolid.Shares(solution.Mesh, solid.Upper), lower = PressSolid.Shares(solution.Mesh, solid.Lower);
+        double opening = solution.Mean(upper).Z - solution.Mean(lower).Z;
+        double turn = solution.Slope(upper, 2, solid.Turning) - solution.Slope(lower, 2, solid.Turning);
+        return new GridAnswer(solution.Mesh.Unknowns, opening, Math.Abs(turn));
+    }
+}

@@ -1,0 +1,141 @@
+using Ramwright.Frame;
+using Ramwright.Presses;
+using Ramwright.Quantities;
+using Ramwright.Stock;
+
+namespace Ramwright.Solids;
+
+/// <summary>Collects the parts and joints of a solid frame.</summary>
+internal sealed class SolidDrawing
+{
+    private const double UsualBolster = 0.05;
+    private readonly List<SolidPart> _parts = [];
+    private readonly List<(Piece Piece, IReadOnlyList<(Cuboid Box, bool IsWeb)> Boxes)?> _pieces = [];
+    private readonly List<Bond> _bonds = [];
+    private readonly SortedSet<string> _notes = [];
+    private readonly List<WeldToe> _toes = [];
+
+    public IReadOnlyList<SolidPart> Parts => _parts;
+    public IReadOnlyList<Bond> Bonds => _bonds;
+    public IReadOnlyList<WeldToe> Toes => _toes;
+    public IReadOnlyList<double?> Yields => [.. _pieces.Select(p => p?.Piece.Member.Fy)];
+    public IReadOnlyList<string> Notes => [.. _notes];
+
+    public void Note(string note) => _notes.Add(note);
+
+    /// <summary>Adds a piece; several of one name are told apart.</summary>
+    public int Add(Piece piece, IReadOnlyList<Cuboid>? cuts = null)
+    {
+        IReadOnlyList<(Cuboid Box, bool IsWeb)> boxes = PieceBoxes.Of(piece);
+        int same = _pieces.Count(p => p?.Piece.Name == piece.Name);
+        _parts.Add(new SolidPart(same == 0 ? piece.Name : $"{piece.Name}, half {same + 1}", [.. boxes.Select(b => b.Box)]) { Cuts = cuts ?? [] });
+        _pieces.Add((piece, boxes));
+        if (Wall.Simplified(piece.Shape) is { } simplified && piece is not GussetPlate)
+            Note($"{char.ToUpperInvariant(simplified[0])}{simplified[1..]}.");
+        if (piece is GussetPlate)
+            Note("The slanted side of a gusset is drawn in steps.");
+        return _parts.Count - 1;
+    }
+
+    /// <summary>Adds a block.</summary>
+    public int Add(string name, params Cuboid[] blocks)
+    {
+        _parts.Add(new SolidPart(name, blocks));
+        _pieces.Add(null);
+        return _parts.Count - 1;
+    }
+
+    /// <summary>Cuts boxes out of a part.</summary>
+    public void Cut(int part, IEnumerable<Cuboid> boxes) => _parts[part] = _parts[part] with { Cuts = [.. _parts[part].Cuts, .. boxes] };
+
+    /// <summary>Numbers of the parts that are of a member.</summary>
+    public IReadOnlyList<int> Of(RigMember member) => [.. Enumerable.Range(0, _parts.Count).Where(i => _pieces[i]?.Piece is { } p && p is not GussetPlate && p.Member == member)];
+
+    /// <summary>Joins two parts wherever they touch.</summary>
+    public void JoinWhole(int a, int b)
+    {
+        if (Contact.Between(_parts[a].Blocks, _parts[b].Blocks).Any())
+            _bonds.Add(new Bond(a, b, Cuboid.Everywhere));
+    }
+
+    /// <summary>Joins two parts in a place.</summary>
+    public void JoinIn(int a, int b, Cuboid where) => _bonds.Add(new Bond(a, b, where));
+
+    /// <summary>Joins two parts where they touch, as a weld does: over the whole face, or along its edges.</summary>
+    public void Weld(int a, int b, RigWeld weld)
+    {
+        foreach (Contact contact in Contact.Between(_parts[a].Blocks, _parts[b].Blocks))
+            foreach (Cuboid where in weld.Kind == WeldKind.Fillet ? contact.Strips(weld.Throat) : [contact.Where])
+                _bonds.Add(new Bond(a, b, where));
+        Note(weld.Kind == WeldKind.Fillet
+            ? "Fillet welds join only a strip as wide as their throat along the edges of the faces; between the strips the faces part and slide, and could close into each other unseen."
+            : "Butt welds join the whole face.");
+    }
+
+    /// <summary>Joins what lies face to face on squares round bolts.</summary>
+    public void Bolt(int a, int b, RigBoltedJoint joint, double x, double z)
+    {
+        (int along, int up) = joint.Columns;
+        double square = RodJoint.WasherFace * joint.Thread.D * Math.Sqrt(Math.PI) / 2 / 2;
+        Contact[] faces = [.. Contact.Between(_parts[a].Blocks, _parts[b].Blocks).Where(c => c.Axis == 1)];
+        if (faces.Length == 0)
+            return;
+        double y = faces[0].Where.Y0;
+        if (!faces.Any(f => f.Where.Holds(x - joint.Pitch * (along - 1) / 2, y, z - joint.Gauge * (up - 1) / 2)))
+            b = Packing(a, b, y, x, z);
+        for (int i = 0; i < along; i++)
+            for (int j = 0; j < up; j++)
+            {
+                double bx = x + (i - (along - 1) / 2.0) * joint.Pitch, bz = z + (j - (up - 1) / 2.0) * joint.Gauge;
+                _bonds.Add(new Bond(a, b, Cuboid.Everywhere with { X0 = bx - square, X1 = bx + square, Z0 = bz - square, Z1 = bz + square }));
+            }
+
+        Note("Bolted faces hold together on a square as large as the washer's face round each bolt, and nowhere else: friction between would make them stiffer.");
+    }
+
+    // where bolts pass between the flanges of what is clasped, a packing fills the place from the beam's face to the web
+    private int Packing(int beam, int clasped, double y, double x, double z)
+    {
+        Cuboid web = _pieces[clasped]!.Value.Boxes.Where(w => w.IsWeb).Select(w => w.Box).MinBy(w => Math.Abs(w.Middle(1) - y));
+        (double from, double to) = web.Middle(1) < y ? (web.Y1, y) : (y, web.Y0);
+        double low = _parts[beam].Blocks.Min(b => b.Z0), high = _parts[beam].Blocks.Max(b => b.Z1);
+        Cuboid[] roots = [.. _pieces[clasped]!.Value.Boxes.Where(w => !w.IsWeb && w.Box.Y1 > from + GridPlanes.Same && w.Box.Y0 < to - GridPlanes.Same).Select(w => w.Box)];
+        double left = roots.Where(r => r.Middle(0) < x).Select(r => r.X1).DefaultIfEmpty(web.X0).Max(), right = roots.Where(r => r.Middle(0) > x).Select(r => r.X0).DefaultIfEmpty(web.X1).Min();
+        int packing = Add($"packing in {_parts[clasped].Name}", new Cuboid(left, right, from, to, Math.Max(low, web.Z0), Math.Min(high, web.Z1)));
+        JoinWhole(packing, clasped);
+        Note("Bolts that pass between flanges are taken to go through a packing as thick as the gap, held by the web behind it.");
+        return packing;
+    }
+
+    /// <summary>Ends of a member's walls at a face, where a weld's toe stands and stress is read.</summary>
+    public void Toe(int part, string name, int along, double at, int away, double leg)
+    {
+        IReadOnlyList<(Cuboid Box, bool IsWeb)> boxes = _pieces[part]!.Value.Boxes;
+        _toes.AddRange(WeldToe.Of(part, $"{name}, {_parts[part].Name}", boxes, along, at, away, leg));
+    }
+
+    /// <summary>
+    /// Where a die presses a member: on the webs of a single part; on a plate that lies across where there is one, or where there are two halves, which nothing else would tie there.
+    /// </summary>
+    public IReadOnlyList<DieFace> Die(RigMember member, double face, int inward, Cuboid under, RigBolster? bolster, string name)
+    {
+        IReadOnlyList<int> parts = Of(member);
+        if (bolster is null && parts.Count == 1)
+        {
+            IEnumerable<Cuboid> webs = _pieces[parts[0]]!.Value.Boxes.Where(b => b.IsWeb).Select(b => b.Box.And(under)).Where(b => b.X1 > b.X0 && b.Y1 > b.Y0);
+            return [new DieFace(parts[0], face, [.. webs])];
+        }
+
+        double thick = bolster?.Thickness ?? UsualBolster;
+        double y0 = parts.Min(p => _parts[p].Blocks.Min(b => b.Y0)), y1 = parts.Max(p => _parts[p].Blocks.Max(b => b.Y1));
+        double x0 = parts.Min(p => _parts[p].Blocks.Min(b => b.X0)), x1 = parts.Max(p => _parts[p].Blocks.Max(b => b.X1));
+        double at = face + inward * thick, half = Math.Max(bolster?.Along ?? 0, under.Along(0)) / 2;
+        Cuboid plate = new(Math.Max(x0, under.Middle(0) - half), Math.Min(x1, under.Middle(0) + half), y0, y1, Math.Min(face, at), Math.Max(face, at));
+        int pad = Add(name, plate);
+        foreach (int p in parts)
+            JoinWhole(pad, p);
+        if (bolster is null)
+            Note($"The halves of {member.Part} are taken as tied by a plate {Readout.Text(thick, Dimension.Length)} thick where the die presses.");
+        return [new DieFace(pad, at, [plate.And(under)])];
+    }
+}

@@ -1,0 +1,31 @@
+namespace Ramwright.Solids;
+
+/// <summary>One body of steel, made of boxes along the axes.</summary>
+/// <param name="Name">What the reader calls it.</param>
+/// <param name="Blocks">Its boxes; where two touch face to face they are one.</param>
+public sealed record SolidPart(string Name, IReadOnlyList<Cuboid> Blocks)
+{
+    /// <summary>Boxes cut out of it.</summary>
+    public IReadOnlyList<Cuboid> Cuts { get; init; } = [];
+    /// <summary>Young's modulus, Pa.</summary>
+    public double E { get; init; } = 210e9;
+    /// <summary>Poisson's ratio.</summary>
+    public double Nu { get; init; } = 0.3;
+}
+
+/// <summary>Where two parts that touch are one; everywhere else they only stand side by side and may part or slide.</summary>
+/// <param name="A">Number of one part.</param>
+/// <param name="B">Number of the other.</param>
+/// <param name="Where">Where they are joined; faces of it are planes of the grid.</param>
+public readonly record struct Bond(int A, int B, Cuboid Where);
+
+/// <summary>A solid that cannot be meshed or held as it was described; the message names the part.</summary>
+public sealed class SolidFaultException : Exception
+{
+    /// <summary>Says what is wrong.</summary>
+    public SolidFaultException(string message) : base(message) { }
+    /// <summary>Says what is wrong.</summary>
+    public SolidFaultException(string message, Exception inner) : base(message, inner) { }
+    /// <summary>Says nothing.</summary>
+    public SolidFaultException() { }
+}

@@ -1,0 +1,75 @@
+using Ramwright.Frame;
+using Ramwright.Geometry;
+using Ramwright.Presses;
+using Ramwright.Quantities;
+using Ramwright.Stock;
+
+namespace Ramwright.Solids;
+
+/// <summary>
+/// A frame on tie rods as a solid: each rod a bar of four sides with the area and, across the press, the second moment of the round of its thread's stress area, free in a square
+/// hole; its outer nuts are one with the faces under them. No preload.
+/// </summary>
+internal static class TieRodSolid
+{
+    private const double Rim = 0.015;
+    private static readonly double Square = Math.Sqrt(Math.PI) / 2;
+
+    public static PressSolid Of(RigTieRodFrame frame, Rig rig)
+    {
+        var drawing = new SolidDrawing();
+        SectionProperties c = frame.Crown.Shape.Properties, b = frame.Bed.Shape.Properties;
+        double height = b.Top + frame.Daylight + frame.RamDrop + c.Bottom, top = height + c.Top, foot = -b.Bottom;
+        foreach (Piece piece in FrameBody.Of(rig).Pieces.Where(p => p.Member == frame.Crown || p.Member == frame.Bed))
+            drawing.Add(piece);
+        int[] ends = [.. Enumerable.Range(0, drawing.Parts.Count)];
+        foreach (int part in ends)
+        {
+            bool high = drawing.Parts[part].Blocks[0].Middle(2) > height / 2;
+            if ((high ? frame.CrownPlate : frame.BedPlate) is { Hole: > 0 } plate)
+            {
+                double s = plate.Hole * Square / 2;
+                drawing.Cut(part, [Cuboid.Everywhere with { X0 = -s, X1 = s, Y0 = -s, Y1 = s }]);
+                drawing.Note("Round holes are drawn square, with the same area.");
+            }
+        }
+
+        RigTieRod rod = frame.Rod;
+        double d = rod.StressDiameter, D = rod.Thread.D, hole = ScrewThread.UsualHole(D) * Square / 2, nut = RodJoint.WasherFace * D * Square / 2;
+        double[] depths = frame.RodsDeep > 0 ? [-frame.RodsDeep / 2, frame.RodsDeep / 2] : [0];
+        foreach (int side in (int[])[-1, 1])
+            foreach (double y in depths)
+            {
+                double x = side * frame.RodsAcross / 2;
+                Cuboid Round(double across, double deep, double from, double to) => new(x - across, x + across, y - deep, y + deep, from, to);
+                string where = $"{(side < 0 ? "left" : "right")}{(y < 0 ? " front" : y > 0 ? " back" : "")} tie rod";
+                int bar = drawing.Add(where, Round(d * Math.Sqrt(3) / 4, Math.PI * d / (4 * Math.Sqrt(3)), foot, top),
+                    Round(nut, nut, top, top + rod.NutHeight), Round(nut, nut, foot - rod.NutHeight, foot));
+                foreach (int part in ends)
+                {
+                    drawing.Cut(part, [Round(hole, hole, double.NegativeInfinity, double.PositiveInfinity)]);
+                    bool high = drawing.Parts[part].Blocks[0].Middle(2) > height / 2;
+                    drawing.JoinIn(bar, part, Cuboid.Everywhere with { Z0 = high ? top : foot, Z1 = high ? top : foot });
+                }
+            }
+
+        drawing.Note("Rods are drawn four-sided, threaded throughout and without preload, held by their outer nuts; inner nuts, sleeves and washers are left out.");
+        IReadOnlyList<DieFace> upper = drawing.Die(frame.Crown, height - c.Bottom, -1, Under(frame.CrownPlate), null, "plate under the crown"), lower = drawing.Die(frame.Bed, b.Top, 1, Under(frame.BedPlate), frame.Bolster, "bolster");
+        return new PressSolid(drawing.Parts, drawing.Bonds, upper, lower, drawing.Notes)
+        {
+            Yields = drawing.Yields,
+            UpperAt = new Vector(0, 0, upper[0].At),
+            LowerAt = new Vector(0, 0, lower[0].At),
+        };
+
+        // a die that is smaller than the hole under it presses on the hole's edge
+        Cuboid Under(RigEndPlate? plate)
+        {
+            double hole = (plate?.Hole ?? 0) * Square / 2, least = hole > 0 ? hole + Rim : 0;
+            double die = Math.Max(Math.Max(frame.DieWidth, 0.02) / 2, least), deep = frame.DieDepth > 0 ? Math.Max(frame.DieDepth / 2, least) : double.PositiveInfinity;
+            if (least > frame.DieWidth / 2)
+                drawing.Note($"A die over a hole that is larger presses on a rim {Readout.Text(Rim, Dimension.Length)} wide round it.");
+            return Cuboid.Everywhere with { X0 = -die, X1 = die, Y0 = -deep, Y1 = deep };
+        }
+    }
+}

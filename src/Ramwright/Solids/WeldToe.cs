@@ -1,0 +1,39 @@
+namespace Ramwright.Solids;
+
+/// <summary>The toe of a weld on the face of a wall: stress at the toe itself grows without end as cells shrink, so that it is carried on from two places before it.</summary>
+/// <param name="Part">Number of the part.</param>
+/// <param name="Name">Which joint and face, for the reader.</param>
+/// <param name="Along">Axis along the member.</param>
+/// <param name="At">Where the toe is along it, m.</param>
+/// <param name="Away">1 or −1: from the joint into the member.</param>
+/// <param name="Thickness">Of the wall that the toe stands on, m.</param>
+/// <param name="Across">Axis square to the face.</param>
+/// <param name="Face">Where the face is along it, m.</param>
+/// <param name="Outward">1 or −1: out of the steel.</param>
+/// <param name="Wall">The wall.</param>
+public sealed record WeldToe(int Part, string Name, int Along, double At, int Away, double Thickness, int Across, double Face, int Outward, Cuboid Wall)
+{
+    /// <summary>How far from the toe stress is read, in thicknesses.</summary>
+    public const double Near = 0.4, Far = 1.0;
+
+    /// <summary>Where that is along the member, m.</summary>
+    public double Place(double share) => At + Away * share * Thickness;
+
+    /// <summary>Planes that the grid must have for it.</summary>
+    internal IEnumerable<Cuboid> Lines => ((double[])[0, Near, Far]).Select(s => Cuboid.Everywhere.With(Along, Place(s), Place(s)));
+
+    internal static IEnumerable<WeldToe> Of(int part, string name, IReadOnlyList<(Cuboid Box, bool IsWeb)> boxes, int along, double at, int away, double leg)
+    {
+        // the outermost faces up and down, or across, whichever way the member bends: square to it and not to its thickness from front to back
+        int across = along == 2 ? 0 : 2;
+        double low = boxes.Min(b => b.Box.From(across)), high = boxes.Max(b => b.Box.To(across));
+        foreach ((double face, int outward) in ((double, int)[])[(low, -1), (high, 1)])
+        {
+            (Cuboid box, bool web) = boxes.First(b => Math.Abs((outward < 0 ? b.Box.From(across) : b.Box.To(across)) - face) < GridPlanes.Same);
+            double thick = web ? box.Along(3 - along - across) : box.Along(across);
+            if (box.Along(along) < 4 * thick + leg)
+                continue;
+            yield return new WeldToe(part, $"{name}, {(across == 0 ? outward < 0 ? "left face" : "right face" : outward < 0 ? "lower face" : "upper face")}", along, at + away * leg, away, thick, across, face, outward, box);
+        }
+    }
+}
