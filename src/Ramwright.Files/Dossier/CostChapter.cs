@@ -17,7 +17,7 @@ public static class CostChapter
             if (lines.Length == 0)
                 continue;
             heavy.Add(rows.Count);
-            rows.Add([Name(group), "", "", lines.Any(l => l.Each is not null) ? Money(sheet, sheet.Of(group)) : ""]);
+            rows.Add([Name(group), "", "", lines.Any(l => l.Each is not null) ? Figure(sheet.Of(group)) : ""]);
             rows.AddRange(lines.Select(l => (IReadOnlyList<string>)[l.What + (l.Note.Length > 0 ? $" ({l.Note})" : ""), Quantity(p, l), l.Each is { } each ? Figure(each) : "", l.Total is { } total ? Figure(total) : "no price"]));
         }
 
@@ -48,6 +48,7 @@ public static class CostChapter
         "kg" => p.T(line.Quantity, Dimension.Mass),
         "L" => p.T(line.Quantity / 1000, Dimension.Volume),
         "m3" => p.T(line.Quantity, Dimension.Volume),
+        "h" => WeldChapter.Hours(line.Quantity * 3600),
         "" => Readout.Number(line.Quantity),
         _ => $"{Readout.Number(line.Quantity)} {line.Unit}",
     };

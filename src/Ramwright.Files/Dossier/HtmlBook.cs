@@ -114,7 +114,7 @@ public static class HtmlBook
         .boxes li::before { content: ""; position: absolute; left: 0; top: .22em; width: .85em; height: .85em; border: 1.5px solid #111; }
         dl div { display: grid; grid-template-columns: 12rem 1fr; gap: .5rem; margin: .15rem 0; }
         dt { color: #505050; }
-        dd { margin: 0; }
+        dd { margin: 0; overflow-wrap: anywhere; }
         .scroll, .sheet { overflow-x: auto; }
         table { border-collapse: collapse; width: 100%; font-size: .9rem; margin: .5rem 0 1.2rem; }
         caption { text-align: left; font-weight: 600; padding: .3rem 0; }
@@ -130,7 +130,7 @@ public static class HtmlBook
         math { margin: .2rem 0; display: block; text-align: left; }
         b math, p math { display: inline; }
         footer { margin-top: 3rem; border-top: 1px solid #bbb; padding-top: .5rem; overflow-wrap: anywhere; }
-        @media (max-width: 40rem) { dl div { grid-template-columns: 1fr; gap: 0; } }
+        @media (max-width: 40rem) { dl div { grid-template-columns: 1fr; gap: 0; } .scroll table { min-width: 38rem; } .sheet svg { min-width: 34rem; } }
         @media print { body { font-size: 10pt; margin: 0; max-width: none; } h2.chapter { break-before: page; } tr, figure { break-inside: avoid; } thead { display: table-header-group; } @page { size: A4; margin: 16mm; } }
 
         """;

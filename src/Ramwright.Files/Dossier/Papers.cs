@@ -39,8 +39,8 @@ public sealed record Papers(MakeOf Of)
     /// <summary>A tightening torque: newton metres whatever its size, for so wrenches are marked.</summary>
     public string Torque(double si) => Of.Units == UnitSystem.Metric ? $"{Readout.Number(si, 3)} N·m" : T(si, Dimension.Moment);
 
-    /// <summary>Heat, kilowatt-hours: what gas and electricity are sold by; kilojoules where it is little.</summary>
-    public static string Heat(double joules) => joules < 3.6e5 ? $"{Readout.Number(joules / 1e3, 2)} kJ" : $"{Readout.Number(joules / 3.6e6, 2)} kWh";
+    /// <summary>Heat, kilowatt-hours: what gas and electricity are sold by; kilojoules and joules where it is little.</summary>
+    public static string Heat(double joules) => joules < 1e3 ? $"{Readout.Number(joules, 2)} J" : joules < 3.6e5 ? $"{Readout.Number(joules / 1e3, 2)} kJ" : $"{Readout.Number(joules / 3.6e6, 2)} kWh";
 
     /// <summary>What stands where neither file nor rule says anything.</summary>
     public const string Open = Drawings.CircuitComponent.Open;

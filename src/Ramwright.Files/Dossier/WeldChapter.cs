@@ -68,7 +68,7 @@ public static class WeldChapter
         blocks.Add(new Grid([new("seam", 2.7), new("where", 2.6), new("size", 2.2), new("length", 1.5, true), new("runs", 0.7, true), new("travel", 1.1, true), new("heat input", 1.3, true), new("filler", 1, true)],
             [.. plan.Lines.Select(l => (IReadOnlyList<string>)[l.Seam.Name, l.Seam.Where, Size(p, l.Seam), (l.Seam.Count > 1 ? $"{l.Seam.Count} × " : "") + p.T(l.Seam.Length, Dimension.Length),
                 $"{l.Runs}", p.T(l.Travel, Dimension.Speed, 2), Heat(p, l.HeatInput), p.T(l.Filler, Dimension.Mass, 2)])]));
-        blocks.Add(new Grid([new("seam", 2.5), new("steels", 2.2), new("CE", 0.7, true), new("CET", 0.7, true), new("Pcm", 0.7, true), new("thick; combined", 1.7, true), new("by B", 1, true), new("A: cold up to", 1.1, true), new("by table", 0.9, true), new("preheat", 1.1, true), new("t8/5", 0.8, true)],
+        blocks.Add(new Grid([new("seam", 2.2), new("steels", 2), new("CE", 0.7, true), new("CET", 0.7, true), new("Pcm", 0.7, true), new("thick; combined", 2.1, true), new("by B", 1, true), new("A: cold up to", 1.1, true), new("by table", 0.9, true), new("preheat", 1.1, true), new("t8/5", 0.8, true)],
             [.. plan.Lines.Select(l => (IReadOnlyList<string>)[l.Seam.Name, Steels(l.Seam), Percent(l.Preheating.Ce), Percent(l.Preheating.Cet), Percent(l.Preheating.Pcm),
                 $"{p.T(l.Seam.Thicker, Dimension.Length, 2)}; {p.T(l.Seam.Combined, Dimension.Length, 3)}", l.Preheating.ByB is { } b ? (b < 20 ? "none" : p.T(b, Dimension.Temperature)) : "–",
                 l.Preheating.ColdUpTo is { } cold ? p.T(cold / 1000, Dimension.Length) : "–", l.Preheating.ByThickness is { } table ? (table < 20 ? "none" : p.T(table, Dimension.Temperature)) : "–",

@@ -5,6 +5,7 @@ using Ramwright.Files;
 using Ramwright.Files.Dossier;
 using Ramwright.Files.Making;
 using Ramwright.Ladders;
+using Ramwright.Proving;
 using Ramwright.Quantities;
 using UglyToad.PdfPig;
 using UglyToad.PdfPig.Content;
@@ -141,18 +142,20 @@ public class DossierTest
     }
 
     [Theory, MemberData(nameof(Examples))]
-    public void TheProofNeverGoesWhereSomethingGives(string example)
+    public void TheProofSheetIsThePlanOfTheProvingRoom(string example)
     {
         Papers papers = Papers(example);
+        TestPlan plan = TestPlan.Of(papers.Check, papers.Units);
         Chapter proof = DossierBook.Of(papers).Chapters.First(c => c.Name == "Proof test");
         Grid steps = proof.Blocks.OfType<Grid>().First();
-        double gives = papers.Check.Ladder.Rungs.Where(r => r.MustSurvive).Min(r => r.GivesAt);
-        foreach (IReadOnlyList<string> row in steps.Rows)
+        Assert.Equal(plan.Steps.Count, steps.Rows.Count);
+        for (int i = 0; i < plan.Steps.Count; i++)
         {
-            Assert.True(QuantityText.TryRead(row[1].Split('(')[0].Trim(), Dimension.Force, out Quantity force, out _), row[1]);
-            Assert.True(force.Si <= 0.91 * gives, $"{row[0]}: {row[1]} against {gives}");
-            Assert.True(force.Si <= papers.Check.Power.TrueForce * 1.01);
+            Assert.Equal(papers.T(plan.Steps[i].Pressure, Dimension.Pressure), steps.Rows[i][2]);
+            Assert.Equal("", steps.Rows[i][3]);
         }
+
+        Assert.Equal(plan.Looks.Count + plan.Unloaded.Count + plan.After.Count + 2, proof.Blocks.OfType<Items>().Where(t => t.Mark == ItemMark.Box).Sum(t => t.Texts.Count));
     }
 
     [Theory, MemberData(nameof(Examples))]

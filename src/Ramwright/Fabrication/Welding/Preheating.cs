@@ -144,7 +144,7 @@ public sealed record Preheating(WeldAdvice Advice, string Why)
 
         return worst.MayTurnOutWell
             ? new Preheating(WeldAdvice.TestFirst,
-                $"What {worst.Steel.Name} of the {worst.Part} is made of is not known, so no preheat can be named. Test it as described below before it carries load, or have it analysed and say so under welding.analyses.")
+                $"What the steel of the {worst.Part} ({worst.Steel.Name}) is made of is not known, so no preheat can be named. Test it first, by the weld plan's own list, before it carries load; or have it analysed and say so under welding.analyses.")
             : new Preheating(WeldAdvice.DoNotWeld,
                 $"The {worst.Part} is {worst.Steel.Name}, steel that hardens or cracks beside a weld. Do not weld it into the path of the force: bolt it, pin it, or use it for a trial only.");
     }
