@@ -145,6 +145,7 @@ public static class MakeJson
         json.WriteNumber("thicknessMm", Mm(nest.Sheet.Thickness));
         json.WriteBoolean("bought", nest.Sheet.Buy);
         json.WriteNumber("filled", JsonText.Round(nest.Filled));
+        json.WriteNumber("filledWithGaps", JsonText.Round(nest.Taken));
         json.List("parts", nest.Parts, (p, part) =>
         {
             p.WriteString("mark", part.Part.Mark);
