@@ -5,6 +5,7 @@ using Ramwright.Fabrication.Nesting;
 using Ramwright.Geometry;
 using Ramwright.Presses;
 using Ramwright.Quantities;
+using Ramwright.Workings;
 
 namespace Ramwright.Files.Making;
 
@@ -113,6 +114,16 @@ public static class MakeJson
                 break;
         }
 
+        var working = new Working();
+        part.Work?.Invoke(working);
+        json.List("working", working.Steps, (s, step) =>
+        {
+            s.WriteString("symbol", step.Symbol);
+            s.WriteString("meaning", step.Meaning);
+            s.WriteString("formula", step.Formula);
+            s.WriteNumber("si", JsonText.Round(step.Si));
+            s.WriteString("source", step.Source.ToString());
+        });
         json.List("notes", part.Notes);
     }
 
