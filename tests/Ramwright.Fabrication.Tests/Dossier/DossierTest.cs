@@ -120,7 +120,7 @@ public class DossierTest
     {
         string bare = Text(Papers("railing-shop"));
         Assert.Contains("general tolerances: builder to decide", bare, StringComparison.Ordinal);
-        Assert.Contains("There must be one. builder to decide", bare, StringComparison.Ordinal);
+        Assert.Contains("There must be one. Builder to decide.", bare, StringComparison.Ordinal);
         Assert.DoesNotContain("ISO 2768-", bare, StringComparison.Ordinal);
         string said = Text(Papers("railing-shop", ("jobs:\n", "papers: { tolerances: coarse, builder: the railing shop, finish: red lead }\ngauge: { range: 1000 bar }\njobs:\n")));
         Assert.Contains("general tolerances: ISO 2768-c", said, StringComparison.Ordinal);

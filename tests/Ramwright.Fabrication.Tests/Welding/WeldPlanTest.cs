@@ -32,6 +32,9 @@ public class WeldPlanTest
         WeldLine arms = plan.Lines.First(l => l.Seam.Key == "frame.arm-joint.weld");
         Assert.Equal(WeldAdvice.DoNotWeld, arms.Preheating.Advice);
         Assert.Null(arms.Preheating.Temperature);
+        // what must not be welded is not in the sums, nor in the order of welding
+        Near.Relative(plan.Lines.Where(l => l.Seam.Key == "ram.anti-twist.weld").Sum(l => l.Filler), plan.Filler, 1e-12);
+        Assert.DoesNotContain(plan.Sequence, s => s.Contains("arm joint", StringComparison.Ordinal));
     }
 
     [Fact]
