@@ -89,7 +89,7 @@ public static class HtmlBook
         {
             html.Append(grid.Heavy.Contains(r) ? "<tr class=\"heavy\">" : "<tr>");
             for (int i = 0; i < grid.Columns.Count; i++)
-                html.Append($"<td{(grid.Columns[i].Right ? " class=\"n\"" : "")}>{E(grid.Rows[r][i])}</td>");
+                html.Append($"<td{(grid.Columns[i].Right ? " class=\"n\"" : "")}>{E(grid.Rows[r][i]).Replace("\n", "<br>", StringComparison.Ordinal)}</td>");
             html.Append("</tr>\n");
         }
 

@@ -77,6 +77,10 @@ public static class WeldChapter
             Caption = "Heat",
         });
         blocks.Add(new Prose("CE, CET and Pcm in per cent, of the worse of the two steels. By B: EN 1011-2, method B. A: the table of method A, greatest combined thickness that needs no preheat. By table: AWS D1.1, least preheat by thickness. The most careful of the three is taken. t8/5: cooling from 800 to 500 °C at the preheat. Steel without an analysis counts with the worst composition that its standard allows.", Tone.Quiet));
+        WeldingProcess process = plan.Welder.Process;
+        string gas = WeldDeposit.Gas(process) > 0 ? $", {Readout.Number(WeldDeposit.Gas(process) * 60e3)} L/min of gas while the arc burns" : "";
+        blocks.Add(new Prose($"Filler and time by common practice: a tenth of crown on every seam, {WeldDeposit.Efficiency(process) * 100:0} % of the filler ends in the seam, the arc burns {WeldDeposit.ArcShare(process) * 100:0} % of the time{gas}."
+            + (plan.Counted.Count() < plan.Lines.Count ? " Seams that must not be welded are not in the sums." : ""), Tone.Quiet));
         foreach (WeldLine line in plan.Lines)
             One(p, line, blocks);
     }

@@ -6,10 +6,10 @@ internal static class Wrapping
     public static IReadOnlyList<string> Lines(string text, double width, double size, bool heavy = false)
     {
         var lines = new List<string>();
-        foreach (string paragraph in Faces.Fit(text).Split('\n'))
+        foreach (string paragraph in text.Split('\n'))
         {
             string line = "";
-            foreach (string word in paragraph.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+            foreach (string word in Faces.Fit(paragraph).Split(' ', StringSplitOptions.RemoveEmptyEntries))
             {
                 string tried = line.Length == 0 ? word : line + " " + word;
                 if (Faces.Width(tried, size, heavy) <= width)

@@ -8,6 +8,9 @@ public sealed record CircuitComponent(int Number, string What, string Setting)
 {
     /// <summary>What stands where the file says nothing and nothing is assumed.</summary>
     public const string Open = "builder to decide";
+
+    /// <summary>The same as a sentence.</summary>
+    public const string OpenSentence = "Builder to decide.";
 }
 
 /// <summary>The circuit: its drawing and its components.</summary>

@@ -131,8 +131,8 @@ public static class HydraulicSchematic
         if (relief is null)
         {
             d.List("relief valve", d.Check.Rig.Pump is RigAirPump
-                ? "none in the file: the air regulator alone limits the oil, and a larger compressor can pass it. " + CircuitComponent.Open
-                : "none in the file. There must be one. " + CircuitComponent.Open);
+                ? "none in the file: the air regulator alone limits the oil, and a larger compressor can pass it. " + CircuitComponent.OpenSentence
+                : "none in the file. There must be one. " + CircuitComponent.OpenSentence);
             return;
         }
 
@@ -152,7 +152,7 @@ public static class HydraulicSchematic
         s.Dot(Main, 86);
         s.Pipe((Main, 86), (139, 86));
         s.Gauge(143.6, 86, there: d.Check.Rig.Gauge is not null);
-        d.Tag("pressure gauge", d.Check.Rig.Gauge is { } gauge ? $"to {d.Text(gauge.Range, Dimension.Pressure)}, class {Readout.Number(gauge.Class)}" : "none in the file. There must be one. " + CircuitComponent.Open, 152, 86);
+        d.Tag("pressure gauge", d.Check.Rig.Gauge is { } gauge ? $"to {d.Text(gauge.Range, Dimension.Pressure)}, class {Readout.Number(gauge.Class)}" : "none in the file. There must be one. " + CircuitComponent.OpenSentence, 152, 86);
     }
 
     /// <summary>A circuit while it is drawn.</summary>

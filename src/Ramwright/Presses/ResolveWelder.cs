@@ -24,18 +24,30 @@ internal static class ResolveWelder
             Travel = assume.Or(said.Travel, "welding.travel", setting.Travel * 1e-3, Dimension.Speed, Usual),
             SteelTemperature = assume.Or(said.SteelTemperature, "welding.steel-temperature", 10, Dimension.Temperature, "a cool workshop"),
             Torch = assume.Or(said.Torch, "welding.torch", 20e3, Dimension.Power, "a middling propane heating torch"),
-            Analyses = (said.Analyses ?? []).Where(a => a.Steel is not null).GroupBy(a => NameOf(a.Steel!, shelf)).ToDictionary(g => g.Key, g => Analysis(g.Last())),
+            Analyses = (said.Analyses ?? []).Where(a => a.Steel is not null).GroupBy(a => NameOf(a.Steel!, shelf)).ToDictionary(g => g.Key, g => Analysis(g.Key, g.Last(), assume)),
             Assumed = assume.Made,
         };
     }
 
     private static string NameOf(string said, Shelf shelf) => shelf.TrySteel(said, out Steel? steel) ? steel.Name : said;
 
-    private static Composition Analysis(SteelAnalysis said)
+    /// <summary>What is usually left in steel of elements that nobody added, per cent: an analysis that does not name them would else promise too much.</summary>
+    private const double ResidualCr = 0.05, ResidualMo = 0.01, ResidualNi = 0.05, ResidualCu = 0.10;
+
+    private static Composition Analysis(string steel, SteelAnalysis said, Assumptions assume)
     {
-        static double Percent(double? share) => 100 * (share ?? 0);
-        return new Composition(Percent(said.Carbon), Percent(said.Silicon), Percent(said.Manganese), Percent(said.Chromium), Percent(said.Molybdenum),
-            Percent(said.Nickel), Percent(said.Copper), Percent(said.Vanadium), Percent(said.Boron));
+        double Percent(double? share, double residual, string element)
+        {
+            if (share is { } there)
+                return 100 * there;
+            if (residual > 0)
+                assume.Note($"welding.analyses of {steel}, {element}", $"{Readout.Number(residual)} %", "not named in the analysis: counted with what is usually left in steel; common practice");
+            return residual;
+        }
+
+        return new Composition(Percent(said.Carbon, 0, "carbon"), Percent(said.Silicon, 0, "silicon"), Percent(said.Manganese, 0, "manganese"), Percent(said.Chromium, ResidualCr, "chromium"),
+            Percent(said.Molybdenum, ResidualMo, "molybdenum"), Percent(said.Nickel, ResidualNi, "nickel"), Percent(said.Copper, ResidualCu, "copper"), Percent(said.Vanadium, 0, "vanadium"),
+            Percent(said.Boron, 0, "boron"));
     }
 
     /// <summary>What a process usually runs at.</summary>

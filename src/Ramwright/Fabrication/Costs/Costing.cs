@@ -30,7 +30,7 @@ public static class Costing
         lines.Add(new CostLine(CostGroup.Bought, $"oil {check.Rig.Oil.Grade.Name}", Oil(check.Rig) / Litre, "L", prices.OilPerLitre, "tank and cylinder; hoses not counted"));
         foreach (BoughtThing thing in (prices.Bought ?? []).Where(t => !used.Contains(t)))
             lines.Add(new CostLine(CostGroup.Bought, thing.Name ?? "", thing.Count ?? 1, "", Price(thing), thing.InHand == true ? "in hand" : ""));
-        if (welds.Lines.Count > 0)
+        if (welds.Counted.Any())
             Welding(lines, welds, prices);
         foreach (WorkHours work in prices.Work ?? [])
             lines.Add(new CostLine(CostGroup.Work, work.Name ?? "", (work.Time ?? 0) / Hour, "h", prices.AnHour));

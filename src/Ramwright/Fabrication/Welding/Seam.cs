@@ -66,8 +66,8 @@ public sealed record ButtEdges(double Area, string Words)
     /// <summary>Edges for a thickness.</summary>
     /// <param name="t">m.</param>
     public static ButtEdges Of(double t) => t < BevelFrom
-        ? new(t * Gap, "square edge, gap 2 mm")
+        ? new(t * Gap, "proposed: square edge, gap 2 mm")
         : t < BothSidesFrom
-            ? new(WeldDeposit.Bevel(t, Gap, Face, Bevel), "one bevel of 45°, face 2 mm, gap 2 mm, back run after grinding to sound metal")
-            : new(2 * WeldDeposit.Bevel(t / 2, Gap, Face / 2, Bevel), "a bevel of 45° on both sides, face 2 mm, gap 2 mm, second side after grinding to sound metal");
+            ? new(WeldDeposit.Bevel(t, Gap, Face, Bevel), "proposed: one bevel of 45°, face 2 mm, gap 2 mm, back run after grinding to sound metal")
+            : new(2 * WeldDeposit.Bevel(t / 2, Gap, Face / 2, Bevel), "proposed: a bevel of 45° on both sides, face 2 mm, gap 2 mm, second side after grinding to sound metal");
 }

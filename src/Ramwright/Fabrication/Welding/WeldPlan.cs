@@ -15,16 +15,19 @@ public sealed record WeldPlan
     /// <summary>What to weld first and what last.</summary>
     public required IReadOnlyList<string> Sequence { get; init; }
 
+    /// <summary>The seams that may be welded, be it after a test: what the sums below count.</summary>
+    public IEnumerable<WeldLine> Counted => Lines.Where(l => l.Preheating.Advice != WeldAdvice.DoNotWeld);
+
     /// <summary>Weld laid down, kg.</summary>
-    public double Deposit => Lines.Sum(l => l.Deposit);
+    public double Deposit => Counted.Sum(l => l.Deposit);
     /// <summary>Filler used up, kg.</summary>
-    public double Filler => Lines.Sum(l => l.Filler);
+    public double Filler => Counted.Sum(l => l.Filler);
     /// <summary>Time the arc burns, s.</summary>
-    public double ArcTime => Lines.Sum(l => l.ArcTime);
+    public double ArcTime => Counted.Sum(l => l.ArcTime);
     /// <summary>Time with everything about it, s.</summary>
-    public double WorkTime => Lines.Sum(l => l.WorkTime);
+    public double WorkTime => Counted.Sum(l => l.WorkTime);
     /// <summary>Gas, m³.</summary>
-    public double Gas => Lines.Sum(l => l.Gas);
+    public double Gas => Counted.Sum(l => l.Gas);
     /// <summary>Heat of the torch gas for preheating, J.</summary>
     public double Fuel => Lines.Sum(l => (l.HeatUp?.Fuel ?? 0) * l.Seam.Count);
     /// <summary>Time with the torch, s.</summary>
@@ -39,6 +42,6 @@ public sealed record WeldPlan
         ArgumentNullException.ThrowIfNull(check);
         Seams seams = Seams.Of(check);
         WeldLine[] lines = [.. seams.Given.Select(s => WeldLine.Of(s, check.Rig.Welding))];
-        return new WeldPlan { Welder = check.Rig.Welding, Lines = lines, Open = seams.Open, Sequence = WeldSequence.Of(check, lines) };
+        return new WeldPlan { Welder = check.Rig.Welding, Lines = lines, Open = seams.Open, Sequence = WeldSequence.Of(check, [.. lines.Where(l => l.Preheating.Advice != WeldAdvice.DoNotWeld)]) };
     }
 }
