@@ -105,7 +105,14 @@ public class ReadingLineTest
         {
             string keys = string.Concat(form.Needs.Select(n => " " + n + "=" + n switch
             {
-                "at" => "crown", "pressure" => "100 bar", "travel" => "200 mm", "over" => "10 min", "width" => "4.8 mm", "bore" => "125 mm", "measures" => "pressure limit=2 bar", _ => "1",
+                "at" => "crown",
+                "pressure" => "100 bar",
+                "travel" => "200 mm",
+                "over" => "10 min",
+                "width" => "4.8 mm",
+                "bore" => "125 mm",
+                "measures" => "pressure limit=2 bar",
+                _ => "1",
             }));
             Reading r = Good($"2026-03-14 Mara {form.Name} {form.Example}{keys}");
             Assert.Equal(form.Kind, r.Kind);

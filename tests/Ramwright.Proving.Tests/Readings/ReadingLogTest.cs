@@ -139,7 +139,7 @@ public sealed class ReadingLogTest : IDisposable
         ReadingLog read = ReadingLog.Load(log);
         var there = read.Readings.Select(r => $"{r.Who} {r.Step}").ToHashSet();
         Assert.True(confirmed.Count > 200, $"only {confirmed.Count} readings were confirmed: nothing was really tried");
-        Assert.Empty(confirmed.Where(c => !there.Contains(c)));
+        Assert.DoesNotContain(confirmed, c => !there.Contains(c));
         Assert.Equal(there.Count, read.Readings.Count);
         cut = read.Faults.Count;
         Assert.All(read.Faults, f => Assert.Contains("cut off", f.Found, StringComparison.Ordinal));
