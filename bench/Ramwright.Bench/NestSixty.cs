@@ -44,7 +44,7 @@ internal static class NestSixty
         Console.WriteLine(string.Create(CultureInfo.InvariantCulture,
             $"{parts.Sum(p => p.Count)} parts, {area:0.000} m² on four remnants of {room:0.000} m²: first plans in {first} ms, {rounds} rounds in {watch.Elapsed.TotalSeconds:0.0} s"));
         foreach (Nest n in nest.Nests)
-            Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  {n.Sheet.Name,-12} {n.Parts.Count,3} parts {n.Filled:0.000}"));
+            Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  {n.Sheet.Name,-12} {n.Parts.Count,3} parts {n.Filled:0.000}, with gaps {n.Taken:0.000}"));
         Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  {nest.Nests.Sum(n => n.Parts.Count)} placed, {nest.Filled:0.000} of what is opened; bound by area {nest.Bound:0.000}"));
         return 0;
     }

@@ -8,6 +8,7 @@ using Ramwright.Bench;
 // dotnet run -c Release --project bench/Ramwright.Bench -- sweep 100 100
 // dotnet run -c Release --project bench/Ramwright.Bench -- nest 200
 // dotnet run -c Release --project bench/Ramwright.Bench -- proving 2000
+// dotnet run -c Release --project bench/Ramwright.Bench -- solids 300000
 int Number(int at, int otherwise) => args.Length > at ? int.Parse(args[at], CultureInfo.InvariantCulture) : otherwise;
 switch (args)
 {
@@ -23,6 +24,8 @@ switch (args)
         return NestSixty.Run(Number(1, 200), Number(2, 1));
     case ["proving", ..]:
         return Coverage.Run(Number(1, 2_000));
+    case ["solids", ..]:
+        return SolidSpeed.Run(Number(1, 110_000), write: true);
     default:
         BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);
         return 0;

@@ -29,7 +29,7 @@ internal static class MakeView
         Bought(list, screen);
         PaperView.Show(new Papers(of), screen);
         screen.Heading("Mass", "and lifting");
-        screen.Paragraph($"{Readout.Text(list.Mass, Dimension.Mass, units)} of listed parts. Centre of gravity of what is placed: {Point(list.Lifting.Centre, units)}.");
+        screen.Paragraph($"{Readout.Text(list.Mass, Dimension.Mass, units)} of listed parts. Centre of gravity of what is placed: {Point(list.Lifting.Centre, units)}. A lifting eye stands straight above it, {Readout.Text(list.Lifting.Eye.Z - list.Lifting.Centre.Z, Dimension.Length, units)} higher.");
         foreach (string caution in list.Lifting.Cautions)
             screen.Bullet("!", caution);
         screen.WriteLine();

@@ -45,6 +45,20 @@ internal static class ProveForceView
         screen.WriteLine();
         Pump(proof, screen);
         Leaks(proof, screen);
+        Beside(proof, screen);
+    }
+
+    private static void Beside(Proof proof, IAnsiConsole screen)
+    {
+        if (proof.Compared.Count == 0)
+            return;
+        screen.WriteLine();
+        screen.Heading("Beside the model");
+        foreach (Compared c in proof.Compared)
+        {
+            screen.Fact(c.What, UncertainText.Of(c.Measured.Value, 2 * c.Measured.U, c.Dimension, proof.Units),
+                c.Model is not { } model ? "the model says nothing of it" : $"model {Readout.Text(model, c.Dimension, proof.Units)}{(c.IsApart ? "; APART: " + c.Remark : "")}");
+        }
     }
 
     private static void Leaks(Proof proof, IAnsiConsole screen)

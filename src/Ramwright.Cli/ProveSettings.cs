@@ -44,7 +44,7 @@ internal sealed class ProveSettings : PressSettings
     public string? Who { get; init; }
 
     [CommandOption("--count <CSV>")]
-    [Description("Count squeezes in a logger's file of pressures and add them: one number a line, or the last of each line, in bar or with a unit in the head.")]
+    [Description("Count squeezes in a logger's file of pressures and add them: one number a line, or the last of each line, in bar or with a unit in the head; - reads from a pipe.")]
     public string? Count { get; init; }
 
     [CommandOption("--day <DATE>")]

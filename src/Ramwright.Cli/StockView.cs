@@ -50,7 +50,7 @@ internal static class StockView
         }
 
         screen.WriteLine();
-        string[] advice = [.. of.Parts.Plates.SelectMany(p => PlateAdvice.Of(p, of.Units).Select(a => $"{p.Mark}: {a}"))];
+        string[] advice = [.. of.Parts.Plates.SelectMany(p => PlateAdvice.Of(p, of.Units, PlateFiles.Style(of.Rig)).Select(a => $"{p.Mark}: {a}"))];
         foreach (string line in advice)
             screen.Bullet("!", line);
         if (advice.Length > 0)

@@ -40,7 +40,7 @@ public class BeamsTest
         Study study = Studies.Named(id);
         Answer plain = Committed.Of(study), fine = Committed.Of(study, "fine");
 
-        Assert.True(fine.Mesh.Bricks > 3 * plain.Mesh.Bricks);
+        Assert.True(fine.Mesh.Bricks > 2.5 * plain.Mesh.Bricks);
         Row(study, $", 1/{study.Refining} as long").Near($"opening with bricks {study.Refining} times as long, nm/N", fine.Opening * 1e9, plain.Opening * 1e9, 0.015);
     }
 }

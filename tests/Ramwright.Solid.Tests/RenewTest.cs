@@ -4,7 +4,7 @@ using Ramwright.Solid.Tests.Frames;
 namespace Ramwright.Solid.Tests;
 
 /// <summary>
-/// Solves every frame again and writes docs/solids.csv, a matter of five minutes:
+/// Solves every frame again and writes docs/solids.csv and docs/solids-cells.csv, a matter of ten minutes:
 /// <c>RAMWRIGHT_SOLIDS=renew dotnet test tests/Ramwright.Solid.Tests --filter RenewTest</c>; or only those named: <c>RAMWRIGHT_SOLIDS=C-16,O-15</c>.
 /// </summary>
 public class RenewTest
@@ -23,9 +23,10 @@ public class RenewTest
             answers.Add((study, "plain", !afresh ? Committed.Of(study)
                 : Answer.OfSolid(study) with { Roll = Studies.Rolled.ContainsKey(study.Id) ? Answer.RollOfSolid(study) : 0 }));
             if (Studies.Refined.Contains(study.Id))
-                answers.Add((study, "fine", afresh ? Answer.OfSolid(study.Finer) : Committed.Of(study, "fine")));
+                answers.Add((study, "fine", afresh || !Committed.Has(study, "fine") ? Answer.OfSolid(study.Finer) : Committed.Of(study, "fine")));
         }
 
         Committed.Write(answers, Solver.Version);
+        OwnGrids.Renew();
     }
 }

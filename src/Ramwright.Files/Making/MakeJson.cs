@@ -6,6 +6,7 @@ using Ramwright.Files.Dossier;
 using Ramwright.Geometry;
 using Ramwright.Presses;
 using Ramwright.Quantities;
+using Ramwright.Workings;
 
 namespace Ramwright.Files.Making;
 
@@ -115,6 +116,16 @@ public static class MakeJson
                 break;
         }
 
+        var working = new Working();
+        part.Work?.Invoke(working);
+        json.List("working", working.Steps, (s, step) =>
+        {
+            s.WriteString("symbol", step.Symbol);
+            s.WriteString("meaning", step.Meaning);
+            s.WriteString("formula", step.Formula);
+            s.WriteNumber("si", JsonText.Round(step.Si));
+            s.WriteString("source", step.Source.ToString());
+        });
         json.List("notes", part.Notes);
     }
 
@@ -147,6 +158,7 @@ public static class MakeJson
         json.WriteNumber("thicknessMm", Mm(nest.Sheet.Thickness));
         json.WriteBoolean("bought", nest.Sheet.Buy);
         json.WriteNumber("filled", JsonText.Round(nest.Filled));
+        json.WriteNumber("filledWithGaps", JsonText.Round(nest.Taken));
         json.List("parts", nest.Parts, (p, part) =>
         {
             p.WriteString("mark", part.Part.Mark);

@@ -32,6 +32,12 @@ public static class Certificate
         Proof(page, proof, units);
         Force(page, proof, units);
         Stiffnesses(page, proof, units);
+        if (proof.Compared.Count > 0)
+        {
+            page.Put("h2", "Beside the model").Table(["what", "measured*", "model*", "remark"], proof.Compared.Select(c => (IReadOnlyList<string>)
+                [c.What, UncertainText.Of(c.Measured.Value, 2 * c.Measured.U, c.Dimension, units), c.Model is { } m ? Readout.Text(m, c.Dimension, units) : "-", c.IsApart ? "apart: " + c.Remark : "-"]));
+        }
+
         if (proof.Leaks.Count > 0)
             page.Put("h2", "Leak-down").List(proof.Leaks.Select(l => LeakText.Of(l, units)));
         page.Put("h2", "Instruments").List(Instruments(book));

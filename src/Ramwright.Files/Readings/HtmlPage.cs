@@ -14,10 +14,10 @@ internal sealed class HtmlPage
         p { margin: 0.8mm 0; } ul, ol { margin: 0.6mm 0; padding-left: 4.5mm; } li { margin: 0.35mm 0; }
         table { border-collapse: collapse; width: 100%; margin: 1mm 0; } th, td { border: 0.2mm solid #666; padding: 0.5mm 1mm; text-align: left; vertical-align: top; }
         th { background: #e9edf0; } td.n, th.n { text-align: right; white-space: nowrap; } td.box { min-width: 13mm; height: 5.6mm; } tr { break-inside: avoid; }
-        .two { columns: 2; column-gap: 6mm; } .two > section { break-inside: avoid-column; }
+        .two { columns: 2; column-gap: 6mm; } td.whole { white-space: nowrap; }
         .stop { border: 0.7mm solid #111; padding: 1mm 2mm; margin: 1.5mm 0; } .big { font-size: 13pt; font-weight: bold; }
         .quiet { color: #444; } .sign { display: flex; gap: 8mm; margin-top: 4mm; } .sign div { flex: 1; border-top: 0.3mm solid #111; padding-top: 0.5mm; }
-        .plots { display: flex; flex-wrap: wrap; gap: 3mm; } .plots svg { width: 92mm; height: auto; } ul.boxes { list-style: '☐ '; }
+        .plots { display: flex; flex-wrap: wrap; gap: 3mm; } .plots svg { width: 92mm; height: auto; } li { break-inside: avoid; } ul.boxes { list-style: '☐ '; }
         .tight { font-size: 7.3pt; line-height: 1.16; } .tight table { font-size: 7.3pt; } .tight td.box { height: 4.6mm; } .tight th { white-space: normal; } .tight h2 { font-size: 8.8pt; margin: 1.6mm 0 0.5mm; } .tight li { margin: 0.1mm 0; } .tight h1 { font-size: 12.5pt; }
         @media print { body { padding: 0; max-width: none; } }
         """;
@@ -63,19 +63,19 @@ internal sealed class HtmlPage
         return this;
     }
 
-    /// <summary>A table; columns whose head ends in a star hold numbers, an empty cell is a box to write in.</summary>
+    /// <summary>A table; columns whose head ends in a star hold numbers, those that end in a bar words that are not to be broken; an empty cell is a box to write in.</summary>
     public HtmlPage Table(IReadOnlyList<string> heads, IEnumerable<IReadOnlyList<string>> rows)
     {
         bool[] numbers = [.. heads.Select(h => h.EndsWith('*'))];
         _text.Append("<table><tr>");
         for (int i = 0; i < heads.Count; i++)
-            _text.Append(numbers[i] ? "<th class=\"n\">" : "<th>").Append(Safe(heads[i].TrimEnd('*'))).Append("</th>");
+            _text.Append(numbers[i] ? "<th class=\"n\">" : "<th>").Append(Safe(heads[i].TrimEnd('*', '|'))).Append("</th>");
         _text.Append("</tr>\n");
         foreach (IReadOnlyList<string> row in rows)
         {
             _text.Append("<tr>");
             for (int i = 0; i < row.Count; i++)
-                _text.Append(row[i].Length == 0 ? "<td class=\"box\">" : numbers[i] ? "<td class=\"n\">" : "<td>").Append(Safe(row[i])).Append("</td>");
+                _text.Append(row[i].Length == 0 ? "<td class=\"box\">" : numbers[i] ? "<td class=\"n\">" : heads[i].EndsWith('|') ? "<td class=\"whole\">" : "<td>").Append(Safe(row[i])).Append("</td>");
             _text.Append("</tr>\n");
         }
 

@@ -25,7 +25,7 @@ public static class PlanSheet
             page.Put("p", $"{d.What}: at least {Readout.Text(d.S, Dimension.Length, units, 4)} from the dies ({SafetyDistance.Source}).");
         page.Put("h2", "Loaded steps: one solid block, centred; wait the dwell out, read, write")
             .Table(
-                ["", "step*", "gauge*", "at the ram*", "hold*", .. plan.Points.Select(p => $"{p.Name}, {length.Symbol}: expect / stop*"), .. plan.Points.Select(p => $"{p.Name} read"), "gauge after", "held?"],
+                ["", "step|", "gauge*", "at the ram*", "hold*", .. plan.Points.Select(p => $"{p.Name}, {length.Symbol}: expect / stop*"), .. plan.Points.Select(p => $"{p.Name} read"), "gauge after", "held?"],
                 plan.Steps.Select(s => (IReadOnlyList<string>)
                 [
                     s.Number.ToString(System.Globalization.CultureInfo.InvariantCulture), s.What, Readout.Text(s.Pressure, Dimension.Pressure, units),
@@ -52,7 +52,7 @@ public static class PlanSheet
     {
         page.Raw("<section>").Put("h2", title).Raw("<ul class=\"boxes\">");
         foreach (PlanTask task in tasks)
-            page.Raw($"<li>{HtmlPage.Safe(task.What)}{(task.Stop.Length > 0 ? $" <b>Stop:</b> {HtmlPage.Safe(task.Stop)}." : "")}</li>");
+            page.Raw($"<li>{HtmlPage.Safe(task.What)}{(task.Stop.Length > 0 ? $". <b>Stop:</b> {HtmlPage.Safe(task.Stop)}." : "")}</li>");
         page.Raw("</ul></section>");
     }
 }

@@ -9,13 +9,16 @@ public static class PressureTrace
     private const int Longest = 50_000_000;
 
     /// <summary>Reads one from disk.</summary>
-    /// <param name="path">Its path.</param>
+    /// <param name="path">Its path; <c>-</c> for standard input, as from a counter on a serial line.</param>
     /// <param name="why">What is wrong, where nothing comes back.</param>
     /// <returns>Pa, in the order of the file.</returns>
     public static IReadOnlyList<double>? Read(string path, out string why)
     {
         try
         {
+            // a counter on a serial line is read through the shell
+            if (path == "-")
+                return Read(Console.In, out why);
             if (new FileInfo(path).Length > Longest)
             {
                 why = "the file is too long: 50 MB at most";

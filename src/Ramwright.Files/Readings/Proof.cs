@@ -37,6 +37,10 @@ public sealed class Proof(PressCheck check, ReadingLog log, UnitSystem units, Da
     public IReadOnlyList<Stiffness> Stiffness => _stiffness.Value;
     /// <summary>What falls of shut-in pressure mean.</summary>
     public IReadOnlyList<LeakDown> Leaks => LeakDown.Of(check, Book);
+    /// <summary>Readings beside what the model says of them.</summary>
+    public IReadOnlyList<Compared> Compared => Ramwright.Proving.Compared.Of(check, Book);
+    /// <summary>Dial readings at places that the frame does not have.</summary>
+    public IReadOnlyList<Reading> Unplaced => Ramwright.Proving.Stiffness.Unplaced(check, Book);
     /// <summary>Why it is softer than reckoned; null where it is not, or nothing was read.</summary>
     public Diagnosis? Diagnosis => Stiffness.Any(s => s.IsSofter) ? Ramwright.Proving.Diagnosis.Of(check, Stiffness) : null;
     /// <summary>How it stands in service.</summary>

@@ -30,6 +30,15 @@ public static class ProveJson
             if (proof.Force is { } force)
                 json.Object("trueForce", to => Force(to, force));
             json.List("pump", proof.Pump, Pump);
+            json.List("compared", proof.Compared, (to, c) =>
+            {
+                to.WriteString("what", c.What);
+                to.WriteNumber("measuredSi", JsonText.Round(c.Measured.Value));
+                to.WriteNumber("standardSi", JsonText.Round(c.Measured.U));
+                if (c.Model is { } model)
+                    to.WriteNumber("modelSi", JsonText.Round(model));
+                to.WriteBoolean("apart", c.IsApart);
+            });
             json.List("leakDown", proof.Leaks, (to, l) =>
             {
                 to.WriteNumber("line", l.From.Line);

@@ -81,7 +81,7 @@ public static class ReadingLine
             }
 
             Part what = Word("what was read");
-            ReadingForm? form = ReadingForm.All.FirstOrDefault(f => f.Name.Equals(what.Text, StringComparison.OrdinalIgnoreCase));
+            ReadingForm? form = ReadingForm.All.FirstOrDefault(f => string.Equals(f.Name, what.Text, StringComparison.OrdinalIgnoreCase));
             if (form is null)
             {
                 string[] names = [.. ReadingForm.All.Select(f => f.Name)];
@@ -272,7 +272,7 @@ public static class ReadingLine
         {
             foreach ((string word, T means) in words)
             {
-                if (word.Equals(part.Text, StringComparison.OrdinalIgnoreCase))
+                if (string.Equals(word, part.Text, StringComparison.OrdinalIgnoreCase))
                     return means;
             }
 

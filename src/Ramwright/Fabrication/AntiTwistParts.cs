@@ -2,6 +2,7 @@ using Ramwright.Geometry;
 using Ramwright.Presses;
 using Ramwright.Quantities;
 using Ramwright.Stock;
+using Ramwright.Workings;
 
 namespace Ramwright.Fabrication;
 
@@ -14,8 +15,8 @@ internal static class AntiTwistParts
 {
     private static readonly double[] Flats = [0.010, 0.012, 0.015, 0.020, 0.025, 0.030, 0.040, 0.050, 0.060, 0.080];
 
-    /// <summary>Proposed arm: how far past the ram's surface its roller stands, and its height, m; common practice.</summary>
-    private const double Past = 0.10, Height = 0.04, GuideWide = 0.04, Ends = 0.05;
+    /// <summary>Thickness whose strength is taken, and the proposed arm: how far past the ram's surface its roller stands, and its height, m; common practice.</summary>
+    private const double Usual = 0.02, Past = 0.10, Height = 0.04, GuideWide = 0.04, Ends = 0.05;
 
     public static void Draw(PartDraft draft)
     {
@@ -36,7 +37,7 @@ internal static class AntiTwistParts
         }
 
         double twist = rig.Loading.SideLoad * Math.Max(rig.Loading.Across, rig.Loading.Deep), length = rig.Cylinder.Rod / 2 + Past;
-        double needs = Thickness(twist * rig.Wanted / length * Past, Height, steel, rig);
+        double needs = ArmDepth(rig, twist, length, Height, steel, null);
         if (Flats.FirstOrDefault(f => f >= needs) is not (> 0 and { } depth))
         {
             draft.Undecided($"What keeps the ram from turning: the torque of {Readout.Text(twist * rig.Wanted, Dimension.Moment)} asks for more than a flat bar.");
@@ -51,7 +52,7 @@ internal static class AntiTwistParts
     private static void Draw(PartDraft draft, double length, double depth, double height, Steel steel, double twist, (double Wide, double Deep, double Span)? guide, PartOrigin origin, string rule)
     {
         Rig rig = draft.Rig;
-        double push = twist * rig.Wanted / length, rod = rig.Cylinder.Rod;
+        double push = PlateSize.Push(rig.Wanted, twist, length), rod = rig.Cylinder.Rod;
         draft.Add(new LengthPart
         {
             Name = "anti-twist arm",
@@ -62,6 +63,7 @@ internal static class AntiTwistParts
             Length = length - rod / 2,
             Origin = origin,
             Rule = rule.Length > 0 ? rule : "from the ram's surface to the roller",
+            Work = w => ArmDepth(rig, twist, length, height, steel, w),
             Notes = ["Never weld to the ram itself: weld the arm to a collar and clamp that on.", "Add what the roller's axle needs at the outer end."],
         });
         double outside = Math.Ceiling(1.6 * rod / 0.005) * 0.005;
@@ -93,7 +95,7 @@ internal static class AntiTwistParts
         PartOrigin from = PartOrigin.Described;
         if (guide is null)
         {
-            double needs = Thickness(push * span / 4, GuideWide, steel, rig);
+            double needs = GuideDepth(rig, push, span, GuideWide, steel, null);
             if (Flats.FirstOrDefault(f => f >= needs) is not (> 0 and { } deep))
             {
                 draft.Undecided("The guide of the anti-twist arm: a flat bar between two fixings is too weak for it; hold it in the middle as well.");
@@ -105,22 +107,26 @@ internal static class AntiTwistParts
             from = PartOrigin.Proposed;
         }
 
-        (double w, double d, double free) = guide.Value;
+        (double wide, double d, double free) = guide.Value;
         draft.Add(new LengthPart
         {
             Name = "guide of the anti-twist arm",
             Of = "anti-twist arm",
             Count = 1,
             Steel = steel,
-            Section = new Flat(w, d) { Name = $"flat {Mm(w)}x{Mm(d)}", Source = SectionText.AsGiven },
+            Section = new Flat(wide, d) { Name = $"flat {Mm(wide)}x{Mm(d)}", Source = SectionText.AsGiven },
             Length = free + 2 * Ends,
             Origin = from,
             Rule = guideRule + "; 50 mm at either end to fix it by",
+            Work = w => GuideDepth(rig, PlateSize.Push(rig.Wanted, twist, length, w), free, wide, steel, w),
         });
     }
 
-    // a flat b wide that carries M: W = b d²/6
-    private static double Thickness(double M, double b, Steel steel, Rig rig) => Math.Sqrt(6 * M * rig.Factors.Load / (b * steel.Fy(0.02)));
+    private static double ArmDepth(Rig rig, double twist, double length, double height, Steel steel, Working? w) => PlateSize.Thickness(
+        PlateSize.AtTheRam(PlateSize.Push(rig.Wanted, twist, length, w), length, rig.Cylinder.Rod / 2, w), height, steel.Fy(Usual), rig.Factors.Load, w);
+
+    private static double GuideDepth(Rig rig, double push, double span, double wide, Steel steel, Working? w) =>
+        PlateSize.Thickness(PlateSize.InTheMiddle(push, span, w), wide, steel.Fy(Usual), rig.Factors.Load, w);
 
     private static string Mm(double metres) => Readout.Number(metres * 1000, 4);
 }

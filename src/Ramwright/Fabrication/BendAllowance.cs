@@ -75,12 +75,15 @@ public static class BendAllowance
     /// <param name="angles">How far each bend is bent, rad; its sign says which way and does not count.</param>
     /// <param name="r">Inside radius, m.</param>
     /// <param name="s">Thickness, m.</param>
-    public static double Flat(IReadOnlyList<double> legs, IReadOnlyList<double> angles, double r, double s)
+    /// <param name="w">Where to write it down.</param>
+    public static double Flat(IReadOnlyList<double> legs, IReadOnlyList<double> angles, double r, double s, Working? w = null)
     {
         ArgumentNullException.ThrowIfNull(legs);
         ArgumentNullException.ThrowIfNull(angles);
         if (legs.Count != angles.Count + 1)
             throw new ArgumentException("A plate has one leg more than bends.", nameof(legs));
-        return legs.Sum() + angles.Sum(a => Value(Math.Abs(a), r, s));
+        double outside = legs.Sum(), v = angles.Sum(a => Value(Math.Abs(a), r, s, w));
+        w?.Step("L", "length before bending: outside legs and all compensating values", "l + Σv", outside + v, Dimension.Length, Source, ("l", outside, Dimension.Length), ("Σv", v, Dimension.Length));
+        return outside + v;
     }
 }

@@ -68,5 +68,6 @@ public sealed record BentPlate(double Width, double Thickness, IReadOnlyList<dou
         Outline = PlateShape.Drilled(Loops.Rectangle(0, Flat, -Width / 2, Width / 2), holes),
         Holes = holes,
         Bends = Bends(),
+        Work = w => BendAllowance.Flat(Legs, [.. Angles.Select(Math.Abs)], Radius, Thickness, w),
     };
 }

@@ -2,6 +2,7 @@ using Ramwright.Geometry;
 using Ramwright.Presses;
 using Ramwright.Quantities;
 using Ramwright.Stock;
+using Ramwright.Workings;
 
 namespace Ramwright.Fabrication;
 
@@ -67,8 +68,8 @@ internal static class DieParts
 
         // a bridge over the gap, or an overhang on both sides of a narrow bed: the middle of it carries F l/4 or F l/8
         double span = gap > 0 ? gap : Math.Max(Math.Max(frame.DieDepth, frame.DieWidth), 0.1);
-        double along = Math.Max(frame.DieWidth, span / 2) + span, moment = draft.Rig.Wanted * span / (gap > 0 ? 4 : 8);
-        double allowed = bed.Steel.Fy(0.04) / draft.Rig.Factors.Load, needs = Math.Sqrt(6 * moment / (along * allowed));
+        double along = Math.Max(frame.DieWidth, span / 2) + span;
+        double needs = Needs(null);
         double t = PlateSizes.FirstOrDefault(s => s >= needs);
         if (t == 0)
         {
@@ -88,7 +89,14 @@ internal static class DieParts
             Rule = $"plate bent as a beam by the wanted force in the middle of {Readout.Text(span, Dimension.Length)}{(gap > 0 ? "" : ", half of it on either side of the narrow bed")}, "
                 + $"{Readout.Text(along, Dimension.Length)} of it counted: at least {Readout.Text(needs, Dimension.Length)} thick in {bed.Steel.Name}; say bolster under frame to have it checked",
             Places = [at + t / 2 * Vector.Up],
+            Work = w => Needs(w),
         });
+
+        double Needs(Working? w)
+        {
+            double moment = gap > 0 ? PlateSize.InTheMiddle(draft.Rig.Wanted, span, w) : PlateSize.OverNarrow(draft.Rig.Wanted, span, w);
+            return PlateSize.Thickness(moment, along, bed.Steel.Fy(0.04), draft.Rig.Factors.Load, w);
+        }
     }
 
     private static void Shoes(PartDraft draft)

@@ -41,6 +41,9 @@ internal static class MemberParts
                 int missing = joint.Count(f => PassesBy(f, part, draft));
                 if (missing > 0)
                     draft.Misfit($"{missing} of the {joint.Count()} bolts or pins of the {one.Name.Split(',')[0]} pass the {part} by: as the file spaces them they do not all meet steel.");
+                int broken = joint.Count(f => BreaksOut(f, part, draft));
+                if (broken > 0)
+                    draft.Misfit($"{broken} of the {joint.Count()} holes of the {one.Name.Split(',')[0]} in the {part} break out of its edge or end: move them in, or take smaller bolts.");
             }
         }
 
@@ -54,6 +57,22 @@ internal static class MemberParts
     {
         Piece[] pieces = [.. draft.Body.Pieces.Where(p => p.Member.Part == part && f.Concerns(p))];
         return pieces.Length > 0 && !pieces.Any(p => f.Walls(p).Count > 0);
+    }
+
+    // the hole's rim must meet the same walls as its middle, along the piece and across it
+    private static bool BreaksOut(Fastening f, string part, PartDraft draft)
+    {
+        foreach (Piece piece in draft.Body.Pieces.Where(p => p.Member.Part == part && f.Concerns(p)))
+        {
+            if (f.Walls(piece).Count == 0)
+                continue;
+            double r = f.Hole / 2 * (1 + 1e-9);
+            Vector across = f.Joint.Normal.Cross(piece.Along);
+            if (((Vector[])[r * piece.Along, -r * piece.Along, r * across, -r * across]).Any(rim => (f with { At = f.At + rim }).Walls(piece).Count == 0))
+                return true;
+        }
+
+        return false;
     }
 
     private static LengthPart Length(List<Member> alike, PartDraft draft)

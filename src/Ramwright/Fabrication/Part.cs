@@ -1,5 +1,6 @@
 using Ramwright.Geometry;
 using Ramwright.Stock;
+using Ramwright.Workings;
 
 namespace Ramwright.Fabrication;
 
@@ -29,6 +30,9 @@ public abstract record Part
 
     /// <summary>Centres of gravity of those whose place in the press is known, m, about the frame's own origin; the rest are not placed.</summary>
     public IReadOnlyList<Vector> Places { get; init; } = [];
+
+    /// <summary>Writes down how its size was reckoned; null where nothing was.</summary>
+    public Action<Working>? Work { get; init; }
 
     /// <summary>What else the maker of it must know.</summary>
     public IReadOnlyList<string> Notes { get; init; } = [];

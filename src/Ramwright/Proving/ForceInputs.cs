@@ -90,7 +90,7 @@ internal sealed class ForceInputs
     private LineFit? Cell(double top)
     {
         Reading[] read = [.. _book.Of(ReadingKind.Load).Where(r => r.Way != Way.Down && r.Pressure is not null)];
-        if (read.Length < 3)
+        if (read.Length < 3 || read.Max(r => r.Pressure!.Value) - read.Min(r => r.Pressure!.Value) < 0.1 * top)
             return null;
         if (read.Max(r => r.Pressure!.Value) < 0.8 * top)
         {

@@ -15,8 +15,8 @@ internal static class PlanMeasures
         {
             new("bore", "bore by inside micrometer or calliper, three times turned by a third; rod the same, before it is put together or off the maker's sheet"),
             new("creep", rig.Frame.Horizontal
-                ? "seal friction: creep out and back against the same steady load, as a spring, twice with unlike loads: slow-out and slow-back"
-                : "seal friction: hang a known weight on the ram or let it lift one, creep up and down: slow-out and slow-back, three times"),
+                ? "seal friction: creep out and back against the same steady load, as a spring: slow-out and slow-back, three times. Under three unlike loads, the heaviest near half the rating, nothing has to be guessed"
+                : "seal friction: hang a known weight on the ram or let it lift one, creep up and down: slow-out and slow-back, three times. Under three unlike loads (springs, a jack), the heaviest near half the rating, nothing has to be guessed"),
             new("timed", $"pump: time the ram over a measured length at no load and, against soft work, at about a third, two thirds and nine tenths of {Readout.Text(check.Power.TruePressure, Dimension.Pressure, units, 2)}: time-out with pressure and travel"),
             new("top-pressure", $"when the test is passed, relief or regulator back at its setting for use: ram dead against the block, five times from nothing: top-pressure. Not above {Readout.Text(rating, Dimension.Pressure, units)}"),
             new("leak-down", "at the proof's dwell and again at the rating: valve shut, pump off, write how far the pressure fell over ten minutes, with the oil's temperature before and after: one degree colder looks like a leak"),

@@ -67,6 +67,10 @@ internal static class ClosedFrameSolid
                     }
                 }
 
+            if (joint is RigBoltedJoint through && joint.Fit == BeamFit.Lapped && frame.Upright.Shape is Pair { ToesTogether: false })
+                foreach (int side in (int[])[-1, 1])
+                    drawing.Spacer([.. uprights.Where(u => Math.Sign(drawing.Parts[u].Blocks[0].Middle(0)) == side)], through, side * half, z,
+                        z - beam.Shape.Properties.Bottom, z + beam.Shape.Properties.Top);
             if (joint is not RigWeldedJoint { Gusset: null } weld)
                 return;
             double leg = weld.Weld.Kind == WeldKind.Fillet ? weld.Weld.Throat * Math.Sqrt(2) : 0;

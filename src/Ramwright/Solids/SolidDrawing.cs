@@ -11,6 +11,7 @@ internal sealed class SolidDrawing
     private const double UsualBolster = 0.05;
     private readonly List<SolidPart> _parts = [];
     private readonly List<(Piece Piece, IReadOnlyList<(Cuboid Box, bool IsWeb)> Boxes)?> _pieces = [];
+    private readonly Dictionary<int, double> _yields = [];
     private readonly List<Bond> _bonds = [];
     private readonly SortedSet<string> _notes = [];
     private readonly List<WeldToe> _toes = [];
@@ -18,7 +19,7 @@ internal sealed class SolidDrawing
     public IReadOnlyList<SolidPart> Parts => _parts;
     public IReadOnlyList<Bond> Bonds => _bonds;
     public IReadOnlyList<WeldToe> Toes => _toes;
-    public IReadOnlyList<double?> Yields => [.. _pieces.Select(p => p?.Piece.Member.Fy)];
+    public IReadOnlyList<double?> Yields => [.. _pieces.Select((p, i) => p?.Piece.Member.Fy ?? (_yields.TryGetValue(i, out double fy) ? fy : null))];
     public IReadOnlyList<string> Notes => [.. _notes];
 
     public void Note(string note) => _notes.Add(note);
@@ -43,6 +44,13 @@ internal sealed class SolidDrawing
         _parts.Add(new SolidPart(name, blocks));
         _pieces.Add(null);
         return _parts.Count - 1;
+    }
+
+    /// <summary>Adds a part that is no piece of a member, of a known yield strength.</summary>
+    public int Add(string name, double yield, IReadOnlyList<Cuboid> blocks)
+    {
+        _yields[_parts.Count] = yield;
+        return Add(name, [.. blocks]);
     }
 
     /// <summary>Cuts boxes out of a part.</summary>
@@ -81,7 +89,7 @@ internal sealed class SolidDrawing
         if (faces.Length == 0)
             return;
         double y = faces[0].Where.Y0;
-        if (!faces.Any(f => f.Where.Holds(x - joint.Pitch * (along - 1) / 2, y, z - joint.Gauge * (up - 1) / 2)))
+        if (_pieces[b] is not null && !faces.Any(f => f.Where.Holds(x - joint.Pitch * (along - 1) / 2, y, z - joint.Gauge * (up - 1) / 2)))
             b = Packing(a, b, y, x, z);
         for (int i = 0; i < along; i++)
             for (int j = 0; j < up; j++)
@@ -91,6 +99,27 @@ internal sealed class SolidDrawing
             }
 
         Note("Bolted faces hold together on a square as large as the washer's face round each bolt, and nowhere else: friction between would make them stiffer.");
+    }
+
+    /// <summary>Ties the halves of what is clasped: the bolts go through both, with a packing in the gap, as thick as the gap and as wide as the webs.</summary>
+    public void Spacer(IReadOnlyList<int> halves, RigBoltedJoint joint, double x, double z, double low, double high)
+    {
+        if (halves.Count != 2)
+            return;
+        (int front, int back) = _parts[halves[0]].Blocks.Min(b => b.Y0) < _parts[halves[1]].Blocks.Min(b => b.Y0) ? (halves[0], halves[1]) : (halves[1], halves[0]);
+        double from = _parts[front].Blocks.Max(b => b.Y1), to = _parts[back].Blocks.Min(b => b.Y0);
+        if (to - from > GridPlanes.Same)
+        {
+            Cuboid web = _pieces[front]!.Value.Boxes.Where(w => w.IsWeb).Select(w => w.Box).First();
+            int packing = Add($"packing between the halves of {_pieces[front]!.Value.Piece.Name}", new Cuboid(web.X0, web.X1, from, to, Math.Max(low, web.Z0), Math.Min(high, web.Z1)));
+            Bolt(front, packing, joint, x, z);
+            Bolt(back, packing, joint, x, z);
+            Note("Between the halves of what bolts clasp there is taken to be a packing, held by the same bolts.");
+        }
+        else
+        {
+            Bolt(front, back, joint, x, z);
+        }
     }
 
     // where bolts pass between the flanges of what is clasped, a packing fills the place from the beam's face to the web

@@ -8,7 +8,7 @@ namespace Ramwright.Solids;
 
 /// <summary>
 /// A frame on tie rods as a solid: each rod a bar of four sides with the area and, across the press, the second moment of the round of its thread's stress area, free in a square
-/// hole; its outer nuts are one with the faces under them. No preload.
+/// hole; its nuts are one with the faces under them.
 /// </summary>
 internal static class TieRodSolid
 {
@@ -36,6 +36,7 @@ internal static class TieRodSolid
 
         RigTieRod rod = frame.Rod;
         double d = rod.StressDiameter, D = rod.Thread.D, hole = ScrewThread.UsualHole(D) * Square / 2, nut = RodJoint.WasherFace * D * Square / 2;
+        bool clamped = rod.Seat == RodSeat.Nut && rod.PreloadLeast > 0;
         double[] depths = frame.RodsDeep > 0 ? [-frame.RodsDeep / 2, frame.RodsDeep / 2] : [0];
         foreach (int side in (int[])[-1, 1])
             foreach (double y in depths)
@@ -43,17 +44,30 @@ internal static class TieRodSolid
                 double x = side * frame.RodsAcross / 2;
                 Cuboid Round(double across, double deep, double from, double to) => new(x - across, x + across, y - deep, y + deep, from, to);
                 string where = $"{(side < 0 ? "left" : "right")}{(y < 0 ? " front" : y > 0 ? " back" : "")} tie rod";
-                int bar = drawing.Add(where, Round(d * Math.Sqrt(3) / 4, Math.PI * d / (4 * Math.Sqrt(3)), foot, top),
-                    Round(nut, nut, top, top + rod.NutHeight), Round(nut, nut, foot - rod.NutHeight, foot));
+                var blocks = new List<Cuboid> { Round(nut, nut, top, top + rod.NutHeight), Round(nut, nut, foot - rod.NutHeight, foot) };
+                (double low, double high) = (b.Top + rod.FreeThread, height - c.Bottom - rod.FreeThread);
+                if (rod.Shank is { } shank && shank < hole * 2 && high - low > D)
+                    blocks.AddRange([Bar(d, foot, low), Bar(shank, low, high), Bar(d, high, top)]);
+                else
+                    blocks.Add(Bar(d, foot, top));
+                Cuboid Bar(double size, double from, double to) => Round(size * Math.Sqrt(3) / 4, Math.PI * size / (4 * Math.Sqrt(3)), from, to);
+                if (clamped)
+                    blocks.AddRange([Round(nut, nut, b.Top, b.Top + rod.NutHeight), Round(nut, nut, height - c.Bottom - rod.NutHeight, height - c.Bottom)]);
+                int bar = drawing.Add(where, rod.Proof, blocks);
                 foreach (int part in ends)
                 {
                     drawing.Cut(part, [Round(hole, hole, double.NegativeInfinity, double.PositiveInfinity)]);
-                    bool high = drawing.Parts[part].Blocks[0].Middle(2) > height / 2;
-                    drawing.JoinIn(bar, part, Cuboid.Everywhere with { Z0 = high ? top : foot, Z1 = high ? top : foot });
+                    bool above = drawing.Parts[part].Blocks[0].Middle(2) > height / 2;
+                    drawing.JoinIn(bar, part, Cuboid.Everywhere with { Z0 = above ? top : foot, Z1 = above ? top : foot });
+                    double inner = above ? height - c.Bottom : b.Top;
+                    if (clamped)
+                        drawing.JoinIn(bar, part, Cuboid.Everywhere with { Z0 = inner, Z1 = inner });
                 }
             }
 
-        drawing.Note("Rods are drawn four-sided, threaded throughout and without preload, held by their outer nuts; inner nuts, sleeves and washers are left out.");
+        drawing.Note(clamped
+            ? "Rods are drawn four-sided; crown and bed are clamped between nuts whose preload is taken to last: outer and inner nuts are one with the faces they stand on."
+            : "Rods are drawn four-sided and without preload, held by their outer nuts; inner nuts, sleeves and washers are left out.");
         IReadOnlyList<DieFace> upper = drawing.Die(frame.Crown, height - c.Bottom, -1, Under(frame.CrownPlate), null, "plate under the crown"), lower = drawing.Die(frame.Bed, b.Top, 1, Under(frame.BedPlate), frame.Bolster, "bolster");
         return new PressSolid(drawing.Parts, drawing.Bonds, upper, lower, drawing.Notes)
         {

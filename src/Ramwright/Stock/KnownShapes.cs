@@ -9,11 +9,11 @@ internal sealed class KnownShapes
 {
     private const int Most = 1024, LongestText = 100;
 
-    private readonly ConcurrentDictionary<(string Text, double Apart), Shape> _read = new();
+    private readonly ConcurrentDictionary<(string Text, double? Apart), Shape> _read = new();
     private readonly ConcurrentDictionary<Shape, Shape> _shapes = new();
 
     /// <summary>What was read from these words before.</summary>
-    public bool TryRead(string text, double? apart, [NotNullWhen(true)] out Shape? shape) => _read.TryGetValue((text, apart ?? double.NaN), out shape);
+    public bool TryRead(string text, double? apart, [NotNullWhen(true)] out Shape? shape) => _read.TryGetValue((text, apart), out shape);
 
     /// <summary>Keeps what was read.</summary>
     public Shape Read(string text, double? apart, Shape shape)
@@ -22,7 +22,7 @@ internal sealed class KnownShapes
             return shape;
         if (_read.Count >= Most)
             _read.Clear();
-        return _read.GetOrAdd((text, apart ?? double.NaN), shape);
+        return _read.GetOrAdd((text, apart), shape);
     }
 
     /// <summary>The first shape that was equal to this one.</summary>

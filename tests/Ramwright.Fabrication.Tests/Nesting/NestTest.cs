@@ -36,6 +36,7 @@ public class NestTest
         Assert.Equal(plates.Sum(p => p.Count), nest.Nests.Sum(n => n.Parts.Count) + nest.Without.Sum(w => w.Count));
         Assert.Empty(nest.Without);
         Assert.InRange(nest.Filled, 0, nest.Bound + 1e-9);
+        Assert.All(nest.Nests, n => Assert.InRange(n.Taken, n.Filled - 1e-9, 1));
     }, iter: 25, threads: 1);
 
     [Fact]

@@ -4,6 +4,7 @@ using Ramwright.Frame;
 using Ramwright.Geometry;
 using Ramwright.Presses;
 using Ramwright.Stock;
+using Ramwright.Workings;
 
 namespace Ramwright.Tests.Fabrication.Parts;
 
@@ -47,6 +48,25 @@ public class PartListTest
         Assert.All(list.Parts.Where(p => p.Origin == PartOrigin.Proposed && p is not BoughtPart), p => Assert.NotEmpty(p.Rule));
         Assert.True(list.Lifting.Mass >= list.Lifting.Placed && list.Lifting.Placed > 0);
         Assert.NotEmpty(list.Lifting.Cautions);
+    }
+
+    [Theory, MemberData(nameof(Examples))]
+    public void WhatWasReckonedIsShownAndFollowsFromItsText(string example)
+    {
+        int shown = 0;
+        foreach (Part part in PartList.Of(Example(example)).Parts.Where(p => p.Work is not null))
+        {
+            var working = new Working();
+            part.Work!(working);
+            WorkingCheck.Holds(working);
+            Assert.NotEmpty(working.Steps);
+            // what is proposed is no thinner than what it was reckoned to need
+            if (part is PlatePart { Bends.Count: 0 } plate)
+                Assert.True(plate.Thickness >= working.Steps[^1].Si, $"{part.Name}: {plate.Thickness} m, {working.Steps[^1].Si} m reckoned");
+            shown++;
+        }
+
+        Assert.True(shown > 0 || example.StartsWith("drainage", StringComparison.Ordinal), "nothing was reckoned");
     }
 
     [Fact]

@@ -41,6 +41,20 @@ public class PlateTest
     public void AHoleWithoutRoomForTheCutIsRefused() => Assert.Throws<ArgumentOutOfRangeException>(() => LoopOffset.ToTheRight(Loops.Circle(0.004).AsHole(), 0.003));
 
     [Fact]
+    public void APlateWithSuchAHoleIsCutTrueToSizeThereAndThatIsSaid()
+    {
+        PlateHole[] holes = [new PlateHole(0, 0, 0.004, "wire"), new PlateHole(0.05, 0, 0.03, "bolt")];
+        PlatePart plate = Puzzle.Plate("P1", Loops.Rectangle(-0.1, 0.1, -0.1, 0.1)) with { Thickness = 0.003, Holes = holes, Outline = PlateShape.Rectangle(0.2, 0.2, holes) };
+        var style = new CutStyle(Kerf: 0.006);
+
+        CutMove[] cuts = [.. PlateCuts.Of(plate, style).Moves.Where(m => m.Layer == CutLayer.CutInside)];
+
+        Assert.Equal([-Math.PI * 0.002 * 0.002, -Math.PI * 0.012 * 0.012], cuts.Select(c => Math.Round(LoopOffset.SignedArea(c.Points), 12)), (a, b) => Math.Abs(a - b) < 1e-9);
+        Assert.Contains("wide", Assert.Single(PlateAdvice.Of(plate, style: style)), StringComparison.Ordinal);
+        Assert.Empty(PlateAdvice.Of(plate, style: style with { Kerf = 0.002 }));
+    }
+
+    [Fact]
     public void AHoleFinerThanThePlateIsThickIsWarnedOf()
     {
         PlateHole[] holes = [new PlateHole(0, 0, 0.018, "bolt M16")];

@@ -21,6 +21,9 @@ public static class Committed
         All.Value.TryGetValue((study.Id, mesh), out Answer? answer) ? answer
             : throw new InvalidOperationException($"docs/solids.csv has no {study.Id} ({mesh}): renew it with RAMWRIGHT_SOLIDS=renew");
 
+    /// <summary>Whether there is one.</summary>
+    public static bool Has(Study study, string mesh) => All.Value.ContainsKey((study.Id, mesh));
+
     /// <summary>Writes the file afresh.</summary>
     public static void Write(IEnumerable<(Study Study, string Mesh, Answer Answer)> answers, string version)
     {

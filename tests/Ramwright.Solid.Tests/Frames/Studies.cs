@@ -10,7 +10,7 @@ public static class Studies
         Slotted = "open front, through a slot", OnFace = "open front, on the face", Rods = "on tie rods", Lines = "free, by points and bars";
 
     /// <summary>Those that are solved with finer bricks too.</summary>
-    public static IReadOnlyList<string> Refined { get; } = ["C-01", "C-06", "T-01", "O-01", "O-06"];
+    public static IReadOnlyList<string> Refined { get; } = ["C-01", "C-02", "C-06", "C-09", "C-16", "T-01", "T-04", "O-01", "O-03", "O-06", "O-10"];
 
     /// <summary>Those that are turned from front to back too, and how near the beams must come.</summary>
     public static IReadOnlyDictionary<string, double> Rolled { get; } = new Dictionary<string, double>

@@ -10,7 +10,6 @@ internal sealed class ColumnSimplex
     private readonly double[][] _inverse;
     private readonly double[] _level, _cost;
     private readonly List<(double[] Column, double Cost)> _columns = [];
-    private readonly int[] _basis;
     private readonly int _rows;
 
     /// <param name="need">Right-hand sides, none below zero.</param>
@@ -21,13 +20,11 @@ internal sealed class ColumnSimplex
         _rows = need.Length;
         _level = (double[])need.Clone();
         _cost = new double[_rows];
-        _basis = new int[_rows];
         _inverse = new double[_rows][];
         for (int i = 0; i < _rows; i++)
         {
             // unmet need, or spare bars
             _columns.Add((Unit(i, 1), i < atLeast ? missing : 0));
-            _basis[i] = i;
             _cost[i] = _columns[i].Cost;
             _inverse[i] = Unit(i, 1);
         }
@@ -114,7 +111,7 @@ internal sealed class ColumnSimplex
             _level[i] = Math.Max(0, _level[i] - step[i] * least);
         }
 
-        (_basis[leave], _cost[leave]) = (enter, _columns[enter].Cost);
+        _cost[leave] = _columns[enter].Cost;
         return true;
     }
 }

@@ -61,11 +61,21 @@ public sealed record NestPlan(IReadOnlyList<NestGroup> Groups)
         Nest[] nests =
         [
             .. laid.OfType<Placement>().GroupBy(p => p.Sheet).OrderBy(g => g.Key).Select(g => new Nest(there[g.Key].Sheet, there[g.Key].Copy,
-                [.. g.Select(p => new NestedPart(parts[kindOf[p.Item]], new PlateTurn(p.Shape.Angle, p.At.X, p.At.Y)))])),
+                [.. g.Select(p => new NestedPart(parts[kindOf[p.Item]], new PlateTurn(p.Shape.Angle, p.At.X, p.At.Y)))])
+            {
+                Taken = Taken(g.Select(p => p.Shape), there[g.Key].Table, cutting),
+            }),
         ];
         List<(PlatePart, int)> without = [.. parts.Select((p, k) => (p, laid.Select((l, i) => (l, i)).Count(t => t.l is null && kindOf[t.i] == k))).Where(w => w.Item2 > 0)];
         double room = there.Where(t => !t.Sheet.Buy).Sum(t => t.Table.Area);
         return new NestGroup(parts[0].Thickness, parts[0].Steel, nests, without, sheets.Count > 0, room);
+    }
+
+    // every part claims half the gap round it, and half a gap less of the sheet's edge is out of bounds
+    private static double Taken(IEnumerable<NestShape> shapes, NestSheet sheet, RigCutting cutting)
+    {
+        double half = cutting.PartGap / 2, room = NestShape.Wider(sheet.Polygon, (half - cutting.EdgeGap) / 1.003).Area;
+        return room > 0 ? Math.Min(1, shapes.Sum(s => half > 0 ? NestShape.Wider(s.Polygon, half / 1.003).Area : s.Area) / room) : 1;
     }
 
     /// <summary>Sheets of one kind that are opened at most where as many as wanted can be bought.</summary>
@@ -101,6 +111,9 @@ public sealed record NestGroup(
 /// <param name="Parts">What is cut.</param>
 public sealed record Nest(RigSheet Sheet, int Copy, IReadOnlyList<NestedPart> Parts)
 {
+    /// <summary>Share of the room that the gaps leave which is taken: every part with half a gap round it, of the sheet less its edge. No nest can have more than 1.</summary>
+    public double Taken { get; init; }
+
     /// <summary>Area within the edges of its parts, m².</summary>
     public double PartArea => Parts.Sum(p => EdgeArea(p.Part));
 

@@ -15,7 +15,8 @@ public static class PlateAdvice
     /// <summary>Warnings, in words; none where all holes and webs are as wide as the plate is thick.</summary>
     /// <param name="plate">The plate.</param>
     /// <param name="units">Units to read.</param>
-    public static IReadOnlyList<string> Of(PlatePart plate, UnitSystem units = UnitSystem.Metric)
+    /// <param name="style">How its cuts are drawn; null where they are drawn true to size.</param>
+    public static IReadOnlyList<string> Of(PlatePart plate, UnitSystem units = UnitSystem.Metric, CutStyle? style = null)
     {
         ArgumentNullException.ThrowIfNull(plate);
         string Mm(double x) => Readout.Text(x, Dimension.Length, units);
@@ -29,6 +30,8 @@ public static class PlateAdvice
         double web = LeastWeb(plate);
         if (web < plate.Thickness * (1 - 1e-9))
             all.Add($"Only {Mm(web)} of steel stands between two cuts in plate {Mm(plate.Thickness)} thick: it may warp or burn through; cut one of them last and let it cool, or drill.");
+        if (style is { Kerf: > 0 } && plate.Outline.Loops.Any(l => !PlateCuts.HasRoom(l, style)))
+            all.Add($"Not every cut has room for a kerf of {Mm(style.Kerf)}: those are drawn true to size and will come out wide.");
         return all;
     }
 

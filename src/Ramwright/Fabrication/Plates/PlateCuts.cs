@@ -47,10 +47,28 @@ public static class PlateCuts
         {
             CutLayer layer = LoopOffset.SignedArea(loops[i]) < 0 ? CutLayer.CutInside : CutLayer.CutOutside;
             // the scrap lies to the right of every loop: outer ones run anticlockwise, holes clockwise
-            IReadOnlyList<Corner> path = style.Kerf > 0 ? LoopOffset.ToTheRight(loops[i], style.Kerf / 2) : loops[i];
+            IReadOnlyList<Corner> path = Path(loops[i], style);
             if (style.Lead > 0 && LeadIn.To(path, style.Lead, layer == CutLayer.CutInside) is { } lead)
                 yield return lead;
             yield return new CutMove(layer, path, Closed: true);
+        }
+    }
+
+    // a loop without room for the cut stays true to size: the advice says so
+    private static IReadOnlyList<Corner> Path(IReadOnlyList<Corner> loop, CutStyle style) =>
+        style.Kerf > 0 && HasRoom(loop, style) ? LoopOffset.ToTheRight(loop, style.Kerf / 2) : loop;
+
+    /// <summary>Whether a loop can be moved aside by half the width of the cut.</summary>
+    internal static bool HasRoom(IReadOnlyList<Corner> loop, CutStyle style)
+    {
+        try
+        {
+            double area = LoopOffset.SignedArea(loop), moved = LoopOffset.SignedArea(LoopOffset.ToTheRight(loop, style.Kerf / 2));
+            return Math.Sign(area) == Math.Sign(moved) && moved > area;
+        }
+        catch (ArgumentOutOfRangeException)
+        {
+            return false;
         }
     }
 
