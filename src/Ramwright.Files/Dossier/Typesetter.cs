@@ -133,7 +133,13 @@ internal sealed class Typesetter
                 List(items);
                 break;
             case Facts facts:
-                Tell(facts);
+                foreach (FactSetter fact in facts.Rows.Select(row => new FactSetter(row, Width)))
+                {
+                    Keep(fact.Height);
+                    _y = fact.Set(Now, _y);
+                }
+
+                _y += 6;
                 break;
             case Grid grid:
                 _y = new GridSetter(grid, Width).Set(() => Now, _y, () => { Turn(); return _y; }) + 9;
@@ -142,7 +148,9 @@ internal sealed class Typesetter
                 Show(picture);
                 break;
             case StepLine step:
-                Step(step);
+                var setter = new StepSetter(step, Width);
+                Keep(setter.Height);
+                _y = setter.Set(Now, _y);
                 break;
             case NewPage:
                 if (_y > Leaf.Top)
@@ -214,27 +222,6 @@ internal sealed class Typesetter
         _y += 4;
     }
 
-    private void Tell(Facts facts)
-    {
-        double name = 118, value = 132;
-        foreach ((string what, string is_, string remark) in facts.Rows)
-        {
-            IReadOnlyList<string> names = Wrapping.Lines(what, name - 6, Body), values = Wrapping.Lines(is_, remark.Length > 0 ? value - 6 : Width - name, Body, true);
-            IReadOnlyList<string> remarks = remark.Length > 0 ? Wrapping.Lines(remark, Width - name - value, Small) : [];
-            double tall = Math.Max(Math.Max(names.Count, values.Count) * Leading, remarks.Count * SmallLeading + 2);
-            Keep(tall);
-            for (int i = 0; i < names.Count; i++)
-                Now.Text(names[i], Leaf.Left, _y + i * Leading + Body, Body, grey: true);
-            for (int i = 0; i < values.Count; i++)
-                Now.Text(values[i], Leaf.Left + name, _y + i * Leading + Body, Body, heavy: true);
-            for (int i = 0; i < remarks.Count; i++)
-                Now.Text(remarks[i], Leaf.Left + name + value, _y + i * SmallLeading + Body, Small, grey: true);
-            _y += tall + 1.5;
-        }
-
-        _y += 6;
-    }
-
     /// <summary>Size on paper over its own size: one, but for what may be made smaller.</summary>
     private double Scale(Picture picture) => picture.Shrinks ? Math.Min(1, Math.Min(Width / (picture.Sheet.Width * PdfSheet.Mm), 330 / (picture.Sheet.Height * PdfSheet.Mm))) : 1;
 
@@ -266,32 +253,5 @@ internal sealed class Typesetter
         }
 
         _y += 6;
-    }
-
-    private void Step(StepLine s)
-    {
-        const double indent = 22;
-        string result = $"{s.Symbol} = {s.Result}";
-        double room = Width - indent;
-        IReadOnlyList<string> formula = s.Formula.Length > 0 ? Wrapping.Lines($"{s.Symbol} = {s.Formula}", room, Small) : [];
-        IReadOnlyList<string> with = s.With.Length > 0 ? Wrapping.Lines("with " + s.With, room, Small) : [], source = Wrapping.Lines(s.Source, room, Small - 0.6);
-        IReadOnlyList<string> meaning = Wrapping.Lines(s.Meaning, room - Faces.Width(Faces.Fit(result), Small, true) - 12, Small);
-        Keep((meaning.Count + formula.Count + with.Count + source.Count) * SmallLeading + 2);
-        Now.Text($"{s.Number}", Leaf.Left + indent - 6, _y + Small, Small, grey: true, right: true);
-        Now.Formula(result, Leaf.Left + Width, _y + Small, Small, heavy: true, right: true);
-        Put(meaning, false, Small);
-        Put(formula, false, Small);
-        Put(with, true, Small);
-        Put(source, true, Small - 0.6);
-        _y += 3;
-
-        void Put(IReadOnlyList<string> lines, bool grey, double size)
-        {
-            foreach (string line in lines)
-            {
-                Now.Formula(line, Leaf.Left + indent, _y + Small, size, grey: grey);
-                _y += SmallLeading;
-            }
-        }
     }
 }

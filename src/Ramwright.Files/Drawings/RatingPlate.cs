@@ -40,7 +40,7 @@ public static class RatingPlate
         (string Name, string Value)[] rows =
         [
             ("gauge reads there", T(reading, Dimension.Pressure)),
-            ("relief valve", rig.Pump.Relief is { } relief ? "sealed at " + T(relief, Dimension.Pressure) : Line),
+            ("relief valve", Relief(check, T)),
             ("stroke; daylight", $"{T(rig.Cylinder.Stroke, Dimension.Length)}; {T(rig.Frame.Daylight, Dimension.Length)}"),
             ("work off centre at most", $"{T(rig.Loading.Across, Dimension.Length)} aside, {T(rig.Loading.Deep, Dimension.Length)} to front or back"),
             ("mass, oil not counted", mass is { } kg ? T(kg, Dimension.Mass) : Line),
@@ -59,6 +59,15 @@ public static class RatingPlate
         Say("Oil under pressure pierces skin: go to hospital at once. Never a hand under the ram.", Wide / 2, 10.6, 1.75, Anchor.Middle);
         Say("Nothing loose under it; stand aside. Over the safe force it can break and throw.", Wide / 2, 7.2, 1.75, Anchor.Middle);
         return new Sheet($"{rig.Name}: rating plate", Wide, Tall, marks);
+    }
+
+    /// <summary>The relief valve's setting; where that lets more through than the press is safe to, the setting it must have.</summary>
+    private static string Relief(PressCheck check, Func<double, Dimension, string> T)
+    {
+        double safe = check.Ladder.Rungs.Where(r => r.MustSurvive).Select(r => r.SafeTo).DefaultIfEmpty(double.PositiveInfinity).Min() / check.Power.Areas.Force;
+        double? relief = check.Rig.Pump.Relief;
+        bool enough = check.AgainstMostPossible == Verdict.Holds || relief <= safe * (1 + 1e-9);
+        return enough ? relief is { } set ? "sealed at " + T(set, Dimension.Pressure) : Line : "set and seal at or below " + T(Down(safe), Dimension.Pressure);
     }
 
     /// <summary>What is stamped in by hand.</summary>

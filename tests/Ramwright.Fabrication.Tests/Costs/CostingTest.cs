@@ -1,5 +1,7 @@
 using Ramwright.Fabrication;
+using Ramwright.Fabrication.Bars;
 using Ramwright.Fabrication.Costs;
+using Ramwright.Fabrication.Nesting;
 using Ramwright.Fabrication.Welding;
 using Ramwright.Ladders;
 
@@ -27,11 +29,11 @@ public class CostingTest
 
         """;
 
-    private static (CostSheet Sheet, PartList Parts) Sheet(string said, IReadOnlyDictionary<string, double>? remnants = null)
+    private static (CostSheet Sheet, PartList Parts) Sheet(string said, FromRack? rack = null)
     {
         PressCheck check = Tests.Presses.Check("wherry-yard", ("jobs:\n", said));
         PartList parts = PartList.Of(check.Rig);
-        return (Costing.Of(check, parts, WeldPlan.Of(check), remnants), parts);
+        return (Costing.Of(check, parts, WeldPlan.Of(check), rack ?? FromRack.Nothing), parts);
     }
 
     [Fact]
@@ -68,8 +70,25 @@ public class CostingTest
         (CostSheet bought, PartList parts) = Sheet(Said);
         Part one = parts.Lengths.First();
         double all = one.Count * one.Mass!.Value;
-        (CostSheet half, _) = Sheet(Said, new Dictionary<string, double> { [one.Mark] = all / 2 });
+        (CostSheet half, _) = Sheet(Said, FromRack.Nothing with { Own = new Dictionary<string, double> { [one.Mark] = all / 2 } });
         Near.Relative(bought.Outlay - all / 2 * (2 - 0.25), half.Outlay, 1e-9);
+    }
+
+    [Fact]
+    public void WholeBarsAndSheetsThatAreBoughtArePaidForWhole()
+    {
+        PressCheck check = Tests.Presses.Check("wherry-yard", ("jobs:\n", Said));
+        PartList parts = PartList.Of(check.Rig);
+        // one bar of 6 m for each pair of crown and bed, bought; nothing else listed
+        var rig = check.Rig with { Bars = [.. check.Rig.Bars.Where(b => b.Buy && b.Section.Name == "UPN 220")], Sheets = [] };
+        Assert.Single(rig.Bars);
+        var rack = FromRack.Of(BarPlan.Of(parts, rig), NestPlan.Of(parts, rig));
+        double pieces = parts.Lengths.Where(l => l.Section.Name == "UPN 220").Sum(l => l.Count * l.Mass!.Value), bar = 6 * rig.Bars[0].Section.Mass;
+        Assert.Empty(rack.Own);
+        Near.Relative(bar - pieces, Assert.Single(rack.Over).Mass, 1e-9);
+        CostSheet sheet = Costing.Of(check, parts, WeldPlan.Of(check), rack);
+        double others = parts.Parts.Where(p => p is not BoughtPart && !(p is LengthPart { Section.Name: "UPN 220" })).Sum(p => p.Count * p.Mass!.Value);
+        Near.Relative(2 * (bar + others), sheet.Of(CostGroup.Steel), 1e-9);
     }
 
     [Fact]

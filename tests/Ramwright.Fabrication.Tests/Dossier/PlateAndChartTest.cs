@@ -64,6 +64,20 @@ public class PlateAndChartTest
         }
     }
 
+    [Theory, MemberData(nameof(Examples))]
+    public void ThePlateNamesAReliefSettingThatKeepsWhatCanBreakSafe(string example)
+    {
+        PressCheck check = Tests.Presses.Check(example);
+        string said = RatingPlate.Of(check, 300).Marks.OfType<Lettering>().SkipWhile(l => l.Text != "relief valve").Skip(1).First().Text;
+        double safe = check.Ladder.Rungs.Where(r => r.MustSurvive).Min(r => r.SafeTo) / check.Power.Areas.Force;
+        Assert.Matches("bar|____", said);
+        if (check.AgainstMostPossible == Verdict.Holds)
+            return;
+        Assert.StartsWith("set and seal at or below", said, StringComparison.Ordinal);
+        Assert.True(QuantityText.TryRead(said["set and seal at or below ".Length..], Dimension.Pressure, out Quantity p, out _));
+        Assert.True(p.Si <= safe * (1 + 1e-9) && p.Si > 0.98 * safe);
+    }
+
     [Fact]
     public void ThePlateIsCutOnceAllRoundAndDrilledFourTimes()
     {

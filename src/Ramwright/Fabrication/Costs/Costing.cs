@@ -14,16 +14,19 @@ public static class Costing
     /// <param name="check">The press.</param>
     /// <param name="parts">Its parts.</param>
     /// <param name="welds">Its weld plan.</param>
-    /// <param name="fromRemnants">Mass of a part's pieces that are cut from what lies in the workshop, kg, by its mark; null where nothing is.</param>
-    public static CostSheet Of(PressCheck check, PartList parts, WeldPlan welds, IReadOnlyDictionary<string, double>? fromRemnants = null)
+    /// <param name="rack">What of the steel lies there already, and what is left over of what is bought.</param>
+    public static CostSheet Of(PressCheck check, PartList parts, WeldPlan welds, FromRack rack)
     {
         ArgumentNullException.ThrowIfNull(check);
         ArgumentNullException.ThrowIfNull(parts);
         ArgumentNullException.ThrowIfNull(welds);
+        ArgumentNullException.ThrowIfNull(rack);
         Prices prices = check.Rig.Costs;
         var lines = new List<CostLine>();
         foreach (Part part in parts.Parts.Where(p => p is not BoughtPart))
-            Steel(lines, part, fromRemnants?.GetValueOrDefault(part.Mark) ?? 0, prices);
+            Steel(lines, part, rack.Own.GetValueOrDefault(part.Mark), prices);
+        foreach ((string what, double mass) in rack.Over)
+            lines.Add(new CostLine(CostGroup.Steel, $"left over of {what}", mass, "kg", prices.SteelPerKg, "paid for, and yours to keep"));
         var used = new HashSet<BoughtThing>();
         foreach (BoughtPart part in parts.Bought)
             lines.Add(Bought(part, prices, used));

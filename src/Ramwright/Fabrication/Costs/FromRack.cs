@@ -3,18 +3,41 @@ using Ramwright.Fabrication.Nesting;
 
 namespace Ramwright.Fabrication.Costs;
 
-/// <summary>How much of each part comes from what lies in the workshop.</summary>
-public static class FromRack
+/// <summary>What of the steel lies in the workshop already, and what is bought and left over.</summary>
+/// <param name="Own">Mass of each part that is cut from what lies there, kg, by the part's mark.</param>
+/// <param name="Over">Left over of whole bars and sheets that are bought: what it is, and its mass, kg.</param>
+public sealed record FromRack(IReadOnlyDictionary<string, double> Own, IReadOnlyList<(string What, double Mass)> Over)
 {
-    /// <summary>Mass by the part's mark, kg: pieces sawn from bars and cut from sheets that need not be bought.</summary>
+    /// <summary>Nothing lies there, and everything is bought cut to size.</summary>
+    public static readonly FromRack Nothing = new(new Dictionary<string, double>(), []);
+
+    /// <summary>By the plans of sawing and cutting. Where the file lists no bar or sheet for a part, the merchant is taken to cut it to size.</summary>
     /// <param name="bars">The sawing plan.</param>
     /// <param name="nests">The nests.</param>
-    public static IReadOnlyDictionary<string, double> Of(BarPlan bars, NestPlan nests)
+    public static FromRack Of(BarPlan bars, NestPlan nests)
     {
         ArgumentNullException.ThrowIfNull(bars);
         ArgumentNullException.ThrowIfNull(nests);
         IEnumerable<Part> sawn = bars.Groups.SelectMany(g => g.Bars).Where(b => !b.Bar.Buy).SelectMany(b => b.Pieces);
         IEnumerable<Part> cut = nests.Groups.SelectMany(g => g.Nests).Where(n => !n.Sheet.Buy).SelectMany(n => n.Parts).Select(p => p.Part);
-        return sawn.Concat(cut).GroupBy(p => p.Mark).ToDictionary(g => g.Key, g => g.Sum(p => p.Mass ?? 0));
+        var over = new List<(string, double)>();
+        foreach (BarGroup group in bars.Groups.Where(g => !g.Assumed))
+            Add($"{group.Section.Name}, {Metres(group)} in whole bars", group.Bars.Where(b => b.Bar.Buy).Sum(b => b.Bar.Length * group.Section.Mass - b.Pieces.Sum(p => p.Mass ?? 0)));
+        foreach (NestGroup group in nests.Groups)
+        {
+            Nest[] bought = [.. group.Nests.Where(n => n.Sheet.Buy)];
+            Add($"plate {1000 * group.Thickness:0.#} mm, {bought.Length} whole {(bought.Length == 1 ? "sheet" : "sheets")}",
+                bought.Sum(n => n.SheetArea * group.Thickness * Stock.Steel.Density - n.Parts.Sum(p => p.Part.Mass ?? 0)));
+        }
+
+        return new FromRack(sawn.Concat(cut).GroupBy(p => p.Mark).ToDictionary(g => g.Key, g => g.Sum(p => p.Mass ?? 0)), over);
+
+        void Add(string what, double mass)
+        {
+            if (mass > 1e-6)
+                over.Add((what, mass));
+        }
     }
+
+    private static string Metres(BarGroup group) => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{group.Bought:0.##} m");
 }
