@@ -34,6 +34,14 @@ internal static class Screens
             await p.Locator("#job .stamp").GetByText("with care").WaitForAsync();
             await p.Locator("#jobs-title").EvaluateAsync("e => { e.scrollIntoView(); scrollBy(0, -30); }");
         }),
+        ("solid", "/press/railing-shop/solid", async p =>
+        {
+            await p.Locator(".solid-frame.ready").WaitForAsync();
+            await p.Locator("#solid-title").EvaluateAsync("e => { e.scrollIntoView(); scrollBy(0, -30); }");
+        }),
+        ("make", "/press/wherry-yard/make", async p => await p.Locator("main section").Nth(2).EvaluateAsync("e => { e.scrollIntoView(); scrollBy(0, -130); }")),
+        ("prove", "/press/wherry-yard/prove", async p => await p.Locator(".step").First.EvaluateAsync("e => { e.scrollIntoView(); scrollBy(0, -130); }")),
+        ("measured", "/press/wherry-yard/measured", async p => await p.Locator("main section").Nth(2).EvaluateAsync("e => { e.scrollIntoView(); scrollBy(0, -130); }")),
         ("compare", "/press/wherry-yard/compare", async p =>
         {
             await p.SelectOptionAsync("#against", "railing-shop");
