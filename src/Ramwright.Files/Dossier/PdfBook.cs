@@ -16,10 +16,7 @@ public static class PdfBook
         int front = LaidFront(book, pages).Count;
         var body = new Typesetter();
         foreach (Chapter chapter in book.Chapters)
-        {
-            pages[chapter] = front + body.Leaves.Count + 1;
-            body.Begin(chapter);
-        }
+            pages[chapter] = front + body.Begin(chapter);
 
         return Drawn(book, [.. LaidFront(book, pages), .. body.Leaves], pages, day);
     }

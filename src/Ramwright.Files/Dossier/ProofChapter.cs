@@ -24,7 +24,7 @@ internal static class ProofChapter
             new Heading("Dials"),
             new Items([.. plan.Points.Select(d => $"{Word(d.Name)}: {d.Says}")]),
             new Heading("Steps"),
-            new Grid([new("", 0.5, true), new("step", 2.9), new("gauge to", 1.2, true), new("gauge read", 1.1), new("hold", 0.8, true), new("dials should show; stop at", 2.6), new("dials read", 2.2), new("seen, heard", 1.7)],
+            new Grid([new("", 0.5, true), new("step", 2.6), new("gauge to", 1.1, true), new("gauge read", 1.1), new("hold", 0.9, true), new("dials should show; stop at", 3.5), new("dials read", 1.9), new("seen, heard", 1.5)],
                 [.. plan.Steps.Select(s => Step(p, s))]) { Ruled = true },
         };
         if (plan.Measures.Count > 0)

@@ -15,18 +15,25 @@ internal sealed class Typesetter
     private double Width => Now.Width - Leaf.Left - Leaf.Right;
     private double Floor => Now.Height - Leaf.Bottom;
 
-    /// <summary>Begins a chapter on a new page.</summary>
-    public void Begin(Chapter chapter)
+    /// <summary>Sets a chapter, on a new page unless the one before took next to nothing of its own.</summary>
+    /// <returns>The page it begins on, from 1.</returns>
+    public int Begin(Chapter chapter)
     {
         _chapter = chapter.Name;
         if (chapter.Blocks is [Picture { OwnPage: true }, ..])
         {
             // a drawing as large as the page bears its own title
+            int drawn = _leaves.Count + 1;
             Set(chapter.Blocks);
-            return;
+            return drawn;
         }
 
-        Turn();
+        bool goesOn = _leaves.Count > 0 && !Now.Landscape && _y < Leaf.Top + 90;
+        if (goesOn)
+            _y += 26;
+        else
+            Turn();
+        int page = _leaves.Count;
         foreach (string line in Wrapping.Lines(chapter.Name, Width, 17, true))
         {
             Now.Text(line, Leaf.Left, _y + 15, 17, heavy: true);
@@ -36,6 +43,7 @@ internal sealed class Typesetter
         Now.Rule(Leaf.Left, _y + 1, Now.Width - Leaf.Right, _y + 1, 0.9);
         _y += 14;
         Set(chapter.Blocks);
+        return page;
     }
 
     /// <summary>Begins the front page.</summary>

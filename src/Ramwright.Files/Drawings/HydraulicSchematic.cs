@@ -7,7 +7,7 @@ namespace Ramwright.Files.Drawings;
 /// <summary>The hydraulic circuit of a press, from the components that its file names; symbols after ISO 1219-1.</summary>
 public static class HydraulicSchematic
 {
-    private const double Wide = 172, Tall = 168, Main = 78;
+    private const double Wide = 172, Tall = 147, Main = 78, Down = 12;
 
     /// <summary>Draws it.</summary>
     /// <param name="check">The press.</param>
@@ -28,7 +28,7 @@ public static class HydraulicSchematic
             d.List("hoses and pipes", CircuitComponent.Open);
         d.List("filter", CircuitComponent.Open + ": the file names none; a return filter of 10 to 25 µm is common practice");
         d.List("oil", $"{check.Rig.Oil.Grade.Name}");
-        return new Circuit(new Sheet($"{check.Rig.Name}: hydraulic circuit", Wide, Tall, d.Symbols.Marks), d.Components);
+        return new Circuit(new Sheet($"{check.Rig.Name}: hydraulic circuit", Wide, Tall, [.. Moving.By(d.Symbols.Marks, 0, -Down)]), d.Components);
     }
 
     private static string Words(RigLine line, Draft d)
@@ -105,12 +105,12 @@ public static class HydraulicSchematic
     private static void Air(Draft d, RigAirPump air)
     {
         CircuitSymbols s = d.Symbols;
-        s.Shaft(14, 19, 14);
-        s.Motor(9, 14, 5);
-        s.Compressor(24, 14, 5);
-        s.Pipe((24, 19), (24, 27));
-        s.Receiver(24, 30.5);
-        s.Pipe((24, 34), (24, 44), (40.5, 44));
+        s.Shaft(14, 19, 20);
+        s.Motor(9, 20, 5);
+        s.Compressor(24, 20, 5);
+        s.Pipe((24, 25), (24, 29));
+        s.Receiver(24, 32.5);
+        s.Pipe((24, 36), (24, 44), (40.5, 44));
         s.Regulator(45, 44);
         s.Pipe((49.5, 44), (Main - 6.5, 44));
         s.Intensifier(Main, 44);
@@ -119,7 +119,7 @@ public static class HydraulicSchematic
         s.Pipe((Main + 3.2, 50.5), (Main + 3.2, 56), (Main, 56), (Main, 92));
         s.Check(Main, 62);
         RigCompressor c = air.Compressor;
-        d.Tag("compressor with receiver", $"{d.Text(c.Receiver, Dimension.Volume)}, starts at {d.Text(c.CutIn, Dimension.Pressure)}, stops at {d.Text(c.CutOut, Dimension.Pressure)}", 36, 23);
+        d.Tag("compressor with receiver", $"{d.Text(c.Receiver, Dimension.Volume)}, starts at {d.Text(c.CutIn, Dimension.Pressure)}, stops at {d.Text(c.CutOut, Dimension.Pressure)}", 36, 26);
         d.Tag("air regulator", $"set to {d.Text(air.AirPressure, Dimension.Pressure)}: this setting is the force", 45, 37);
         d.Tag("air-driven pump", $"{air.EffectiveRatio:0.#} to 1; {d.Text(air.FullFlow, Dimension.Flow)} at {d.Text(air.FullFlowAt, Dimension.Pressure)}", Main + 11, 36);
     }
