@@ -29,6 +29,15 @@ internal static class Screens
         }),
         ("off-centre", "/press/wherry-yard/off-centre", null),
         ("power", "/press/railing-shop/power", null),
+        ("prove", "/press/wherry-yard/prove", async p => await p.Locator("#step").EvaluateAsync("e => { e.scrollIntoView(); scrollBy(0, -130); }")),
+        ("measured", "/press/wherry-yard/measured", async p => await p.Locator("#force").EvaluateAsync("e => { e.scrollIntoView(); scrollBy(0, -130); }")),
+        ("softer", "/press/railing-shop/measured", async p => await p.Locator("#stiffness").EvaluateAsync("e => { e.scrollIntoView(); scrollBy(0, -130); }")),
+        ("faults", "/press/railing-shop/upkeep", async p =>
+        {
+            await p.Locator(".symptoms button").Nth(1).ClickAsync();
+            await p.Locator("#suspects").WaitForAsync();
+            await p.Locator("#faults-found").EvaluateAsync("e => { e.scrollIntoView(); scrollBy(0, -130); }");
+        }),
         ("compare", "/press/wherry-yard/compare", async p =>
         {
             await p.SelectOptionAsync("#against", "railing-shop");
