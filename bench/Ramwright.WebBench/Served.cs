@@ -37,6 +37,8 @@ internal sealed partial class Served : IAsyncDisposable
         string folder = Directory.CreateDirectory(Path.Combine(Directory.CreateTempSubdirectory("ramwright-bench-").FullName, "presses")).FullName, examples = Repository.Find("examples");
         foreach (string name in (string[])["wherry-yard", "railing-shop", "drainage-mill-puller"])
             File.Copy(Path.Combine(examples, name + ".press.yaml"), Path.Combine(folder, name + ".press.yaml"));
+        foreach (string readings in Directory.GetFiles(examples, "*.readings"))
+            File.Copy(readings, Path.Combine(folder, Path.GetFileName(readings)));
         for (int i = 0; i < copies; i++)
             File.Copy(Path.Combine(examples, "wherry-yard.press.yaml"), Path.Combine(folder, $"press {i}.press.yaml"));
 
