@@ -7,7 +7,8 @@ namespace Ramwright.Tests.Fabrication.Nesting;
 /// <summary>Holds that no part of a nest meets another or leaves its sheet, by the true outlines and another way of reckoning than the search's.</summary>
 internal static class Apart
 {
-    private const double Hair = 1e-7;
+    // two thousandths of a millimetre, which no torch sees; arcs are drawn so finely that their corners stand out of them by half of it
+    private const double Hair = 2e-6, Fine = 1e-6;
 
     public static void Holds(NestGroup group, double partGap, double edgeGap)
     {
@@ -32,7 +33,7 @@ internal static class Apart
 
     private static Polygon Polygon(IReadOnlyList<Corner> loop)
     {
-        (double Y, double Z)[] p = new Outline([loop]).Polygons(1e-5)[0];
+        (double Y, double Z)[] p = new Outline([loop]).Polygons(Fine)[0];
         return new Polygon(new LinearRing([.. p.Append(p[0]).Select(c => new Coordinate(c.Y, c.Z))]));
     }
 }

@@ -37,7 +37,7 @@ public class NestTest
         Assert.Empty(nest.Without);
         Assert.InRange(nest.Filled, 0, nest.Bound + 1e-9);
         Assert.All(nest.Nests, n => Assert.InRange(n.Taken, n.Filled - 1e-9, 1));
-    }, iter: 25, threads: 1);
+    }, iter: 40, threads: 1);
 
     [Fact]
     public void TheSameSeedGivesTheSameNestAndTimeDoesNotMatter()
