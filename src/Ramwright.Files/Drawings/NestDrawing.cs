@@ -1,4 +1,5 @@
 using Ramwright.Fabrication.Nesting;
+using Ramwright.Fabrication.Plates;
 using Ramwright.Geometry;
 using Ramwright.Quantities;
 
@@ -28,7 +29,7 @@ public static class NestDrawing
             marks.Add(new Area(part.Part.Mark, outline, Pen.Edge, "#d6e2ea"));
             Extents p = outline.Extents();
             double height = Math.Clamp(Math.Min(p.Height / 3, p.Width / (1.2 * part.Part.Mark.Length)), 0.8, 4);
-            (double y, double z) = Middle(outline);
+            (double y, double z) = Middle(part, outline, k, left, bottom);
             marks.Add(new Lettering(part.Part.Mark, part.Part.Mark, y, z - height / 2, height, Anchor.Middle));
         }
 
@@ -38,9 +39,15 @@ public static class NestDrawing
         return new Sheet(name, Wide, tall, marks);
     }
 
-    // the middle of the steel, or of the rectangle where that falls into a hole
-    private static (double, double) Middle(Outline outline)
+    // where the mark is scribed, or the middle of the steel where it finds no room
+    private static (double, double) Middle(NestedPart part, Outline outline, double k, double left, double bottom)
     {
+        if (PlateCuts.MarkPlace(part.Part) is var (y, z))
+        {
+            (double py, double pz) = part.Turn.Of(y, z);
+            return (left + k * py, bottom + k * pz);
+        }
+
         AreaMoments m = outline.Moments();
         return (m.Y, m.Z);
     }

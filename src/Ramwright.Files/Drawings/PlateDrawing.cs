@@ -19,7 +19,7 @@ public static class PlateDrawing
     {
         ArgumentNullException.ThrowIfNull(plate);
         Extents e = plate.Outline.Extents();
-        double[] across = Rows(plate.Holes.Select(h => h.Y - e.Left)), up = Rows(plate.Holes.Select(h => h.Z - e.Bottom));
+        double[] across = Rows(plate.Holes.Select(h => h.Y - e.Left).Concat(plate.Bends.Where(b => b.From.Y == b.To.Y).Select(b => b.From.Y - e.Left))), up = Rows(plate.Holes.Select(h => h.Z - e.Bottom));
         DimensionLines lines = Lines(e, across, up, 1, units);
         Extents room = PartSheet.Room;
         double n = PartSheet.ScaleFor(e.Width, e.Height, room.Width - lines.RoomLeft - 4, room.Height - lines.RoomBelow - 4);

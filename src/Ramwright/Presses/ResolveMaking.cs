@@ -78,7 +78,7 @@ internal static class ResolveMaking
     }
 
     private static IReadOnlyList<RigOwnHole> Holes(IReadOnlyList<OwnHole>? said) =>
-        [.. (said ?? []).Select(h => new RigOwnHole(h.Right ?? 0, h.Up ?? 0, h.Diameter ?? 0, h.For ?? "nothing named", h.Drill == true))];
+        [.. (said ?? []).Select(h => new RigOwnHole(h.Right ?? 0, h.Up ?? 0, h.Diameter ?? 0, h.For ?? "as the file says", h.Drill == true))];
 
     private static IReadOnlyList<Corner> Edge(double? width, double? height, double? diameter, IReadOnlyList<PlateCorner>? corners)
     {

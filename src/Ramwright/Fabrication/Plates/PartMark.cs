@@ -13,6 +13,25 @@ internal static class PartMark
     /// <summary>The strokes; null where the mark finds no room.</summary>
     public static IReadOnlyList<IReadOnlyList<Corner>>? On(PlatePart plate, PlateTurn turn)
     {
+        if (Place(plate) is not var (by, bz, height))
+            return null;
+        double wide = StrokeLetters.Width(plate.Mark) * height;
+        return
+        [
+            .. StrokeLetters.Of(plate.Mark).Select(stroke => (Corner[])
+            [
+                .. stroke.Select(p =>
+                {
+                    (double y, double z) = turn.Of(by - wide / 2 + p.X * height, bz - height / 2 + p.Y * height);
+                    return new Corner(y, z);
+                }),
+            ]),
+        ];
+    }
+
+    /// <summary>Middle of the mark and the height of its letters, m; null where it finds no room on the steel.</summary>
+    public static (double Y, double Z, double Height)? Place(PlatePart plate)
+    {
         if (plate.Mark.Length == 0)
             return null;
         IReadOnlyList<(double Y, double Z)[]> loops = plate.Outline.Polygons(1e-4);
@@ -35,19 +54,8 @@ internal static class PartMark
                 }
             }
 
-            if (best is not var (by, bz))
-                continue;
-            return
-            [
-                .. StrokeLetters.Of(plate.Mark).Select(stroke => (Corner[])
-                [
-                    .. stroke.Select(p =>
-                    {
-                        (double y, double z) = turn.Of(by - wide / 2 + p.X * height, bz - height / 2 + p.Y * height);
-                        return new Corner(y, z);
-                    }),
-                ]),
-            ];
+            if (best is var (my, mz))
+                return (my, mz, height);
         }
 
         return null;

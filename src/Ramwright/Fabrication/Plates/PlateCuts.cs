@@ -19,6 +19,13 @@ public static class PlateCuts
         return new CutSheet(plate.Mark, [.. InOrder(Moves(plate, style, new PlateTurn(0, -e.Left, -e.Bottom)))]);
     }
 
+    /// <summary>Where a plate's mark stands on it, in its own axes, m; null where it finds no room on the steel.</summary>
+    public static (double Y, double Z)? MarkPlace(PlatePart plate)
+    {
+        ArgumentNullException.ThrowIfNull(plate);
+        return PartMark.Place(plate) is var (y, z, _) ? (y, z) : null;
+    }
+
     /// <summary>The moves of a plate turned and moved onto a sheet.</summary>
     internal static IEnumerable<CutMove> Moves(PlatePart plate, CutStyle style, PlateTurn turn)
     {
