@@ -60,6 +60,14 @@ public class WeldPlanTest
     }
 
     [Fact]
+    public void AnAnalysisBeyondTheMethodIsRefused()
+    {
+        WeldLine arms = Plan("railing-shop", ("jobs:\n", "welding: { analyses: [{ steel: unknown, carbon: 0.10 %, manganese: 2.4 % }] }\njobs:\n")).Lines.First(l => l.Seam.Key == "frame.arm-joint.weld");
+        Assert.Equal(WeldAdvice.DoNotWeld, arms.Preheating.Advice);
+        Assert.Contains("manganese", arms.Preheating.Why, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void TwoSteelsAreTakenByTheWorse()
     {
         WeldLine arms = Plan("railing-shop", Tests.Presses.ArmsOf("42CrMo4+QT")).Lines.First(l => l.Seam.Key == "frame.arm-joint.weld");

@@ -74,6 +74,7 @@ public sealed record DrillingTable(IReadOnlyList<BoltRow> Bolts, IReadOnlyList<P
                 bolts.Add(Screws("brackets of the cylinder", "cylinder.mount", bracket.Bolts, bracket.Brackets * cylinders, plate.Fu(bracket.Plate), "hand-tight first, then from the middle outwards"));
                 break;
             case RigCollarMount collar:
+                (double least, double most) = TapDrill.Minor(collar.Thread);
                 bolts.Add(new BoltRow
                 {
                     Where = "collar of the cylinder",
@@ -83,7 +84,7 @@ public sealed record DrillingTable(IReadOnlyList<BoltRow> Bolts, IReadOnlyList<P
                     Grade = "the cylinder's own",
                     TapDrill = collar.Thread.D - collar.Thread.P,
                     ThreadDepth = collar.Engagement,
-                    Notes = ["bore the plate to this size and screw-cut the thread on a lathe; screw the collar in over its whole length, up to its shoulder, and lock it"],
+                    Notes = [$"bore the plate to between {Readout.Text(least, Dimension.Length, digits: 5)} and {Readout.Text(most, Dimension.Length, digits: 5)} and screw-cut the thread on a lathe; screw the collar in over its whole length, up to its shoulder, and lock it"],
                 });
                 break;
         }

@@ -47,6 +47,12 @@ public sealed record Preheating(WeldAdvice Advice, string Why)
         KnownSteel[] both = [seam.Standing, seam.Through];
         if (Array.Find(both, s => !s.Weldable) is { } bad)
             return Unweldable(bad, both.FirstOrDefault(s => !s.Weldable && !s.MayTurnOutWell) ?? bad, w);
+        foreach (KnownSteel steel in both)
+        {
+            if (MethodB.Beyond(steel.Composition!) is { } beyond)
+                return new Preheating(WeldAdvice.DoNotWeld, $"The steel of the {steel.Part} has {beyond}: no method used here reaches so far. A welding engineer may find a procedure; else bolt it.");
+        }
+
         if (HD > MethodB.HydrogenRange.UpTo)
             return new Preheating(WeldAdvice.TestFirst, $"A filler with {HD:0.#} mL of hydrogen in 100 g is outside every method. Take a drier one.");
         var remarks = new List<string>();

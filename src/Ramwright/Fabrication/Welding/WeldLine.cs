@@ -60,7 +60,7 @@ public sealed record WeldLine
         var notes = new List<string>(preheating.Remarks);
         if (preheating.Temperature is { } T)
         {
-            heat = Welding.HeatUp.Of(Zone(seam.Thicker), seam.Ways, seam.Outlines, T, welder.SteelTemperature, welder.Torch);
+            heat = Welding.HeatUp.Of(Welding.HeatUp.MeasureAt(seam.Thicker), seam.Ways, seam.Outlines, T, welder.SteelTemperature, welder.Torch);
             if (heat is null)
                 notes.Add("this torch cannot bring so much steel to its preheat: take a larger one, or two");
         }
@@ -88,9 +88,6 @@ public sealed record WeldLine
             Notes = notes,
         };
     }
-
-    /// <summary>Width to be kept warm on each side; EN ISO 13916: four thicknesses up to 50 mm; 75 mm for thick plate.</summary>
-    private static double Zone(double t) => Math.Max(Welding.HeatUp.MeasureAt(t), Math.Min(4 * t, 0.050));
 }
 
 /// <summary>Smallest fillet that is not chilled too fast by the steel it is laid on.</summary>

@@ -28,8 +28,10 @@ public static class WeldSequence
         if (lines.Any(l => l.Runs > 1))
             steps.Add("Lay the first run of every seam all round before the second of any; clean off slag to bright metal between runs.");
         steps.AddRange(Order(check.Rig.Frame, lines));
-        string crosswise = $"A fillet pulls about 0.8 mm across itself, a bevelled butt 1.5 to 3 mm (both by common practice): leave that much, or close it with a wedge, not with the press.";
-        steps.Add(crosswise);
+        foreach (Seam butt in lines.Select(l => l.Seam).Where(m => m.Kind == WeldKind.Butt))
+            steps.Add($"Each butt of the {butt.Name} pulls about {Length(Shrinkage.Across(butt.Area, butt.Throat))} across itself as it cools (Blodgett, from memory): set the parts that much further apart.");
+        if (lines.Any(l => l.Seam.Kind == WeldKind.Fillet))
+            steps.Add("A fillet pulls about 0.8 mm across itself (common practice): leave that much where two parts stand between two others, or close it with a wedge, not with the press.");
         steps.Add("Start and stop no run at a corner of a beam or at a gusset's toe: carry it round. Fill every crater.");
         steps.Add("Dress the toes of gusset welds and of the welds inside the frame's corners smooth along the force: that is where cracks begin.");
         if (lines.Any(l => l.Preheating.Temperature is not null))
