@@ -37,6 +37,8 @@ internal sealed partial class Served : IAsyncDisposable
         string folder = Directory.CreateDirectory(Path.Combine(Directory.CreateTempSubdirectory("ramwright-bench-").FullName, "presses")).FullName, examples = Repository.Find("examples");
         foreach (string name in (string[])["wherry-yard", "railing-shop", "drainage-mill-puller"])
             File.Copy(Path.Combine(examples, name + ".press.yaml"), Path.Combine(folder, name + ".press.yaml"));
+        foreach (string readings in Directory.GetFiles(examples, "*.readings"))
+            File.Copy(readings, Path.Combine(folder, Path.GetFileName(readings)));
         for (int i = 0; i < copies; i++)
             File.Copy(Path.Combine(examples, "wherry-yard.press.yaml"), Path.Combine(folder, $"press {i}.press.yaml"));
 
@@ -53,7 +55,7 @@ internal sealed partial class Served : IAsyncDisposable
         IBrowser browser = await playwright.Chromium.LaunchAsync(new BrowserTypeLaunchOptions
         {
             ExecutablePath = named is { Length: > 0 } ? named : "/usr/bin/chromium",
-            Args = ["--no-sandbox", "--disable-gpu"],
+            Args = ["--no-sandbox", "--use-gl=angle", "--use-angle=swiftshader", "--enable-unsafe-swiftshader"],
         });
         return new Served(process, said.Groups[1].Value.TrimEnd('/'), folder, playwright, browser);
     }

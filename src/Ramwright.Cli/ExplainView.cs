@@ -16,34 +16,7 @@ internal static class ExplainView
         screen.Paragraph($"The factor: {rung.FactorFrom}.");
         screen.Paragraph($"The limit: {rung.Source}.");
         screen.WriteLine();
-        int number = 0;
-        foreach (Step step in working.Steps)
-        {
-            string result = $"{step.Symbol} = {Value(step.Si, step.Dimension, step)}";
-            if (step.IsPerNewton)
-            {
-                // what a person can picture: the same at the force that is wanted
-                string wanted = Readout.Text(check.Rig.Wanted, Dimension.Force, units);
-                result += $" a newton; {Readout.Text(step.Si * check.Rig.Wanted, step.Dimension, units, 4)} at the wanted {wanted}";
-            }
-
-            screen.WriteLine($"{++number,3}. {step.Meaning}");
-            if (step.Formula.Length > 0)
-            {
-                Indented($"{step.Symbol} = {step.Formula}");
-                if (step.Givens.Count > 0)
-                    Indented("with " + string.Join(", ", step.Givens.Select(g => $"{g.Symbol} = {Value(g.Si, g.Dimension, step)}")));
-            }
-
-            Indented(result, new Style(decoration: Decoration.Bold));
-            Indented(step.Source.ToString(), new Style(decoration: Decoration.Dim));
-            screen.WriteLine();
-        }
-
-        void Indented(string text, Style? style = null) => screen.Paragraph(text, margin: 7, style);
-
-        string Value(double si, Dimension dimension, Step step) => Readout.Text(IsNothing(si, dimension, step) ? 0 : si, dimension, units, 4);
-
+        WorkingView.Steps(working, check.Rig.Wanted, units, screen);
         foreach (string note in working.Notes)
             screen.Bullet("*", note);
         foreach (string note in check.Response.Plan.Notes)
@@ -51,18 +24,5 @@ internal static class ExplainView
             if (rung.Group is RungGroup.Frame or RungGroup.Joints or RungGroup.Stiffness)
                 screen.Bullet("*", note);
         }
-    }
-
-    /// <summary>What rounding leaves of nothing, beside values of its own kind or beside one newton.</summary>
-    private static bool IsNothing(double si, Dimension dimension, Step step)
-    {
-        double size = dimension is Dimension.Force or Dimension.Moment ? 1e-3 : 0;
-        foreach (Given given in step.Givens)
-        {
-            if (given.Dimension == dimension)
-                size = Math.Max(size, Math.Abs(given.Si));
-        }
-
-        return Math.Abs(si) < 1e-9 * size;
     }
 }

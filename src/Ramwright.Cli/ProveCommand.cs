@@ -33,15 +33,24 @@ internal sealed class ProveCommand(IAnsiConsole screen) : Command<ProveSettings>
 
     private void Show(Proof proof, ProveSettings settings)
     {
+        bool any = settings.Plan || settings.TrueForce || settings.Stiffness || settings.Service;
         if (settings.Plan)
             ProvePlanView.Show(proof, screen);
+        if (settings.Plan && settings.Working)
+            ProveWorking.Plan(proof, screen);
         if (settings.TrueForce)
             ProveForceView.Show(proof, screen);
+        if (settings.TrueForce && settings.Working)
+            ProveWorking.Force(proof, screen);
         if (settings.Stiffness)
             ProveStiffnessView.Show(proof, screen);
+        if (settings.Stiffness && settings.Working)
+            ProveWorking.Stiffness(proof, screen);
         if (settings.Service)
             ProveServiceView.Show(proof, screen);
-        if (!(settings.Plan || settings.TrueForce || settings.Stiffness || settings.Service))
+        if (settings.Service && settings.Working)
+            ProveWorking.Service(proof, screen);
+        if (!any)
             ProveView.Show(proof, settings.File, screen);
     }
 

@@ -35,6 +35,10 @@ internal sealed class ProveSettings : PressSettings
     [Description("Write the builder's own record of the test (HTML).")]
     public string? Certificate { get; init; }
 
+    [CommandOption("-w|--working")]
+    [Description("Show the working: formula, values, source.")]
+    public bool Working { get; init; }
+
     [CommandOption("--add <READING>")]
     [Description("Add a reading to the log: \"bore 125.04 mm instrument=M1\"; day and name are put before it.")]
     public string[]? Add { get; init; }

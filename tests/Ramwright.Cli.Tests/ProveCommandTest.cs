@@ -43,6 +43,20 @@ public sealed class ProveCommandTest : IDisposable
     private static string Unbroken(string text) =>
         string.Join('\n', text.Split('\n').Where(l => !l.Contains("ramwright prove", StringComparison.Ordinal) && !l.Contains("press.yaml", StringComparison.Ordinal)));
 
+    [Theory]
+    [InlineData("--plan", "F_s")]
+    [InlineData("--force", "JCGM 100:2008")]
+    [InlineData("--stiffness", "slope")]
+    [InlineData("--service", "n_i / N_i")]
+    public void EveryAnswerShowsItsWorking(string view, string step)
+    {
+        string press = Run.Example("wherry-yard.press.yaml");
+        string without = Run.Command("prove", press, view, "--day", "2026-09-20").Text, with = Run.Command("prove", press, view, "--working", "--day", "2026-09-20").Text;
+        Assert.StartsWith(without.TrimEnd(), with, StringComparison.Ordinal);
+        Assert.Contains(step, with[without.TrimEnd().Length..], StringComparison.Ordinal);
+        Assert.All(with.Split('\n'), line => Assert.True(line.TrimEnd().Length <= 80, line));
+    }
+
     [Fact]
     public void AReadingIsAddedWithDayAndName()
     {

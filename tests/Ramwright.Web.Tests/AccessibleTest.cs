@@ -7,7 +7,7 @@ namespace Ramwright.Web.Tests;
 public sealed class AccessibleTest(BenchWalk walk) : IClassFixture<BenchWalk>
 {
     private static readonly string[] Pages =
-        ["/", "/begin", "/press/axe", "/press/axe/off-centre", "/press/axe/power", "/press/axe/jobs", "/press/axe/make", "/press/axe/papers", "/press/axe/compare",
+        ["/", "/begin", "/press/axe", "/press/axe/off-centre", "/press/axe/power", "/press/axe/jobs", "/press/axe/solid", "/press/axe/make", "/press/axe/papers", "/press/axe/compare",
             "/press/axe/prove", "/press/axe/measured", "/press/axe/upkeep", "/press/faulty", "/press/none"];
 
     [AxeTheory]
@@ -34,6 +34,9 @@ public sealed class AccessibleTest(BenchWalk walk) : IClassFixture<BenchWalk>
                 case "/press/axe/upkeep":
                     await page.Locator(".symptoms button").First.ClickAsync();
                     await page.Locator("#suspects").WaitForAsync();
+                    break;
+                case "/press/axe/solid":
+                    await page.Locator("#solid-figures").WaitForAsync();
                     break;
                 case "/press/axe":
                     await page.Locator("button.rung").First.ClickAsync();

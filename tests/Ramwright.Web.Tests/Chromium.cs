@@ -24,7 +24,8 @@ internal static class Chromium
     {
         ExecutablePath = Place,
         Headless = true,
-        Args = ["--no-sandbox", "--disable-gpu"],
+        // drawn by the processor: solids need WebGL, and a test machine has no card
+        Args = ["--no-sandbox", "--use-gl=angle", "--use-angle=swiftshader", "--enable-unsafe-swiftshader"],
     });
 }
 

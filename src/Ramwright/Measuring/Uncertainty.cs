@@ -46,6 +46,7 @@ public sealed record Uncertainty
     /// <param name="correlations">Which of them go together; left out, none.</param>
     /// <param name="level">Level of confidence; that of k = 2 of a normal distribution unless said.</param>
     /// <param name="w">Where to show the working.</param>
+    /// <param name="dimension">What the result measures, for the working.</param>
     /// <remarks>
     /// Sensitivities are central differences over ±u of each input. Where the result bends strongly over that reach, first order is not
     /// enough: <see cref="MonteCarlo"/> tells. Degrees of freedom of inputs that go together are not those of the Welch-Satterthwaite formula, which
@@ -54,7 +55,7 @@ public sealed record Uncertainty
     /// <exception cref="ArgumentException">No inputs, or correlations that cannot be.</exception>
     public static Uncertainty Of(
         MeasurementModel model, IReadOnlyList<UncertainInput> inputs, IReadOnlyList<Correlation>? correlations = null,
-        double level = StudentT.TwoSigma, Working? w = null)
+        double level = StudentT.TwoSigma, Working? w = null, Dimension dimension = Dimension.Number)
     {
         ArgumentNullException.ThrowIfNull(model);
         ArgumentNullException.ThrowIfNull(inputs);
@@ -82,7 +83,7 @@ public sealed record Uncertainty
         double variance = Math.Max(0, part.Sum()), u = Math.Sqrt(variance);
         double dof = Effective(part, inputs, correlations, variance);
         double k = StudentT.Coverage(level, Whole(dof));
-        Show(w, y, u, k, dof, inputs, c);
+        Show(w, y, u, k, dof, inputs, c, correlations, dimension);
         return new Uncertainty
         {
             Value = y,
@@ -150,20 +151,33 @@ public sealed record Uncertainty
         return sum > 0 ? variance * variance / sum : double.PositiveInfinity;
     }
 
-    private static void Show(Working? w, double y, double u, double k, double dof, IReadOnlyList<UncertainInput> inputs, double[] c)
+    private static void Show(
+        Working? w, double y, double u, double k, double dof, IReadOnlyList<UncertainInput> inputs, double[] c, IReadOnlyList<Correlation> correlations, Dimension dimension)
     {
         if (w is null)
             return;
         for (int i = 0; i < inputs.Count; i++)
         {
-            w.Step($"u_{i + 1}", $"contribution of {inputs[i].Meaning}", "abs(c) u", Math.Abs(c[i]) * inputs[i].Estimate.U, Dimension.Number, Propagation,
+            w.Step($"u_{i + 1}", $"what {inputs[i].Symbol} brings: {inputs[i].Meaning}", "abs(c) u", Math.Abs(c[i]) * inputs[i].Estimate.U, dimension, Propagation,
                 ("c", c[i], Dimension.Number), ("u", inputs[i].Estimate.U, inputs[i].Dimension));
+        }
+
+        if (correlations.Count == 0)
+        {
+            Given[] each = [.. inputs.Select((x, i) => new Given($"u_{i + 1}", Math.Abs(c[i]) * x.Estimate.U, dimension))];
+            w.Step("u_c", "combined standard uncertainty", "√(" + string.Join(" + ", each.Select(g => g.Symbol + "²")) + ")", u, dimension, Propagation, each);
+        }
+        else
+        {
+            foreach ((int a, int b, double r) in correlations)
+                w.Note($"{inputs[a].Symbol} and {inputs[b].Symbol} go together, r = {Readout.Number(r)}: their product counts twice in the variance.");
+            w.Take("u_c", "combined standard uncertainty, what goes together counted", u, dimension, Propagation);
         }
 
         if (!double.IsInfinity(dof))
             w.Take("ν_eff", "effective degrees of freedom", dof, Dimension.Number, Welch);
-        w.Take("y", "the result", y, Dimension.Number, Propagation);
-        w.Step("U", "expanded uncertainty", "k u_c", k * u, Dimension.Number, StudentT.Source, ("k", k, Dimension.Number), ("u_c", u, Dimension.Number));
+        w.Take("y", "the result", y, dimension, Propagation);
+        w.Step("U", "expanded uncertainty", "k u_c", k * u, dimension, StudentT.Source, ("k", k, Dimension.Number), ("u_c", u, dimension));
     }
 
     private static double Square(double x) => x * x;

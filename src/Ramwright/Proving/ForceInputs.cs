@@ -2,6 +2,7 @@ using Ramwright.Ladders;
 using Ramwright.Measuring;
 using Ramwright.Presses;
 using Ramwright.Quantities;
+using Ramwright.Workings;
 
 namespace Ramwright.Proving;
 
@@ -17,6 +18,7 @@ internal sealed class ForceInputs
     private readonly List<string> _taken = [];
     private readonly RigCylinder _cylinder;
     private readonly ReadingBook _book;
+    private readonly Action<Working> _step;
 
     public ForceInputs(PressCheck check, ReadingBook book)
     {
@@ -38,6 +40,7 @@ internal sealed class ForceInputs
             int error = Add("δF", "error of the load cell", Dimension.Force, measured.Error, measured.Name);
             _taken.Add("the gauge's own error falls out: it was the same when the load cell was read");
             Model = x => x[a] + x[b] * x[p] + x[error];
+            _step = w => Shown(w, "a + b p", false, "a", "b", "p");
             From = FrictionFrom.LoadCell;
             return;
         }
@@ -53,6 +56,7 @@ internal sealed class ForceInputs
             int m = Add("m", "seal friction for each pressure", Dimension.Ratio, line.SlopeEstimate, "scatter of creeping out and back");
             _correlations.Add(new Correlation(f0, m, line.R));
             Model = x => Area(x, D, d, tube) * (x[p] + x[gaugeError] + x[step] - Math.Max(0, x[f0] + x[m] * x[p])) - At(x, S);
+            _step = w => Shown(w, "A (p − max(0, f_0 + m p))", true, "p", "f_0", "m");
             From = FrictionFrom.SeveralLoads;
             return;
         }
@@ -63,6 +67,7 @@ internal sealed class ForceInputs
         {
             _taken.Add($"seal friction was not measured: anywhere from nothing to {Readout.Text(2 * mu, Dimension.Ratio)}. Creep out and back under a load to find it.");
             Model = x => Area(x, D, d, tube) * (x[p] + x[gaugeError] + x[step]) * (1 - x[share]) - At(x, S);
+            _step = w => Shown(w, "A p (1 − μ)", true, "p", "μ");
             From = FrictionFrom.File;
             return;
         }
@@ -72,6 +77,7 @@ internal sealed class ForceInputs
         int p1 = Add("p_1", "creeping out", Dimension.Pressure, Creep(ReadingKind.SlowOut, pair.Out), "repeating the creep readings");
         int p2 = Add("p_2", "creeping back", Dimension.Pressure, Creep(ReadingKind.SlowBack, pair.Back), "repeating the creep readings");
         Model = x => Area(x, D, d, tube) * (x[p] + x[gaugeError] + x[step] - (x[p1] - x[p2]) / 2 - x[share] * (x[p] - (x[p1] + x[p2]) / 2)) - At(x, S);
+        _step = w => Shown(w, "A (p − (p_1 − p_2)/2 − μ (p − (p_1 + p_2)/2))", true, "p", "p_1", "p_2", "μ");
         From = FrictionFrom.OneLoad;
     }
 
@@ -80,6 +86,40 @@ internal sealed class ForceInputs
     public IReadOnlyList<string> Taken => _taken;
     public MeasurementModel Model { get; }
     public FrictionFrom From { get; }
+
+    /// <summary>Writes how the force came about, then its uncertainty.</summary>
+    public void Work(Working w)
+    {
+        _step(w);
+        Uncertainty.Of(Model, _inputs, _correlations, w: w, dimension: Dimension.Force);
+    }
+
+    private void Shown(Working w, string formula, bool byArea, params string[] symbols)
+    {
+        double[] x = [.. _inputs.Select(i => i.Estimate.Value)];
+        double Of(string symbol) => _inputs.FirstOrDefault(i => i.Symbol == symbol)?.Estimate.Value ?? 0;
+        var givens = new List<Given>();
+        if (byArea)
+            givens.Add(("A", AreaShown(w, Of), Dimension.Area));
+        givens.AddRange(_inputs.Where(i => symbols.Contains(i.Symbol)).Select(i => new Given(i.Symbol, i.Estimate.Value, i.Dimension)));
+        bool spring = byArea && _inputs.Any(i => i.Symbol == "S");
+        if (spring)
+            givens.Add(("S", Of("S"), Dimension.Force));
+        w.Step("F", "force at the ram", formula + (spring ? " − S" : ""), Model(x), Dimension.Force, Power.RamForce.PressureOnArea, [.. givens]);
+    }
+
+    private double AreaShown(Working w, Func<string, double> of)
+    {
+        int n = _cylinder.Count;
+        double D = of("D"), d = of("d"), tube = of("d_t"), A = OilToRam.AreaOf(_cylinder, D, d, tube);
+        if (d > 0)
+            w.Step("A", "area that makes the force, oil on both sides", "n π d²/4", A, Dimension.Area, Power.CylinderAreas.Geometry, ("n", n, Dimension.Count), ("d", d, Dimension.Length));
+        else if (tube > 0)
+            w.Step("A", "area that pushes", "n π (D² − d_t²)/4", A, Dimension.Area, Power.CylinderAreas.Geometry, ("n", n, Dimension.Count), ("D", D, Dimension.Length), ("d_t", tube, Dimension.Length));
+        else
+            w.Step("A", "area that pushes", "n π D²/4", A, Dimension.Area, Power.CylinderAreas.Geometry, ("n", n, Dimension.Count), ("D", D, Dimension.Length));
+        return A;
+    }
 
     private static double At(ReadOnlySpan<double> x, int i) => i < 0 ? 0 : x[i];
 

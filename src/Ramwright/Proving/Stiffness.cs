@@ -42,6 +42,9 @@ public sealed record Stiffness
     /// <summary>The most that may stay: what two readings of this dial cannot tell from nothing, m.</summary>
     public required double SetLimit { get; init; }
 
+    /// <summary>Writes how the stiffness came about; nothing where it could not be told.</summary>
+    public Action<Working> Work { get; private init; } = _ => { };
+
     /// <summary>Stiffness by the model at this place, N/m.</summary>
     public double Predicted => 1 / Math.Max(Point.PerNewton, 1e-13);
 
@@ -118,12 +121,20 @@ public sealed record Stiffness
             Line = line,
             Outliers = outliers,
             Measured = line.Slope > 0 ? Budget(line, kept, uF, uX, scale, gauge.Name, dial.Name) : null,
+            Work = w =>
+            {
+                w.Note($"Readings on the way up from a fifth of the greatest force on: {kept.Length}. {SeatingSource}.");
+                LineFit.Of([.. kept.Select(r => r.Force)], [.. kept.Select(r => r.Moved)], w);
+                w.Step("k", "stiffness", "1 / b", 1 / line.Slope, Dimension.Stiffness, LineFit.Source, ("b", line.Slope, Dimension.Number));
+                if (line.Slope > 0)
+                    Budget(line, kept, uF, uX, scale, gauge.Name, dial.Name, w);
+            },
             Hysteresis = Loop(down, line, most),
         };
     }
 
     /// <summary>Scatter of the line, and the errors that are the same at all its points.</summary>
-    private static Uncertainty Budget(LineFit line, DialReading[] kept, double uF, double uX, OilToRam scale, string gauge, string dial)
+    private static Uncertainty Budget(LineFit line, DialReading[] kept, double uF, double uX, OilToRam scale, string gauge, string dial, Working? w = null)
     {
         // errors of an instrument at the two ends of what was read, each anywhere within its limit: their difference turns the line
         double force = Math.Sqrt(2) * uF / kept.Max(r => r.Force), moved = Math.Sqrt(2) * uX / Math.Max(kept.Max(r => Math.Abs(r.Moved)), 1e-9);
@@ -135,7 +146,7 @@ public sealed record Stiffness
             new("e_f", "seal friction that grows with pressure", Dimension.Ratio, new Estimate(0, scale.UShare), "seal friction"),
             new("e_A", "area that pushes", Dimension.Ratio, new Estimate(0, scale.UArea), "bore"),
         ];
-        return Uncertainty.Of(x => (1 + x[1] + x[3] + x[4]) / (x[0] * (1 + x[2])), inputs);
+        return Uncertainty.Of(x => (1 + x[1] + x[3] + x[4]) / (x[0] * (1 + x[2])), inputs, w: w, dimension: Dimension.Stiffness);
     }
 
     private static double? Loop(DialReading[] down, LineFit line, double most)

@@ -31,6 +31,8 @@ public sealed record TrueForce
     public double? SoldAs { get; init; }
     /// <summary>What was taken for granted.</summary>
     public required IReadOnlyList<string> Taken { get; init; }
+    /// <summary>Writes the full working.</summary>
+    public required Action<Working> Work { get; init; }
 
     /// <summary>Half the interval that is stated, N: that of the law of propagation where drawing agrees with it, else half of the drawn one.</summary>
     /// <remarks>JCGM 101:2008, clause 8: where the two do not agree, the drawn one stands.</remarks>
@@ -87,6 +89,7 @@ public sealed record TrueForce
             Model = Math.Max(0, p * check.Power.Areas.Force * (1 - c.SealFriction) - OilToRam.SpringOf(c).Value),
             SoldAs = c.RatedForce * c.Count,
             Taken = inputs.Taken,
+            Work = inputs.Work,
         };
     }
 }

@@ -33,9 +33,8 @@ internal static class ClosedFrameSolid
 
         double die = Math.Max(frame.DieWidth, 0.02) / 2;
         var under = Cuboid.Everywhere with { X0 = -die, X1 = die };
-        SectionProperties c = frame.Crown.Shape.Properties, b = frame.Bed.Shape.Properties;
-        IReadOnlyList<DieFace> upper = drawing.Die(frame.Crown, height - c.Bottom, -1, under, null, "plate under the crown");
-        IReadOnlyList<DieFace> lower = drawing.Die(frame.Bed, b.Top, 1, under, frame.Bolster, "bolster");
+        IReadOnlyList<DieFace> upper = drawing.Die(frame.Crown, -1, under, null, "plate under the crown");
+        IReadOnlyList<DieFace> lower = drawing.Die(frame.Bed, 1, under, frame.Bolster, "bolster");
         return new PressSolid(drawing.Parts, drawing.Bonds, upper, lower, drawing.Notes)
         {
             Toes = drawing.Toes,

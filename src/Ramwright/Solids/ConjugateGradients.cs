@@ -16,7 +16,7 @@ public sealed record Convergence(int Iterations, double Error, double Energy, do
 /// <remarks>Z. Strakoš and P. Tichý, On error estimation in the conjugate gradient method and why it works in finite precision computations, ETNA 13 (2002); from memory.</remarks>
 internal static class ConjugateGradients
 {
-    private const int Delay = 4, Most = 400;
+    private const int Delay = 4, Most = 1500;
 
     /// <summary>Solves.</summary>
     /// <param name="apply">The matrix.</param>

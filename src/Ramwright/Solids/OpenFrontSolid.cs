@@ -15,8 +15,8 @@ internal static class OpenFrontSolid
     {
         var drawing = new SolidDrawing();
         bool slotted = frame.ArmJoint is RigSlottedJoint;
-        SectionProperties c = frame.Column.Shape.Properties, up = frame.UpperArm.Shape.Properties, low = frame.LowerArm.Shape.Properties;
-        double back = c.Top + c.Bottom, height = low.Top + frame.Daylight + frame.RamDrop + up.Bottom;
+        SectionProperties c = frame.Column.Shape.Properties;
+        double back = c.Top + c.Bottom;
         var parts = new List<(int Part, Piece Piece)>();
         foreach (Piece piece in FrameBody.Of(rig).Pieces)
         {
@@ -42,7 +42,7 @@ internal static class OpenFrontSolid
 
         double die = Math.Max(frame.DieWidth, 0.02) / 2;
         var under = Cuboid.Everywhere with { Y0 = -frame.Throat - die, Y1 = -frame.Throat + die };
-        IReadOnlyList<DieFace> upper = Die(frame.UpperArm, height - up.Bottom), lower = Die(frame.LowerArm, low.Top);
+        IReadOnlyList<DieFace> upper = drawing.Die(frame.UpperArm, -1, under, null, "plate under the upper arm", 1), lower = drawing.Die(frame.LowerArm, 1, under, frame.Bolster, "bolster", 1);
         return new PressSolid(drawing.Parts, drawing.Bonds, upper, lower, drawing.Notes)
         {
             Toes = drawing.Toes,
@@ -51,12 +51,6 @@ internal static class OpenFrontSolid
             LowerAt = new Vector(0, -frame.Throat, lower[0].At),
             Turning = 1,
         };
-
-        DieFace[] Die(RigMember arm, double at)
-        {
-            int part = parts.First(p => p.Piece.Member == arm && p.Piece is not GussetPlate).Part;
-            return [new DieFace(part, at, [.. Wall.Of(arm.Shape).Where(w => w.IsWeb).Select(w => under with { X0 = w.Y0, X1 = w.Y1 })])];
-        }
 
         void Join(int arm, int column)
         {

@@ -146,20 +146,32 @@ internal sealed class SolidDrawing
     /// <summary>
     /// Where a die presses a member: on the webs of a single part; on a plate that lies across where there is one, or where there are two halves, which nothing else would tie there.
     /// </summary>
-    public IReadOnlyList<DieFace> Die(RigMember member, double face, int inward, Cuboid under, RigBolster? bolster, string name)
+    public IReadOnlyList<DieFace> Die(RigMember member, int inward, Cuboid under, RigBolster? bolster, string name, int along = 0)
     {
         IReadOnlyList<int> parts = Of(member);
+        (double bottom, double top) = (parts.Min(p => _parts[p].Blocks.Min(b => b.Z0)), parts.Max(p => _parts[p].Blocks.Max(b => b.Z1)));
+        double face = inward > 0 ? top : bottom;
         if (bolster is null && parts.Count == 1)
         {
-            IEnumerable<Cuboid> webs = _pieces[parts[0]]!.Value.Boxes.Where(b => b.IsWeb).Select(b => b.Box.And(under)).Where(b => b.X1 > b.X0 && b.Y1 > b.Y0);
-            return [new DieFace(parts[0], face, [.. webs])];
+            // a wall that stands over half the depth carries the force; where there is none, the whole face does
+            Cuboid[] webs = [.. _pieces[parts[0]]!.Value.Boxes.Where(b => b.IsWeb && b.Box.Along(2) > (top - bottom) / 2)
+                .Select(b => b.Box.And(under)).Where(b => b.X1 > b.X0 && b.Y1 > b.Y0)
+                .Select(b => b with { Z0 = double.NegativeInfinity, Z1 = double.PositiveInfinity })];
+            return [new DieFace(parts[0], face, webs.Length > 0 ? webs : [under])];
         }
 
         double thick = bolster?.Thickness ?? UsualBolster;
-        double y0 = parts.Min(p => _parts[p].Blocks.Min(b => b.Y0)), y1 = parts.Max(p => _parts[p].Blocks.Max(b => b.Y1));
-        double x0 = parts.Min(p => _parts[p].Blocks.Min(b => b.X0)), x1 = parts.Max(p => _parts[p].Blocks.Max(b => b.X1));
-        double at = face + inward * thick, half = Math.Max(bolster?.Along ?? 0, under.Along(0)) / 2;
-        Cuboid plate = new(Math.Max(x0, under.Middle(0) - half), Math.Min(x1, under.Middle(0) + half), y0, y1, Math.Min(face, at), Math.Max(face, at));
+        double at = face + inward * thick;
+        Cuboid plate = new(0, 0, 0, 0, Math.Min(face, at), Math.Max(face, at));
+        for (int axis = 0; axis < 2; axis++)
+        {
+            (double least, double most) = (parts.Min(p => _parts[p].Blocks.Min(b => b.From(axis))), parts.Max(p => _parts[p].Blocks.Max(b => b.To(axis))));
+            double half = Math.Max(bolster?.Along ?? 0, under.Along(axis)) / 2;
+            plate = axis == along && double.IsFinite(half)
+                ? plate.With(axis, Math.Max(least, under.Middle(axis) - half), Math.Min(most, under.Middle(axis) + half))
+                : plate.With(axis, least, most);
+        }
+
         int pad = Add(name, plate);
         foreach (int p in parts)
             JoinWhole(pad, p);

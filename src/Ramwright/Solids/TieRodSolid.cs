@@ -68,7 +68,7 @@ internal static class TieRodSolid
         drawing.Note(clamped
             ? "Rods are drawn four-sided; crown and bed are clamped between nuts whose preload is taken to last: outer and inner nuts are one with the faces they stand on."
             : "Rods are drawn four-sided and without preload, held by their outer nuts; inner nuts, sleeves and washers are left out.");
-        IReadOnlyList<DieFace> upper = drawing.Die(frame.Crown, height - c.Bottom, -1, Under(frame.CrownPlate), null, "plate under the crown"), lower = drawing.Die(frame.Bed, b.Top, 1, Under(frame.BedPlate), frame.Bolster, "bolster");
+        IReadOnlyList<DieFace> upper = drawing.Die(frame.Crown, -1, Under(frame.CrownPlate), null, "plate under the crown"), lower = drawing.Die(frame.Bed, 1, Under(frame.BedPlate), frame.Bolster, "bolster");
         return new PressSolid(drawing.Parts, drawing.Bonds, upper, lower, drawing.Notes)
         {
             Yields = drawing.Yields,

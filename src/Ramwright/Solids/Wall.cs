@@ -18,7 +18,7 @@ public readonly record struct Wall(double Y0, double Y1, double Z0, double Z1, b
 
     /// <summary>
     /// The rectangles that a shape is made of. Rounded roots become squares of the same area; rounded toes and outer corners are left sharp; tapered walls take their mean thickness;
-    /// a round becomes a rectangle, and a round tube a square one, of the same area and stiffness in bending.
+    /// a round becomes a cross, and a round tube a square one, of the same area and stiffness in bending.
     /// </summary>
     /// <exception cref="SolidFaultException">A shape that has no rectangles.</exception>
     public static IReadOnlyList<Wall> Of(Shape shape)
@@ -37,7 +37,8 @@ public readonly record struct Wall(double Y0, double Y1, double Z0, double Z1, b
         ISection { R: > 0 } or Tee { R1: > 0 } or Angle { R1: > 0 } => "rounded roots are drawn as squares of the same area",
         Channel { R1: > 0 } or Channel { Slope: > 0 } => "rounded roots are drawn as squares of the same area, tapered flanges at their mean thickness",
         RectangularHollow => "the corners of hollow sections are drawn sharp",
-        Round or CircularHollow => "rounds are drawn four-sided, with the same area and the same stiffness in bending",
+        Round => "round bars are drawn as a cross of three boxes, with the same depth, area and stiffness in bending",
+        CircularHollow => "round tubes are drawn square, with the same area and stiffness in bending",
         _ => null,
     };
 
@@ -68,9 +69,9 @@ public readonly record struct Wall(double Y0, double Y1, double Z0, double Z1, b
                 double inside = c.D - 2 * c.T, area = Math.PI / 4 * (c.D * c.D - inside * inside), squares = 0.75 * (c.D * c.D + inside * inside);
                 double side = Math.Sqrt((squares + area) / 2), wall = (side - Math.Sqrt((squares - area) / 2)) / 2;
                 return Hollow(side, side, wall, wall);
-            case Round r:
-                double h = r.D * Math.Sqrt(3) / 2, w = Math.PI * r.D / (2 * Math.Sqrt(3));
-                return [new(-w / 2, w / 2, -h / 2, h / 2, true)];
+            case Round r:           // a cross as deep and as wide as the round, with its area and, upright, its second moment
+                (double w, double h) = (0.48986 * r.D / 2, 0.57933 * r.D / 2);
+                return [new(-w, w, -r.D / 2, r.D / 2, true), new(w, r.D / 2, -h, h, false), new(-r.D / 2, -w, -h, h, false)];
             case Channel c:
                 double back = -c.Properties.Left, tf = c.FlangeAt((c.Tw + c.B) / 2);
                 (z, inner) = (c.H / 2, c.H / 2 - tf);

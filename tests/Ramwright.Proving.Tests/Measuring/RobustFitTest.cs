@@ -33,6 +33,20 @@ public class RobustFitTest
     }
 
     [Fact]
+    public void TheTelephoneCallsComeOutAsPublished()
+    {
+        // calls from Belgium by year, in tens of millions; for some years minutes were noted in their stead
+        double[] year = [.. Enumerable.Range(50, 24).Select(y => (double)y)];
+        double[] calls = [4.4, 4.7, 4.7, 5.9, 6.6, 7.3, 8.1, 8.8, 10.6, 12.0, 13.5, 14.9, 16.1, 21.2, 119.0, 124.0, 142.0, 159.0, 182.0, 212.0, 43.0, 24.0, 27.0, 29.0];
+        var row = new Reference("RB-01", "P. J. Rousseeuw and A. M. Leroy, Robust Regression and Outlier Detection (1987), telephone calls; MM-fit after Venables and Ripley", Trust.FromMemory);
+        RobustFit fit = RobustFit.Of(year, calls, TwoPointCurve.Line)!;
+        row.Within("slope of the MM-fit", 1.10, fit.Q, 0.06);
+        row.Within("slope by least squares", 5.04, LineFit.Of(year, calls).Slope, 0.005);
+        Assert.All(Enumerable.Range(14, 6), i => Assert.Contains(i, fit.Outliers));
+        Assert.All(fit.Outliers, i => Assert.InRange(i, 13, 20));
+    }
+
+    [Fact]
     public void AFallingCurveIsFoundAgain()
     {
         TwoPointCurve curve = TwoPointCurve.Falling(600e5);

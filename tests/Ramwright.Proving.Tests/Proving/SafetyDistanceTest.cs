@@ -37,6 +37,19 @@ public class SafetyDistanceTest
     }
 
     [Fact]
+    public void AFastRamWithoutAGuardIsCautioned()
+    {
+        var row = new Reference("UP-20", "EN ISO 16092-3:2018: hold-to-run up to 10 mm/s", Trust.FromMemory);
+        const string Guard = "guard: { kind: light-curtain, stop-time: 0.2 s, resolution: 30 mm }\n", Gauge = "gauge: { range: 400 bar, class: 1.6 }";
+        var fast = ProvedPress.Press("wherry-yard");
+        Assert.True(fast.Power.ApproachSpeed > 0.010);
+        row.Exactly("25 mm/s, nothing but the operator's hold", true, TestPlan.Of(fast).Stand[0].Contains("10 mm/s", StringComparison.Ordinal));
+        row.Exactly("the same behind a light curtain", false, TestPlan.Of(ProvedPress.Press("wherry-yard", Gauge, Guard + Gauge)).Stand[0].Contains("10 mm/s", StringComparison.Ordinal));
+        var slow = ProvedPress.Press("railing-shop");
+        row.Exactly("a slow air pump", slow.Power.ApproachSpeed > 0.010, TestPlan.Of(slow).Stand[0].Contains("10 mm/s", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void ACurtainTooCoarseIsRefused() => Assert.Throws<ArgumentOutOfRangeException>(() => SafetyDistance.Curtain(0.2, 0.05));
 
     [Fact]

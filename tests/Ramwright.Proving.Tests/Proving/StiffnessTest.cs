@@ -40,6 +40,10 @@ public class StiffnessTest
             Assert.False(s.IsSet);
             Assert.Empty(s.Outliers);
             Assert.InRange(s.Hysteresis!.Value, -0.05, 0.05);
+            var w = new Working();
+            s.Work(w);
+            WorkingCheck.Holds(w);
+            Near.Relative(s.Measured.Value, w.Steps.Single(x => x.Symbol == "k").Si, 1e-9, "k");
         }
     }
 

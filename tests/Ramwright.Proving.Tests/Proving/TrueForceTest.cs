@@ -95,6 +95,24 @@ public class TrueForceTest
         Near.Relative(force.Force.Combined, force.Drawn.U, 0.02, "u");
     }
 
+    [Theory]
+    [InlineData("wherry-yard", "")]
+    [InlineData("wherry-yard", "slow-out 14 bar|slow-back 11 bar")]
+    [InlineData("wherry-yard", "slow-out 20 bar step=1|slow-back 16 bar step=1|slow-out 90 bar step=2|slow-back 82 bar step=2|slow-out 150 bar step=3|slow-back 139 bar step=3")]
+    [InlineData("wherry-yard", "load 80 kN pressure=70 bar|load 160 kN pressure=140 bar|load 241 kN pressure=208 bar")]
+    [InlineData("railing-shop", "bore 75.02 mm")]
+    [InlineData("drainage-mill-puller", "centre-tube 48.02 mm")]
+    public void TheWorkingComesToTheForce(string example, string more)
+    {
+        PressCheck check = ProvedPress.Press(example);
+        TrueForce force = TrueForce.Of(check, ProvedPress.Book(check, [.. Tops, .. more.Split('|', StringSplitOptions.RemoveEmptyEntries)]))!;
+        var w = new Working();
+        force.Work(w);
+        WorkingCheck.Holds(w);
+        Near.Relative(force.Force.Value, w.Steps.Single(s => s.Symbol == "F").Si, 1e-12, "force");
+        Near.Relative(force.Force.Expanded, w.Steps.Single(s => s.Symbol == "U").Si, 1e-12, "U");
+    }
+
     [Fact]
     public void ItIsSaidInTonsBesideTheLabel()
     {

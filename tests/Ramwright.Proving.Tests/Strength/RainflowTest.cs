@@ -71,4 +71,18 @@ public class RainflowTest
         row.Near("D", 0.0889, MinerSum.Of([(5000, Life(150e6)), (20_000, Life(100e6)), (100_000, Life(40e6)), (1e9, Life(10e6))], w), 0.005);
         WorkingCheck.Holds(w);
     }
+
+    [Fact]
+    public void MinerComesToThePublishedExample()
+    {
+        var row = new Reference("MI-01", "M. Modarres, M. Amiri, C. Jackson, Probabilistic Physics of Failure Approach to Reliability (2017), pp. 33-37, as an open reliability library documents it", Trust.FoundAndRecomputed);
+        // hours at 1, 2 and 4 kN in one load cycle, and the hours that a bearing stands of each
+        (double Hours, double? Life)[] cycle = [(40 / 60.0, 50_000), (15 / 60.0, 6_500), (5 / 60.0, 1_000)];
+        double D = MinerSum.Of(cycle);
+        row.Near("life used by one cycle, %", 0.01351, 100 * D, 0.0005);
+        row.Near("cycles until it is used up", 7400.37951, 1 / D, 1e-8);
+        row.Near("share at 1 kN, %", 9.86717, 100 * MinerSum.Of([cycle[0]]) / D, 1e-5);
+        row.Near("share at 2 kN, %", 28.463, 100 * MinerSum.Of([cycle[1]]) / D, 1e-5);
+        row.Near("share at 4 kN, %", 61.66983, 100 * MinerSum.Of([cycle[2]]) / D, 1e-5);
+    }
 }

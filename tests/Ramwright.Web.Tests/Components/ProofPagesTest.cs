@@ -83,6 +83,17 @@ public sealed class ProofPagesTest : BenchContext
     }
 
     [Fact]
+    public void TheDwellIsCountedDown()
+    {
+        IRenderedComponent<ProvePage> page = Page<ProvePage>();
+        On(page, () => page.Find("#start-dwell").Click());
+        page.WaitForAssertion(() => Assert.Matches("^(1:00|0:5[0-9])$", page.Find("#dwell").TextContent));
+        page.WaitForAssertion(() => Assert.Matches("^0:5[0-8]$", page.Find("#dwell").TextContent));
+        On(page, () => page.Find("#held").Click());
+        page.WaitForAssertion(() => Assert.NotEmpty(page.FindAll("#start-dwell")));
+    }
+
+    [Fact]
     public void WhatIsLookedAtIsWrittenDown()
     {
         IRenderedComponent<ProvePage> page = Page<ProvePage>();

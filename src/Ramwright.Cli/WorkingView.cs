@@ -1,0 +1,65 @@
+using Ramwright.Quantities;
+using Ramwright.Workings;
+using Spectre.Console;
+
+namespace Ramwright.Cli;
+
+/// <summary>The steps of a working on a terminal: what it is, the formula, the numbers put in, the result, the source.</summary>
+internal static class WorkingView
+{
+    /// <summary>Steps and notes under a heading.</summary>
+    public static void Show(string title, double wanted, UnitSystem units, IAnsiConsole screen, Action<Working> work)
+    {
+        var working = new Working();
+        work(working);
+        screen.WriteLine();
+        screen.Heading("Working", " " + title);
+        Steps(working, wanted, units, screen);
+        foreach (string note in working.Notes)
+            screen.Bullet("*", note);
+    }
+
+    public static void Steps(Working working, double wanted, UnitSystem units, IAnsiConsole screen)
+    {
+        int number = 0;
+        foreach (Step step in working.Steps)
+        {
+            string result = $"{step.Symbol} = {Value(step.Si, step.Dimension, step)}";
+            if (step.IsPerNewton)
+            {
+                // what a person can picture: the same at the force that is wanted
+                string asked = Readout.Text(wanted, Dimension.Force, units);
+                result += $" a newton; {Readout.Text(step.Si * wanted, step.Dimension, units, 4)} at the wanted {asked}";
+            }
+
+            screen.WriteLine($"{++number,3}. {step.Meaning}");
+            if (step.Formula.Length > 0)
+            {
+                Indented($"{step.Symbol} = {step.Formula}");
+                if (step.Givens.Count > 0)
+                    Indented("with " + string.Join(", ", step.Givens.Select(g => $"{g.Symbol} = {Value(g.Si, g.Dimension, step)}")));
+            }
+
+            Indented(result, new Style(decoration: Decoration.Bold));
+            Indented(step.Source.ToString(), new Style(decoration: Decoration.Dim));
+            screen.WriteLine();
+        }
+
+        void Indented(string text, Style? style = null) => screen.Paragraph(text, margin: 7, style);
+
+        string Value(double si, Dimension dimension, Step step) => Readout.Text(IsNothing(si, dimension, step) ? 0 : si, dimension, units, 4);
+    }
+
+    /// <summary>What rounding leaves of nothing, beside values of its own kind or beside one newton.</summary>
+    private static bool IsNothing(double si, Dimension dimension, Step step)
+    {
+        double size = dimension is Dimension.Force or Dimension.Moment ? 1e-3 : 0;
+        foreach (Given given in step.Givens)
+        {
+            if (given.Dimension == dimension)
+                size = Math.Max(size, Math.Abs(given.Si));
+        }
+
+        return Math.Abs(si) < 1e-9 * size;
+    }
+}
