@@ -61,7 +61,7 @@ public class AnyPressPapersTest
             if (line.Seam.Standing.Composition is null || line.Seam.Through.Composition is null)
                 Assert.True(line.Preheating.Advice is WeldAdvice.TestFirst or WeldAdvice.DoNotWeld, $"seed {seed}: {line.Seam.Name}");
             var w = new Working();
-            WeldLine.Of(line.Seam, check.Rig.Welding, w);
+            WeldLine.Of(line.Seam, check.Rig.Welding, w: w);
             WorkingCheck.Holds(w);
         }
 

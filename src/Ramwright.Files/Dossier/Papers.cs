@@ -22,9 +22,9 @@ public sealed record Papers(MakeOf Of)
     /// <summary>Units of the papers.</summary>
     public UnitSystem Units => Of.Units;
     /// <summary>Its welds.</summary>
-    public WeldPlan Welds { get; } = WeldPlan.Of(Of.Check);
+    public WeldPlan Welds { get; } = WeldPlan.Of(Of.Check, Of.Units);
     /// <summary>Its bolts.</summary>
-    public DrillingTable Drilling { get; } = DrillingTable.Of(Of.Check);
+    public DrillingTable Drilling { get; } = DrillingTable.Of(Of.Check, Of.Units);
     /// <summary>What it costs.</summary>
     public CostSheet Costs => field ??= Costing.Of(Of.Check, Of.Parts, Welds, FromRack.Of(Of.Bars, Of.Nests));
     /// <summary>Its circuit.</summary>

@@ -24,7 +24,7 @@ internal static class WorkingChapter
         foreach (WeldLine line in p.Welds.Lines)
         {
             var working = new Working();
-            WeldLine.Of(line.Seam, p.Rig.Welding, working);
+            WeldLine.Of(line.Seam, p.Rig.Welding, p.Units, working);
             blocks.Add(new Heading($"Weld: {line.Seam.Name}", 3));
             Add(blocks, working, p);
         }

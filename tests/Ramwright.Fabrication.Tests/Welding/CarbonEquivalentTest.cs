@@ -56,7 +56,6 @@ public class CarbonEquivalentTest
         HeatInput.Of(0.8, 24, 200, 5, w);
         HeatUp.HeatOf(40, 130, w);
         Shrinkage.Across(56.95e-6, 0.01, w);
-        Shrinkage.Bow(32e-6, 1.5, 0.06, 2e-5, w);
         WorkingCheck.Holds(w);
     }
 

@@ -60,6 +60,25 @@ public class WeldPlanTest
     }
 
     [Fact]
+    public void AnAnalysisBeyondTheMethodIsRefused()
+    {
+        WeldLine arms = Plan("railing-shop", ("jobs:\n", "welding: { analyses: [{ steel: unknown, carbon: 0.10 %, manganese: 2.4 % }] }\njobs:\n")).Lines.First(l => l.Seam.Key == "frame.arm-joint.weld");
+        Assert.Equal(WeldAdvice.DoNotWeld, arms.Preheating.Advice);
+        Assert.Contains("manganese", arms.Preheating.Why, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void ItSpeaksInTheUnitsOfTheReader()
+    {
+        PressCheck check = Tests.Presses.Check("railing-shop", Tests.Presses.ArmsOf("S355"));
+        WeldPlan inch = WeldPlan.Of(check, Quantities.UnitSystem.Imperial), mm = WeldPlan.Of(check);
+        Assert.Contains("°F", inch.Lines[0].Preheating.Why, StringComparison.Ordinal);
+        Assert.DoesNotContain(inch.Sequence, s => s.Contains(" mm", StringComparison.Ordinal));
+        Assert.DoesNotContain(mm.Sequence, s => s.Contains(" in ", StringComparison.Ordinal) && s.Contains("thou", StringComparison.Ordinal));
+        Assert.Equal(mm.Filler, inch.Filler);
+    }
+
+    [Fact]
     public void TwoSteelsAreTakenByTheWorse()
     {
         WeldLine arms = Plan("railing-shop", Tests.Presses.ArmsOf("42CrMo4+QT")).Lines.First(l => l.Seam.Key == "frame.arm-joint.weld");
@@ -132,7 +151,7 @@ public class WeldPlanTest
         foreach (Seam seam in Seams.Of(check).Given)
         {
             var w = new Working();
-            WeldLine.Of(seam, check.Rig.Welding, w);
+            WeldLine.Of(seam, check.Rig.Welding, w: w);
             WorkingCheck.Holds(w);
         }
     }

@@ -13,21 +13,23 @@ namespace Ramwright.Fabrication.Drilling;
 public sealed record DrillingTable(IReadOnlyList<BoltRow> Bolts, IReadOnlyList<PinRow> Pins)
 {
     /// <summary>Goes through a press.</summary>
-    public static DrillingTable Of(PressCheck check)
+    /// <param name="check">The press.</param>
+    /// <param name="units">Units of what it says.</param>
+    public static DrillingTable Of(PressCheck check, UnitSystem units = UnitSystem.Metric)
     {
         ArgumentNullException.ThrowIfNull(check);
         var bolts = new List<BoltRow>();
         var pins = new List<PinRow>();
-        JointRungs.Repeated(check.Response, (name, joints) => Joint(bolts, pins, name, joints));
-        Mount(bolts, check.Rig);
+        JointRungs.Repeated(check.Response, (name, joints) => Joint(bolts, pins, name, joints, units));
+        Mount(bolts, check.Rig, units);
         if (check.Rig.Ram?.DieHolder is { } holder)
-            Holder(bolts, holder, check.Rig.Cylinder.RodSteel);
+            Holder(bolts, holder, check.Rig.Cylinder.RodSteel, units);
         if (check.Rig.Frame is RigTieRodFrame { Rod: { } rod } frame)
-            bolts.Add(Rod(frame, rod));
+            bolts.Add(Rod(frame, rod, units));
         return new DrillingTable(bolts, pins);
     }
 
-    private static void Joint(List<BoltRow> bolts, List<PinRow> pins, string name, PlanJoint[] joints)
+    private static void Joint(List<BoltRow> bolts, List<PinRow> pins, string name, PlanJoint[] joints, UnitSystem units)
     {
         PlanJoint first = joints[0];
         switch (first.Joint)
@@ -38,7 +40,7 @@ public sealed record DrillingTable(IReadOnlyList<BoltRow> Bolts, IReadOnlyList<P
                 if (bolted.Friction is { } mu)
                 {
                     double preload = 0.7 * bolted.Class.Fub * bolted.Thread.As;
-                    notes.Add($"the faces hold by friction: tighten to {Readout.Text(preload, Dimension.Force)} in two rounds by a method of EN 1090-2, faces bare and dry (slip factor {mu:0.##})");
+                    notes.Add($"the faces hold by friction: tighten to {Readout.Text(preload, Dimension.Force, units)} in two rounds by a method of EN 1090-2, faces bare and dry (slip factor {mu:0.##})");
                 }
                 else if (bolted.Fit == BeamFit.Lapped)
                     notes.Add("the bolts shear: no thread in the plane that is sheared, if they can be had so; torque keeps them from working loose");
@@ -52,7 +54,7 @@ public sealed record DrillingTable(IReadOnlyList<BoltRow> Bolts, IReadOnlyList<P
                     Hole = bolted.Hole,
                     Yield = bolted.Class.Re,
                     Notes = notes,
-                }, bolted.Engagement, bolted.Class, fu));
+                }, bolted.Engagement, bolted.Class, fu, units));
                 break;
             case RigPinnedJoint pinned:
                 pins.Add(new PinRow(name, joints[0].Key, joints.Length, pinned.Diameter, pinned.Steel.Name, pinned.Middle + 2 * pinned.Outer + 2 * pinned.Gap));
@@ -60,7 +62,7 @@ public sealed record DrillingTable(IReadOnlyList<BoltRow> Bolts, IReadOnlyList<P
         }
     }
 
-    private static void Mount(List<BoltRow> bolts, Rig rig)
+    private static void Mount(List<BoltRow> bolts, Rig rig, UnitSystem units)
     {
         Steel plate = rig.Cylinder.Mount?.Steel ?? rig.Cylinder.BarrelSteel;
         int cylinders = rig.Cylinder.Count;
@@ -68,12 +70,13 @@ public sealed record DrillingTable(IReadOnlyList<BoltRow> Bolts, IReadOnlyList<P
         {
             case RigFlangeMount flange:
                 bolts.Add(Screws("flange of the cylinder", "cylinder.mount", flange.Bolts, cylinders, plate.Fu(flange.Plate),
-                    $"on a circle of {Readout.Text(flange.Circle, Dimension.Length)}, evenly; tighten crosswise in three rounds"));
+                    $"on a circle of {Readout.Text(flange.Circle, Dimension.Length, units)}, evenly; tighten crosswise in three rounds", units));
                 break;
             case RigBracketMount bracket:
-                bolts.Add(Screws("brackets of the cylinder", "cylinder.mount", bracket.Bolts, bracket.Brackets * cylinders, plate.Fu(bracket.Plate), "hand-tight first, then from the middle outwards"));
+                bolts.Add(Screws("brackets of the cylinder", "cylinder.mount", bracket.Bolts, bracket.Brackets * cylinders, plate.Fu(bracket.Plate), "hand-tight first, then from the middle outwards", units));
                 break;
             case RigCollarMount collar:
+                (double least, double most) = TapDrill.Minor(collar.Thread);
                 bolts.Add(new BoltRow
                 {
                     Where = "collar of the cylinder",
@@ -83,13 +86,13 @@ public sealed record DrillingTable(IReadOnlyList<BoltRow> Bolts, IReadOnlyList<P
                     Grade = "the cylinder's own",
                     TapDrill = collar.Thread.D - collar.Thread.P,
                     ThreadDepth = collar.Engagement,
-                    Notes = ["bore the plate to this size and screw-cut the thread on a lathe; screw the collar in over its whole length, up to its shoulder, and lock it"],
+                    Notes = [$"bore the plate to between {Readout.Text(least, Dimension.Length, units, 5)} and {Readout.Text(most, Dimension.Length, units, 5)} and screw-cut the thread on a lathe; screw the collar in over its whole length, up to its shoulder, and lock it"],
                 });
                 break;
         }
     }
 
-    private static BoltRow Screws(string where, string key, RigScrews screws, int sets, double fu, string note) => Tapped(new BoltRow
+    private static BoltRow Screws(string where, string key, RigScrews screws, int sets, double fu, string note, UnitSystem units) => Tapped(new BoltRow
     {
         Where = where,
         Key = key,
@@ -99,23 +102,23 @@ public sealed record DrillingTable(IReadOnlyList<BoltRow> Bolts, IReadOnlyList<P
         Hole = ClearanceHole.Usual(screws.Thread),
         Yield = screws.Class.Re,
         Notes = [note],
-    }, screws.Engagement, screws.Class, fu);
+    }, screws.Engagement, screws.Class, fu, units);
 
-    private static BoltRow Tapped(BoltRow row, double? engagement, PropertyClass grade, double fu)
+    private static BoltRow Tapped(BoltRow row, double? engagement, PropertyClass grade, double fu, UnitSystem units)
     {
         if (engagement is not { } mesh)
             return row;
         double full = NutAndThread.BalancedEngagement(row.Thread.As * grade.Rm, RamRungs.Fit(row.Thread), fu, inner: true);
         string[] shallow = mesh < full * (1 - 1e-9)
-            ? [$"{Readout.Text(mesh, Dimension.Length)} of thread strips before the bolt breaks; {Readout.Text(full, Dimension.Length)} would be as strong as the bolt. The ladder counts what is there"]
+            ? [$"{Readout.Text(mesh, Dimension.Length, units)} of thread strips before the bolt breaks; {Readout.Text(full, Dimension.Length, units)} would be as strong as the bolt. The ladder counts what is there"]
             : [];
         return row with { TapDrill = TapDrill.Of(row.Thread), ThreadDepth = mesh, FullStrengthDepth = full, Notes = [.. row.Notes, .. shallow] };
     }
 
-    private static void Holder(List<BoltRow> bolts, RigDieHolder holder, Steel rod)
+    private static void Holder(List<BoltRow> bolts, RigDieHolder holder, Steel rod, UnitSystem units)
     {
         if (holder.Screws is { } screws)
-            bolts.Add(Screws("die holder on the ram", "ram.die-holder", screws, 1, rod.Fu(holder.Face), "the ram's end is hard or chromed: drill and tap it only if its maker allows it, and never into the bore"));
+            bolts.Add(Screws("die holder on the ram", "ram.die-holder", screws, 1, rod.Fu(holder.Face), "the ram's end is hard or chromed: drill and tap it only if its maker allows it, and never into the bore", units));
         if (holder.SetScrews > 0)
         {
             bolts.Add(new BoltRow
@@ -139,7 +142,7 @@ public sealed record DrillingTable(IReadOnlyList<BoltRow> Bolts, IReadOnlyList<P
         return new ScrewThread(d, p / 1000) { Name = $"M{Readout.Number(mm)}" };
     }
 
-    private static BoltRow Rod(RigTieRodFrame frame, RigTieRod rod) => new()
+    private static BoltRow Rod(RigTieRodFrame frame, RigTieRod rod, UnitSystem units) => new()
     {
         Where = "tie rods",
         Key = "frame.rod",
@@ -150,7 +153,7 @@ public sealed record DrillingTable(IReadOnlyList<BoltRow> Bolts, IReadOnlyList<P
         Notes =
         [
             rod.PreloadMost > 0
-                ? $"counted preload {Readout.Text(rod.PreloadLeast, Dimension.Force)} to {Readout.Text(rod.PreloadMost, Dimension.Force)}: set it by the rod's stretch, with a dial gauge on its end, not by torque alone; nut by nut, crosswise"
+                ? $"counted preload {Readout.Text(rod.PreloadLeast, Dimension.Force, units)} to {Readout.Text(rod.PreloadMost, Dimension.Force, units)}: set it by the rod's stretch, with a dial gauge on its end, not by torque alone; nut by nut, crosswise"
                 : "no preload is counted: nuts hand-tight against the plates, all alike, and locked",
         ],
     };

@@ -68,19 +68,25 @@ public static class CoolingTime
     public static double Of(double Q, double T0, double d, RunPlace place, Working? w = null)
     {
         (double F2, double F3) = Factors(place);
+        if (w is not null)
+            Transition(Q, T0, w);
         double thin = Thin(Q, T0, d, F2, w), thick = Thick(Q, T0, F3, w), t = Math.Max(thin, thick);
         w?.Step("t_85", "time from 800 to 500 °C", "max(t_2, t_3)", t, Dimension.Time, Source, ("t_2", thin, Dimension.Time), ("t_3", thick, Dimension.Time));
         return t;
     }
 
-    /// <summary>Thickness at which both agree on a plate, mm.</summary>
+    /// <summary>Thickness at which both agree on a plate, mm: thicker plate cools as if there were no end to it.</summary>
     /// <param name="Q">Heat input with k, kJ/mm.</param>
     /// <param name="T0">Temperature, °C.</param>
-    public static double Transition(double Q, double T0)
+    /// <param name="w">Where to write it down.</param>
+    public static double Transition(double Q, double T0, Working? w = null)
     {
         Below500(T0);
         double hot = 1 / (500 - T0), hotter = 1 / (800 - T0);
-        return Math.Sqrt((4300 - 4.3 * T0) * 1e5 / (6700 - 5 * T0) * Check.Positive(Q) * (hot + hotter));
+        double d = Math.Sqrt((4300 - 4.3 * T0) * 1e5 / (6700 - 5 * T0) * Check.Positive(Q) * (hot + hotter));
+        w?.Step("d_t", "thickness, mm, from which plate counts as thick", "√((4300 - 4.3 T_0) 100000 / (6700 - 5 T_0) · Q (1 / (500 - T_0) + 1 / (800 - T_0)))", d, Dimension.Number, Source,
+            ("T_0", T0, Dimension.Temperature), ("Q", Q, Dimension.Number));
+        return d;
     }
 
     private static void Below500(double T0)

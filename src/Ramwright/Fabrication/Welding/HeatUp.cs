@@ -79,14 +79,6 @@ public sealed record HeatUp(double Mass, double Heat, double Lost, double Fuel, 
         return new HeatUp(mass, HeatOf(mass, rise), faces * LossOf(T0 + rise / 2, T0) * time, torch * time, time);
     }
 
-    /// <summary>Time to heat a mass through with losses left out, s.</summary>
-    /// <param name="m">kg.</param>
-    /// <param name="rise">K.</param>
-    /// <param name="torch">Heat of the torch, W.</param>
-    /// <param name="share">Share that enters the steel.</param>
-    public static double TimeFor(double m, double rise, double torch, double share = TorchShare) =>
-        HeatOf(m, rise) / (Check.Positive(share) * Check.Positive(torch));
-
     /// <summary>Distance from the weld at which the temperature is taken, m; EN ISO 13916: four thicknesses up to 50 mm, 75 mm for plate above 50 mm.</summary>
     /// <param name="t">Thickness, m.</param>
     public static double MeasureAt(double t) => Check.Positive(t) > 0.050 ? 0.075 : Math.Min(4 * t, 0.050);

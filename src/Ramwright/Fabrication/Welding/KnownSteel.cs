@@ -25,7 +25,7 @@ public sealed record KnownSteel(string Part, Steel Steel, double Thickness, Comp
             : new KnownSteel(part, steel, thickness, null, null, false);
     }
 
-    /// <summary>Whether it is a steel for welding: its standard names a weld factor, or it was analysed with little enough carbon.</summary>
+    /// <summary>Whether it is a steel for welding: its standard names a weld factor, or it was analysed, and carbon is little enough.</summary>
     public bool Weldable => Composition is { } s && s.C <= MethodB.MostCarbon && (Analysed || Steel.BetaW is not null);
 
     /// <summary>Whether an analysis may be asked for to find out: steel without papers, not steel that is known to harden.</summary>

@@ -17,7 +17,7 @@ public static class MethodB
     public static readonly (double From, double UpTo) HydrogenRange = (1, 20);
     /// <summary>Range of heat input, kJ/mm.</summary>
     public static readonly (double From, double UpTo) HeatRange = (0.5, 4);
-    /// <summary>Most carbon the method was made for, %; and of the other elements, as the standard lists them.</summary>
+    /// <summary>Most carbon the method was made for, %.</summary>
     public const double MostCarbon = 0.32;
 
     /// <summary>Preheating temperature T_p, °C; below that of a workshop means none is needed.</summary>
@@ -40,11 +40,19 @@ public static class MethodB
         return T;
     }
 
-    /// <summary>Whether the composition lies where the method was made for.</summary>
-    public static bool Covers(Stock.Composition s)
+    /// <summary>The first element of which there is more than the method was made for, in words; null where there is none.</summary>
+    /// <remarks>Less of an element than its range begins with makes the steel easier to weld, and is let pass.</remarks>
+    public static string? Beyond(Stock.Composition s)
     {
         ArgumentNullException.ThrowIfNull(s);
-        return s.C is >= 0.05 and <= MostCarbon && s.Si <= 0.8 && s.Mn is >= 0.5 and <= 1.9 && s.Cr <= 1.5 && s.Cu <= 0.7 && s.Mo <= 0.75 && s.Ni <= 2.5 && s.V <= 0.18 && s.B <= 0.005;
+        foreach ((string element, double share, double most) in ((string, double, double)[])
+            [("carbon", s.C, MostCarbon), ("silicon", s.Si, 0.8), ("manganese", s.Mn, 1.9), ("chromium", s.Cr, 1.5), ("copper", s.Cu, 0.7), ("molybdenum", s.Mo, 0.75), ("nickel", s.Ni, 2.5), ("vanadium", s.V, 0.18), ("boron", s.B, 0.005)])
+        {
+            if (share > most + 1e-12)
+                return $"{share:0.###} % of {element}, more than {most:0.###} %";
+        }
+
+        return null;
     }
 
     private static void In((double From, double UpTo) range, double value, string name)

@@ -40,24 +40,33 @@ public sealed record Preheating(WeldAdvice Advice, string Why)
     /// <param name="HD">Hydrogen, ml/100 g.</param>
     /// <param name="Q">Heat input, kJ/mm.</param>
     /// <param name="process">The process.</param>
+    /// <param name="units">Units of what it says.</param>
     /// <param name="w">Where to write it down.</param>
-    public static Preheating Of(Seam seam, double HD, double Q, WeldingProcess process, Working? w = null)
+    public static Preheating Of(Seam seam, double HD, double Q, WeldingProcess process, UnitSystem units = UnitSystem.Metric, Working? w = null)
     {
         ArgumentNullException.ThrowIfNull(seam);
         KnownSteel[] both = [seam.Standing, seam.Through];
         if (Array.Find(both, s => !s.Weldable) is { } bad)
             return Unweldable(bad, both.FirstOrDefault(s => !s.Weldable && !s.MayTurnOutWell) ?? bad, w);
+        foreach (KnownSteel steel in both)
+        {
+            if (MethodB.Beyond(steel.Composition!) is { } beyond)
+                return new Preheating(WeldAdvice.DoNotWeld, $"The steel of the {steel.Part} has {beyond}: no method used here reaches so far. A welding engineer may find a procedure; else bolt it.");
+        }
+
         if (HD > MethodB.HydrogenRange.UpTo)
             return new Preheating(WeldAdvice.TestFirst, $"A filler with {HD:0.#} mL of hydrogen in 100 g is outside every method. Take a drier one.");
         var remarks = new List<string>();
         if (Q < MethodB.HeatRange.From)
             remarks.Add($"the runs bring {Q:0.00} kJ/mm, less than method B was made for: it is taken at {MethodB.HeatRange.From} kJ/mm; lay fuller runs");
         KnownSteel worse = CarbonEquivalent.Cet(both[1].Composition!) > CarbonEquivalent.Cet(both[0].Composition!) ? both[1] : both[0];
-        return Reckoned(seam, worse, both, HD, Q, process, remarks, w);
+        return Reckoned(seam, worse, both, HD, Q, process, units, remarks, w);
     }
 
-    private static Preheating Reckoned(Seam seam, KnownSteel worse, KnownSteel[] both, double HD, double Q, WeldingProcess process, List<string> remarks, Working? w)
+    private static Preheating Reckoned(Seam seam, KnownSteel worse, KnownSteel[] both, double HD, double Q, WeldingProcess process, UnitSystem units, List<string> remarks, Working? w)
     {
+        string C(double celsius) => Readout.Text(celsius, Dimension.Temperature, units);
+        string Mm(double mm) => Readout.Text(mm / 1000, Dimension.Length, units);
         w?.Note(Known(worse));
         double cet = CarbonEquivalent.Cet(worse.Composition!, w), ce = both.Max(s => CarbonEquivalent.Iiw(s.Composition!)), pcm = CarbonEquivalent.Pcm(worse.Composition!, w);
         if (w is not null)
@@ -66,7 +75,7 @@ public sealed record Preheating(WeldAdvice Advice, string Why)
             return new Preheating(WeldAdvice.DoNotWeld, $"CET {cet:0.00} % is beyond what method B holds for (0.50 %).") { Ce = ce, Cet = cet, Pcm = pcm };
         double d = 1000 * seam.Thicker;
         if (d > MethodB.ThicknessRange.UpTo)
-            return new Preheating(WeldAdvice.TestFirst, $"{d:0} mm is thicker than method B holds for (90 mm): this wants a welding engineer and a procedure.") { Ce = ce, Cet = cet, Pcm = pcm };
+            return new Preheating(WeldAdvice.TestFirst, $"{Mm(d)} is thicker than method B holds for ({Mm(MethodB.ThicknessRange.UpTo)}): this wants a welding engineer and a procedure.") { Ce = ce, Cet = cet, Pcm = pcm };
 
         // at the lower ends the held value asks for more preheat than the true one would
         double Held(double value, double least, string what)
@@ -86,13 +95,13 @@ public sealed record Preheating(WeldAdvice Advice, string Why)
         double T = B >= 20 ? B : wantsA ? HandHot : 0;
         if (wantsA && B < HandHot)
         {
-            remarks.Add($"method A's table lets {cold:0} mm of combined thickness through cold and this is {combined:0} mm, method B asks for {Math.Max(B, 0):0} °C: the more careful is taken, at least {HandHot:0} °C");
+            remarks.Add($"method A's table lets {Mm(cold!.Value)} of combined thickness through cold and this is {Mm(combined)}, method B asks for {(B < 20 ? "no preheat" : C(B))}: the more careful is taken, at least {C(HandHot)}");
             T = Math.Max(T, HandHot);
         }
         else if (cold is null)
             remarks.Add(Q < 1 ? "method A's table begins at 1.0 kJ/mm: no cross-check by it" : "method A's table ends at CE 0.49 %: no cross-check by it");
         else if (!wantsA && B >= 20)
-            remarks.Add($"method A's table would let {cold:0} mm of combined thickness through cold and this is {combined:0} mm; method B is followed, for it knows the composition closer");
+            remarks.Add($"method A's table would let {Mm(cold.Value)} of combined thickness through cold and this is {Mm(combined)}; method B is followed, for it knows the composition closer");
 
         double? table = ThicknessTable.Of(seam, process);
         if (table >= 20)
@@ -100,7 +109,7 @@ public sealed record Preheating(WeldAdvice Advice, string Why)
             w?.Take("T_D1.1", "least preheat by thickness alone", table.Value, Dimension.Temperature, ThicknessTable.Source);
             if (table > T)
             {
-                remarks.Add($"the American table by thickness asks for {table:0} °C, method B for {Math.Max(B, 0):0} °C: the more careful is taken");
+                remarks.Add($"the American table by thickness asks for {C(table.Value)}, method B for {(B < 20 ? "no preheat" : C(B))}: the more careful is taken");
                 T = table.Value;
             }
         }
@@ -109,7 +118,7 @@ public sealed record Preheating(WeldAdvice Advice, string Why)
             remarks.Add("the American table lets steel of this strength be welded only with low-hydrogen rods or wire: take those");
         double? set = T > 0 ? Math.Ceiling(T / 10 - 1e-9) * 10 : null;
         return new Preheating(set is null ? WeldAdvice.Weld : WeldAdvice.Preheat,
-            set is { } warm ? $"Heat to {warm:0} °C and keep it there until the last run." : $"No preheat. Dry, clean, and not colder than {Least:0} °C.")
+            set is { } warm ? $"Heat to {C(warm)} and keep it there until the last run." : $"No preheat. Dry, clean, and not colder than {C(Least)}.")
         {
             Ce = ce,
             Cet = cet,

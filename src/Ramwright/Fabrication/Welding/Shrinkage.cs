@@ -19,18 +19,4 @@ public static class Shrinkage
         w?.Step("Δ", "shrinkage across the weld", "0.1 A_w / t", d, Dimension.Length, Source, ("A_w", Aw, Dimension.Area), ("t", t, Dimension.Length));
         return d;
     }
-
-    /// <summary>Bow of a beam by welds along it, m: 0.005 A_w L² d/I.</summary>
-    /// <param name="Aw">Area of all welds along it, m².</param>
-    /// <param name="L">Length welded, m.</param>
-    /// <param name="d">From the welds' middle to the beam's axis, m.</param>
-    /// <param name="I">Second moment, m⁴.</param>
-    /// <param name="w">Where to write it down.</param>
-    public static double Bow(double Aw, double L, double d, double I, Working? w = null)
-    {
-        double bow = 0.005 * Check.Positive(Aw) * Check.Positive(L) * L * Check.NotNegative(d) / Check.Positive(I);
-        w?.Step("δ", "bow by the welds' pull", "0.005 A_w L² d / I", bow, Dimension.Length, Source,
-            ("A_w", Aw, Dimension.Area), ("L", L, Dimension.Length), ("d", d, Dimension.Length), ("I", I, Dimension.SecondMoment));
-        return bow;
-    }
 }

@@ -1,4 +1,5 @@
 using Ramwright.Presses;
+using Ramwright.Quantities;
 using Ramwright.Workings;
 
 namespace Ramwright.Fabrication.Welding;
@@ -41,8 +42,9 @@ public sealed record WeldLine
     /// <summary>Reckons a seam.</summary>
     /// <param name="seam">The seam.</param>
     /// <param name="welder">How it is welded.</param>
+    /// <param name="units">Units of what it says.</param>
     /// <param name="w">Where to write it down.</param>
-    public static WeldLine Of(Seam seam, RigWelder welder, Working? w = null)
+    public static WeldLine Of(Seam seam, RigWelder welder, UnitSystem units = UnitSystem.Metric, Working? w = null)
     {
         ArgumentNullException.ThrowIfNull(seam);
         ArgumentNullException.ThrowIfNull(welder);
@@ -51,7 +53,7 @@ public sealed record WeldLine
         // runs of one size fill it exactly: the arc then moves a little faster than the slowest travel
         double travel = welder.Rate / (Stock.Steel.Density * A / runs);
         double Q = Welding.HeatInput.Of(Welding.HeatInput.Efficiency(welder.Process), welder.Volts, welder.Amperes, 1000 * travel, w);
-        Preheating preheating = Preheating.Of(seam, welder.Hydrogen, Q, welder.Process, w);
+        Preheating preheating = Preheating.Of(seam, welder.Hydrogen, Q, welder.Process, units, w);
         double deposit = WeldDeposit.Mass(A, total, w), arc = deposit / welder.Rate;
         double T0 = Math.Max(welder.SteelTemperature, preheating.Temperature ?? welder.SteelTemperature);
         bool welded = preheating.Advice is WeldAdvice.Weld or WeldAdvice.Preheat;
@@ -60,7 +62,7 @@ public sealed record WeldLine
         var notes = new List<string>(preheating.Remarks);
         if (preheating.Temperature is { } T)
         {
-            heat = Welding.HeatUp.Of(Zone(seam.Thicker), seam.Ways, seam.Outlines, T, welder.SteelTemperature, welder.Torch);
+            heat = Welding.HeatUp.Of(Welding.HeatUp.MeasureAt(seam.Thicker), seam.Ways, seam.Outlines, T, welder.SteelTemperature, welder.Torch);
             if (heat is null)
                 notes.Add("this torch cannot bring so much steel to its preheat: take a larger one, or two");
         }
@@ -70,7 +72,7 @@ public sealed record WeldLine
         if (cooling > LongestCooling)
             notes.Add($"the zone beside the weld takes {cooling:0} s from 800 to 500 °C and may turn coarse: smaller runs, or let it cool between them");
         if (seam.Kind == WeldKind.Fillet && MinimumFillet.Leg(seam, welder.Process) is var least && seam.Leg < least - 1e-6)
-            notes.Add($"a leg of {1000 * least:0} mm is the least on steel this thick: a smaller run is chilled and cracks");
+            notes.Add($"a leg of {Readout.Text(least, Dimension.Length, units)} is the least on steel this thick: a smaller run is chilled and cracks");
         return new WeldLine
         {
             Seam = seam,
@@ -88,9 +90,6 @@ public sealed record WeldLine
             Notes = notes,
         };
     }
-
-    /// <summary>Width to be kept warm on each side; EN ISO 13916: four thicknesses up to 50 mm; 75 mm for thick plate.</summary>
-    private static double Zone(double t) => Math.Max(Welding.HeatUp.MeasureAt(t), Math.Min(4 * t, 0.050));
 }
 
 /// <summary>Smallest fillet that is not chilled too fast by the steel it is laid on.</summary>

@@ -1,5 +1,6 @@
 using Ramwright.Ladders;
 using Ramwright.Presses;
+using Ramwright.Quantities;
 
 namespace Ramwright.Fabrication.Welding;
 
@@ -36,12 +37,14 @@ public sealed record WeldPlan
     public bool AsksForTests => Lines.Any(l => l.Preheating.Advice is WeldAdvice.TestFirst or WeldAdvice.DoNotWeld);
 
     /// <summary>Plans the welding of a press.</summary>
+    /// <param name="check">The press.</param>
+    /// <param name="units">Units of what it says.</param>
     /// <exception cref="PressFaultsException">A joint whose weld cannot be laid out.</exception>
-    public static WeldPlan Of(PressCheck check)
+    public static WeldPlan Of(PressCheck check, UnitSystem units = UnitSystem.Metric)
     {
         ArgumentNullException.ThrowIfNull(check);
         Seams seams = Seams.Of(check);
-        WeldLine[] lines = [.. seams.Given.Select(s => WeldLine.Of(s, check.Rig.Welding))];
-        return new WeldPlan { Welder = check.Rig.Welding, Lines = lines, Open = seams.Open, Sequence = WeldSequence.Of(check, [.. lines.Where(l => l.Preheating.Advice != WeldAdvice.DoNotWeld)]) };
+        WeldLine[] lines = [.. seams.Given.Select(s => WeldLine.Of(s, check.Rig.Welding, units))];
+        return new WeldPlan { Welder = check.Rig.Welding, Lines = lines, Open = seams.Open, Sequence = WeldSequence.Of(check, [.. lines.Where(l => l.Preheating.Advice != WeldAdvice.DoNotWeld)], units) };
     }
 }
