@@ -30,8 +30,9 @@ public static class PlanSheet
                 [
                     s.Number.ToString(System.Globalization.CultureInfo.InvariantCulture), s.What, Readout.Text(s.Pressure, Dimension.Pressure, units),
                     Readout.Text(s.RamForce, Dimension.Force, units), Hold(s.Dwell),
-                    .. s.Dials.Select(d => s.Way == Way.Up ? $"{Length(d.Expected)} / {Length(d.StopAt)}" : s.Pressure > 0 ? $"about {Length(d.Expected)}" : "0"),
-                    .. s.Dials.Select(_ => ""), "", "",
+                    .. plan.Points.Select(p => s.Dials.FirstOrDefault(d => d.Place == p.Name) is not { } d ? "-"
+                        : s.Way == Way.Up ? $"{Length(d.Expected)} / {Length(d.StopAt)}" : s.Pressure > 0 ? $"about {Length(d.Expected)}" : "0"),
+                    .. plan.Points.Select(_ => s.Dials.Count > 0 ? "" : "-"), "", "",
                 ]));
         if (plan.Steps.FirstOrDefault(s => s.Pressure > 0) is { Setting: { } setting })
             page.Put("p", $"How the pressure is made to stop: {setting}, and so on step by step.", "quiet");
