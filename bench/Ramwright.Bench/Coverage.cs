@@ -19,7 +19,20 @@ internal static class Coverage
         good &= Say("stiffness", () => CoverageTrial.Stiffness(wherry, trials, 12));
         good &= Say("flow, electric pump", () => CoverageTrial.Pump(wherry, trials, 13));
         good &= Say("flow, air pump", () => CoverageTrial.Pump(railing, trials, 14));
+        OneForce(wherry);
         return good ? 0 : 1;
+    }
+
+    /// <summary>How long one true force takes: budget, and drawing until it stands still.</summary>
+    private static void OneForce(PressCheck check)
+    {
+        Reading[] readings = [.. Enumerable.Range(0, 5).Select(i => new Reading(i + 1, new DateOnly(2026, 5, 9), null, "x", ReadingKind.TopPressure) { Value = (212 + i % 2) * 1e5 })];
+        var book = new ReadingBook(check, readings);
+        int trials = TrueForce.Of(check, book)!.Drawn.Trials;
+        var watch = Stopwatch.StartNew();
+        for (int i = 0; i < 20; i++)
+            TrueForce.Of(check, book);
+        Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"one true force, drawn {trials} times: {watch.Elapsed.TotalMilliseconds / 20:0.0} ms"));
     }
 
     private static bool Say(string what, Func<(int Inside, int All)> trial)

@@ -41,7 +41,7 @@ internal static class ProvePlanView
             screen.Loud($"{step.Number}. {step.What}{closed}", margin: 1);
             screen.Paragraph(
                 $"{Readout.Text(step.Pressure, Dimension.Pressure, proof.Units)} on the gauge, {Force.Text(step.RamForce, proof.Units)} at the ram; hold {Readout.Text(step.Dwell, Dimension.Time, proof.Units)}; {step.Setting}", margin: 4);
-            if (step.Way == Way.Up)
+            if (step.Way == Way.Up && step.Dials.Count > 0)
             {
                 screen.Paragraph(string.Join("; ", step.Dials.Select(d =>
                     $"{d.Place} {Readout.Text(d.Expected, Dimension.Length, proof.Units, 2)} ({Readout.Text(d.StopAt, Dimension.Length, proof.Units, 2)})")), margin: 4);

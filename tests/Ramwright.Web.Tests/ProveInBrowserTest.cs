@@ -21,15 +21,17 @@ public sealed class ProveInBrowserTest(BenchWalk walk) : IClassFixture<BenchWalk
         await page.Locator("#task-block button").First.ClickAsync();
         await Expect(page.Locator("#task-block button").First).ToHaveAttributeAsync("aria-pressed", "true");
 
-        // two steps, with a thumb
-        await page.Locator("#dial-opening").FillAsync("0.07");
-        await page.Locator("#dial-crown").FillAsync("0.03");
+        // three steps, with a thumb
         await page.Locator("#held").ClickAsync();
         await Expect(page.Locator("#step h2")).ToContainTextAsync("Step 2 of 13");
         await page.Locator("#dial-opening").FillAsync("0");
         await page.Locator("#held").ClickAsync();
         await Expect(page.Locator("#step h2")).ToContainTextAsync("Step 3 of 13");
-        await Expect(page.Locator("#closed")).ToHaveTextAsync("2 of 13");
+        await page.Locator("#dial-opening").FillAsync("0.19");
+        await page.Locator("#dial-crown").FillAsync("0.06");
+        await page.Locator("#held").ClickAsync();
+        await Expect(page.Locator("#step h2")).ToContainTextAsync("Step 4 of 13");
+        await Expect(page.Locator("#closed")).ToHaveTextAsync("3 of 13");
 
         foreach (string bar in new[] { "212", "213 bar", "212.5", "3085 psi", "212" })
         {

@@ -58,7 +58,7 @@ public static class ProofChart
         List<Mark> marks = [new Lettering("", $"{fit.Stage}: bars k = 2; a cross is an outlier", Left, High - 6, 2.5, Bold: true)];
         plot.Frame(marks);
         if (fit.Fit is not null)
-            plot.Draw(marks, new PlotLine("fit", [.. Enumerable.Range(0, 41).Select(i => most * i / 40).Select(p => (pressure.FromSi(p), flow.FromSi(fit.FlowAt(p)!.Value.Value)))]));
+            plot.Draw(marks, new PlotLine("fit", [.. Enumerable.Range(0, 41).Select(i => pressure.ToSi(plot.XRange.To) * i / 40).Select(p => (pressure.FromSi(p), flow.FromSi(fit.FlowAt(p)!.Value.Value)))]));
         foreach (TimedFlow t in fit.Points)
         {
             Bars(marks, plot, pressure.FromSi(t.Pressure), 0, flow.FromSi(t.Flow), flow.FromSi(2 * t.U));
@@ -109,7 +109,7 @@ public static class ProofChart
     private static void Dot(List<Mark> marks, Plot plot, double x, double y, bool filled, bool crossed)
     {
         double atX = plot.AtX(x), atY = plot.AtY(y);
-        const double R = 1.0;
+        const double R = 0.75;
         if (crossed)
         {
             marks.Add(new Line("", [(atX - 1.6, atY - 1.6), (atX + 1.6, atY + 1.6)], Pen.Frame));

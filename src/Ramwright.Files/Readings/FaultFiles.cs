@@ -25,9 +25,9 @@ public static class FaultFiles
     }
 
     private static FaultTables Over(FaultTables below, FaultTables above) => new(
-        [.. above.Causes, .. below.Causes.ExceptBy(above.Causes.Select(c => c.Id), c => c.Id)],
-        [.. above.Signs, .. below.Signs.ExceptBy(above.Signs.Select(s => s.Id), s => s.Id)],
-        [.. above.Links, .. below.Links.ExceptBy(above.Links.Select(l => (l.Cause, l.Sign)), l => (l.Cause, l.Sign))]);
+        [.. above.Causes.DistinctBy(c => c.Id), .. below.Causes.ExceptBy(above.Causes.Select(c => c.Id), c => c.Id)],
+        [.. above.Signs.DistinctBy(s => s.Id), .. below.Signs.ExceptBy(above.Signs.Select(s => s.Id), s => s.Id)],
+        [.. above.Links.DistinctBy(l => (l.Cause, l.Sign)), .. below.Links.ExceptBy(above.Links.Select(l => (l.Cause, l.Sign)), l => (l.Cause, l.Sign))]);
 
     private static IReadOnlyList<T> Rows<T>(string stem, string kind, List<TableFault> faults, Func<Row, T> read)
     {

@@ -30,11 +30,12 @@ public static class PlanSheet
                 [
                     s.Number.ToString(System.Globalization.CultureInfo.InvariantCulture), s.What, Readout.Text(s.Pressure, Dimension.Pressure, units),
                     Readout.Text(s.RamForce, Dimension.Force, units), Hold(s.Dwell),
-                    .. s.Dials.Select(d => s.Way == Way.Up ? $"{Length(d.Expected)} / {Length(d.StopAt)}" : s.Pressure > 0 ? $"about {Length(d.Expected)}" : "0"),
-                    .. s.Dials.Select(_ => ""), "", "",
+                    .. plan.Points.Select(p => s.Dials.FirstOrDefault(d => d.Place == p.Name) is not { } d ? "-"
+                        : s.Way == Way.Up ? $"{Length(d.Expected)} / {Length(d.StopAt)}" : s.Pressure > 0 ? $"about {Length(d.Expected)}" : "0"),
+                    .. plan.Points.Select(_ => s.Dials.Count > 0 ? "" : "-"), "", "",
                 ]));
-        string setting = plan.Steps.First(s => s.Pressure > 0).Setting;
-        page.Put("p", $"How the pressure is made to stop: {setting}, and so on step by step.", "quiet");
+        if (plan.Steps.FirstOrDefault(s => s.Pressure > 0) is { Setting: { } setting })
+            page.Put("p", $"How the pressure is made to stop: {setting}, and so on step by step.", "quiet");
         page.Raw("<div class=\"two\">");
         Tasks(page, "1. Look at, before any pressure", plan.Looks);
         Tasks(page, "2. With nothing under the ram", plan.Unloaded);

@@ -1,3 +1,4 @@
+using System.Numerics;
 using Ramwright.Presses;
 using Ramwright.Quantities;
 using Ramwright.Workings;
@@ -84,13 +85,25 @@ public sealed class FaultNetwork
         int[] there = [.. state.Where(s => s.Value).Select(s => s.Key)], not = [.. state.Where(s => !s.Value).Select(s => s.Key)];
         if (there.Length > MostSeen)
             throw new ArgumentException($"more than {MostSeen} signs at once", nameof(seen));
+        (double[] causes, double evidence) = Sum<double>(there, not);
+        // terms of either sign cancel: where little is left of them, 28 figures tell what 16 do not
+        if (!(evidence > 1e-9))
+            (causes, evidence) = Sum<decimal>(there, not);
+        if (!(evidence > 1e-22))
+            throw new ArgumentException("no cause in the table, nor chance, brings all of this about together", nameof(seen));
+        return (causes, evidence);
+    }
+
+    private (double[] Causes, double Evidence) Sum<T>(int[] there, int[] not)
+        where T : INumber<T>
+    {
         int n = Causes.Count;
-        double total = 0;
-        double[] with = new double[n], without = new double[n], kept = new double[n];
+        T total = T.Zero;
+        T[] prior = [.. Causes.Select(c => T.CreateChecked(c.Prior))], with = new T[n], without = new T[n], kept = new T[n];
         for (int subset = 0; subset < 1 << there.Length; subset++)
         {
-            double product = int.PopCount(subset) % 2 == 0 ? 1 : -1;
-            Array.Fill(without, 1);
+            T product = int.PopCount(subset) % 2 == 0 ? T.One : -T.One;
+            Array.Fill(without, T.One);
             foreach (int s in not)
                 Miss(s);
             for (int k = 0; k < there.Length; k++)
@@ -101,26 +114,24 @@ public sealed class FaultNetwork
 
             for (int c = 0; c < n; c++)
             {
-                double p = Causes[c].Prior;
-                kept[c] = p * without[c] + 1 - p;
+                kept[c] = prior[c] * without[c] + T.One - prior[c];
                 product *= kept[c];
             }
 
             total += product;
             for (int c = 0; c < n; c++)
-                with[c] += product * Causes[c].Prior * without[c] / kept[c];
+                with[c] += product * prior[c] * without[c] / kept[c];
 
             void Miss(int s)
             {
-                product *= 1 - Signs[s].Leak;
+                product *= T.One - T.CreateChecked(Signs[s].Leak);
                 for (int c = 0; c < n; c++)
-                    without[c] *= 1 - _q[c, s];
+                    without[c] *= T.One - T.CreateChecked(_q[c, s]);
             }
         }
 
-        if (!(total > 1e-14))
-            throw new ArgumentException("no cause in the table, nor chance, brings all of this about together", nameof(seen));
-        return ([.. with.Select(w => Math.Clamp(w / total, 0, 1))], total);
+        double sum = double.CreateChecked(total);
+        return ([.. with.Select(w => sum > 0 ? Math.Clamp(double.CreateChecked(w / total), 0, 1) : 0)], sum);
     }
 
     /// <summary>Chance that a cause shows a sign.</summary>

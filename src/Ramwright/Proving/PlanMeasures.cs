@@ -13,7 +13,7 @@ internal static class PlanMeasures
         double rating = Math.Min(proof.Pressure, proof.Rating / check.Power.Areas.Force);
         var tasks = new List<PlanTask>
         {
-            new("bore", "bore by inside micrometer or calliper, three times turned by a third; rod the same, before it is put together or off the maker's sheet"),
+            new("bore", "inside of the barrel by micrometer or calliper, three times, turned by a third; rod the same, before it is put together or off the maker's sheet"),
             new("creep", rig.Frame.Horizontal
                 ? "seal friction: creep out and back against the same steady load, as a spring: slow-out and slow-back, three times. Under three unlike loads, the heaviest near half the rating, nothing has to be guessed"
                 : "seal friction: hang a known weight on the ram or let it lift one, creep up and down: slow-out and slow-back, three times. Under three unlike loads (springs, a jack), the heaviest near half the rating, nothing has to be guessed"),

@@ -13,7 +13,7 @@ internal static class PlanStand
 
     public static IReadOnlyList<string> Of(PressCheck check, ProofForce proof, UnitSystem units)
     {
-        SnapThrough snap = check.SnapThrough.At(proof.Force);
+        SnapThrough snap = check.SnapThrough.At(proof.Force > 0 ? proof.Force : check.Power.MostPossibleForce);
         string Energy(double e) => Readout.Text(e, Dimension.Energy, units, 2);
         double v = snap.SpeedOf(0.1);
         string speed = Units.TryFind(units == UnitSystem.Imperial ? "ft/s" : "m/s", Dimension.Speed, out Unit? unit) ? Readout.Text(v, unit, 2) : Readout.Text(v, Dimension.Speed, units, 2);

@@ -21,8 +21,8 @@ internal static class PlanSteps
         double rating = Math.Min(proof.Rating, proof.Force);
         Unit unit = Readout.UnitFor(Dimension.Pressure, units);
         double grain = unit.ToSi(units == UnitSystem.Imperial ? 10 : 1);
-        Add("seat the parts, then set every dial to zero", Way.Up, 0.1 * rating, Dwell);
-        Add("back to nothing: read every dial", Way.Down, 0, Dwell);
+        Add("seat the parts", Way.Up, 0.1 * rating, Dwell, dials: false);      // what seats is no give of the frame
+        Add("back to nothing: set every dial to zero", Way.Down, 0, Dwell);
         Add("a quarter of the rating", Way.Up, 0.25 * rating, Dwell);
         Add("half the rating", Way.Up, 0.5 * rating, Dwell);
         Add("three quarters of the rating", Way.Up, 0.75 * rating, Dwell);
@@ -42,14 +42,14 @@ internal static class PlanSteps
         Add("nothing again", Way.Down, 0, Dwell);
         return steps;
 
-        void Add(string what, Way way, double thrust, double dwell)
+        void Add(string what, Way way, double thrust, double dwell, bool dials = true)
         {
             // down to what can be read off a gauge, never up
             double p = Math.Floor(thrust / check.Power.Areas.Force / grain + 1e-9) * grain;
             thrust = p * check.Power.Areas.Force;
             double ram = p > 0 ? RamForce.Net(p, check.Power.Areas.Force, check.Rig.Cylinder.SealFriction, OilToRam.SpringOf(check.Rig.Cylinder).Value) : 0;
             steps.Add(new PlanStep(steps.Count + 1, what, way, p, thrust, ram, dwell,
-                [.. points.Select(d => new DialForecast(d.Name, d.PerNewton * ram, Beyond * d.PerNewton * thrust + dial))],
+                [.. (dials ? points : []).Select(d => new DialForecast(d.Name, d.PerNewton * ram, Beyond * d.PerNewton * thrust + dial))],
                 Setting(check, p, units)));
         }
     }

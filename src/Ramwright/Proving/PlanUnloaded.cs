@@ -16,8 +16,8 @@ internal static class PlanUnloaded
         {
             new("fill", "fill the tank with the ram in; clean oil through a filter", "oil that is milky or has grit"),
             new("bleed", rig.Cylinder.PullsByOil
-                ? "bleed: ram out and in slowly, five full strokes with no load, tank topped up; the ram must not jump"
-                : "bleed: cylinder with its port uppermost where that can be; ram out and in five times, tank topped up; the ram must not jump", "a ram that still jumps after ten strokes: air is being drawn in"),
+                ? "to bleed it run the ram out and in slowly, five full strokes with no load, tank topped up; the ram must not jump"
+                : "to bleed it set the cylinder with its port uppermost where that can be; ram out and in five times, tank topped up; the ram must not jump", "a ram that still jumps after ten strokes: air is being drawn in"),
             new("leaks-low", $"at {Pressure(low)} look at every joint with a card or a mirror, never with a hand", "any drip at pressure"),
             new("strokes", $"three strokes out and back with no load: write time-out and time-back for a measured length; {Readout.Text(check.Power.Times.FullStroke, Dimension.Time, units, 2)} for the full stroke out by reckoning", "a ram that goes by itself"),
         };

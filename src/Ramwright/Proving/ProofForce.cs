@@ -37,6 +37,8 @@ public sealed record ProofForce(double Force, double Factor, double Pressure, do
         ArgumentNullException.ThrowIfNull(check);
         Check.AtLeast(factor, 1);
         double rating = check.Ladder.SafeRating, wished = factor * rating;
+        if (!(rating > 0))
+            return new ProofForce(0, 0, 0, 0, check.Ladder.Governing, false, _ => $"The press is safe to nothing, by the {check.Ladder.Governing.Part}: mend that before it is proved.");
         w?.Step("F_1", "proof by its factor", "γ F_s", wished, Dimension.Force, Source, ("γ", factor, Dimension.Number), ("F_s", rating, Dimension.Force));
         Rung? lowest = null;
         double gives = double.PositiveInfinity;

@@ -19,7 +19,7 @@ public sealed record PlanTask(string Name, string What, string Stop = "");
 /// <param name="Thrust">The most that the frame can feel then, N: nothing lost.</param>
 /// <param name="RamForce">What the ram is reckoned to push with, N: seals and spring taken off.</param>
 /// <param name="Dwell">How long to hold, s.</param>
-/// <param name="Dials">What each dial should show more than at the start, and what means stop, m.</param>
+/// <param name="Dials">What each dial should show more than at the start, and what means stop, m; none while the parts are seated.</param>
 /// <param name="Setting">How the pressure is made to stop there.</param>
 public sealed record PlanStep(
     int Number, string What, Way Way, double Pressure, double Thrust, double RamForce, double Dwell, IReadOnlyList<DialForecast> Dials, string Setting);
@@ -85,5 +85,5 @@ public sealed record TestPlan
     /// <param name="pressure">Pa.</param>
     /// <param name="way">Up or down.</param>
     public PlanStep? StepAt(double pressure, Way way = Way.Up) =>
-        Steps.Where(s => s.Way == way).MinBy(s => Math.Abs(s.Pressure - pressure));
+        Steps.Where(s => s.Way == way && s.Dials.Count > 0).MinBy(s => Math.Abs(s.Pressure - pressure));
 }

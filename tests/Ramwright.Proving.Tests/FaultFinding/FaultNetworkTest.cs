@@ -74,6 +74,27 @@ public class FaultNetworkTest
         }
     }
 
+    [Theory]
+    [InlineData(1)]
+    [InlineData(2)]
+    [InlineData(3)]
+    public void ManyRareSignsAtOnceAreSummedAsExactly(int seed)
+    {
+        FaultTables made = MadeUp(seed, 9, 10);
+        FaultTables rare = made with
+        {
+            Causes = [.. made.Causes.Select(c => c with { Prior = c.Prior / 50 })],
+            Signs = [.. made.Signs.Select(s => s with { Leak = s.Leak / 30 })],
+        };
+        Seen[] seen = [.. rare.Signs.Select(s => new Seen(s.Id, true))];
+        (double[] expected, double evidence) = ByAllWays(rare, seen);
+        (double[] computed, double sum) = new FaultNetwork(rare).Posterior(seen);
+        Assert.True(evidence < 1e-5, $"{evidence} is not rare");
+        Near.Relative(evidence, sum, 1e-6, "evidence");
+        for (int c = 0; c < expected.Length; c++)
+            Near.Absolute(expected[c], computed[c], 1e-6, $"cause {c}");
+    }
+
     [Fact]
     public void WithNothingSeenItIsThePriors()
     {

@@ -46,7 +46,7 @@ public class GumExamplesTest
     [Fact]
     public void ResistanceAndReactanceAreCorrelatedAsPublished()
     {
-        var row = new Reference("GU-H2", "JCGM 100:2008, H.2: simultaneous resistance and reactance", Trust.FoundAndRecomputed);
+        var row = new Reference("GU-H2", "JCGM 100:2008, H.2: simultaneous resistance and reactance", Trust.FromMemoryAndRecomputed);
         Estimate v = Estimate.Repeated(V), i = Estimate.Repeated(I), phi = Estimate.Repeated(Phi);
         row.Within("u(V), V", 0.0032, v.U, 0.00005);
         row.Within("u(I), mA", 0.0095, i.U * 1e3, 0.00005);
@@ -82,7 +82,7 @@ public class GumExamplesTest
     [Fact]
     public void TheThermometersLineComesOutAsPublished()
     {
-        var row = new Reference("GU-H3", "JCGM 100:2008, H.3: calibration of a thermometer", Trust.FoundAndRecomputed);
+        var row = new Reference("GU-H3", "JCGM 100:2008, H.3: calibration of a thermometer", Trust.FromMemoryAndRecomputed);
         double[] t = [21.521, 22.012, 22.512, 23.003, 23.507, 23.999, 24.513, 25.002, 25.503, 26.010, 26.511];
         double[] b = [-0.171, -0.169, -0.166, -0.159, -0.164, -0.165, -0.156, -0.157, -0.159, -0.161, -0.160];
         var w = new Working();
