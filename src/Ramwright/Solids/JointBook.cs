@@ -84,7 +84,7 @@ internal sealed record JointPlace(
     RigJoint Joint, RigMember Beam, RigMember Upright, int Along, double Face, double Axis, double Height, int Up, double BeamRoom, double UprightRoom)
 {
     /// <summary>Lengths of beam and upright that are kept, in their own depths: the dents of the joint have died away by then.</summary>
-    private const double Kept = 1.5;
+    private const double Kept = 1;
 
     /// <summary>The same for a pair, whose halves twist on until the die ties them.</summary>
     private const double KeptOfPair = 4;

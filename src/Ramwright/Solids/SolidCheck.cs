@@ -41,6 +41,9 @@ public sealed record SolidCheck(PressSolid Solid, IReadOnlyList<SolidCaseAnswer>
     /// <summary>Springs at the joints from local solids; null where they are not found this way.</summary>
     public RigSprings? Springs { get; init; }
 
+    /// <summary>Why there are none, in words.</summary>
+    public string? SpringsMissing { get; init; }
+
     /// <summary>What the beams give on those springs.</summary>
     public FrameResponse? BeamsOnSprings { get; init; }
 
@@ -66,26 +69,27 @@ public sealed record SolidCheck(PressSolid Solid, IReadOnlyList<SolidCaseAnswer>
         List<SolidSolution> coarse = Solve(solid, fine.Over(0.5), cases, Part(progress, "coarser grid", 0, 0.25), stop);
         GridAnswer[] rough = [.. coarse.Select(s => Answer(solid, s))];
         List<SolidSolution> solutions = Solve(solid, fine, cases, Part(progress, "finer grid", 0.25, 1), stop);
-        RigSprings? springs = OfJoints(rig, book ?? new JointBook(), stop);
+        (RigSprings? springs, string? missing) = OfJoints(rig, book ?? new JointBook(), stop);
         return new SolidCheck(solid, [.. solutions.Select((s, i) =>
             new SolidCaseAnswer(cases[i], rough[i], Answer(solid, s), s, HotSpot.Of(solid, s), SolidPlace.Weakest(solid, s)))],
             FrameResponse.Of(FramePlan.Of(rig with { Springs = null })))
         {
             Springs = springs,
+            SpringsMissing = missing,
             BeamsOnSprings = springs is null ? null : FrameResponse.Of(FramePlan.Of(rig with { Springs = springs })),
         };
     }
 
     // a joint that cannot be cut out by itself does not spoil the rest
-    private static RigSprings? OfJoints(Rig rig, JointBook book, CancellationToken stop)
+    private static (RigSprings? Springs, string? Missing) OfJoints(Rig rig, JointBook book, CancellationToken stop)
     {
         try
         {
-            return book.Of(rig, stop);
+            return book.Of(rig, stop) is { } springs ? (springs, null) : (null, "tie rods, pins and gusseted joints keep the rules");
         }
-        catch (SolidFaultException)
+        catch (SolidFaultException fault)
         {
-            return null;
+            return (null, fault.Message);
         }
     }
 
