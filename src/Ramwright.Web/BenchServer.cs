@@ -97,6 +97,7 @@ internal static class BenchServer
         builder.Services.AddRazorComponents().AddInteractiveServerComponents();
         builder.Services.AddDataProtection().UseEphemeralDataProtectionProvider();     // nothing outlives the server
         builder.Services.AddSingleton(new BenchFolder(folder));
+        builder.Services.AddSingleton<Solid.SolidDesk>();
         builder.Services.AddScoped<Bench.ViewChoice>();
 
         WebApplication app = builder.Build();
@@ -120,6 +121,8 @@ internal static class BenchServer
             app.UseKeyGate(key);
         app.UseAntiforgery();
         app.MapStaticAssets();
+        app.MapGet("/press/{name}/solid-surface", (string name, Solid.SolidDesk desk) =>
+            desk.Of(name)?.Surface is { } bytes ? Results.Bytes(bytes, "application/octet-stream") : Results.NotFound());
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode(o => o.ContentSecurityFrameAncestorsPolicy = null);
         return app;
     }
