@@ -32,13 +32,17 @@ internal sealed class SolidCommand(IAnsiConsole screen) : Command<SolidSettings>
         Console.CancelKeyPress += onBreak;
         try
         {
-            SolidCheck solid = Run(check.Rig, cell, settings, stop.Token);
+            string joints = JointsFile.PathOf(settings.File);
+            JointBook book = JointsFile.Read(joints) ?? new JointBook();
+            SolidCheck solid = Run(check.Rig, cell, settings, book, stop.Token);
+            if (settings.Keep && solid.Springs is not null && JointsFile.Write(joints, book) is { } unwritten)
+                return Wrong(unwritten);
             if (settings.Vtu is { } file && Write(file, solid) is { } wrong)
                 return Wrong(wrong);
             if (settings.Json)
                 JsonOut.Write(screen, SolidJson.Text(solid, check.Rig));
             else
-                SolidView.Show(solid, check.Rig, units, settings.Vtu, screen);
+                SolidView.Show(solid, check.Rig, units, settings.Vtu, settings.Keep ? joints : null, screen);
             return solid.Centred.Weakest is { } weakest && weakest.GivesAt < check.Rig.Wanted ? ExitCode.DoesNotHold : ExitCode.Holds;
         }
         catch (SolidFaultException fault)
@@ -61,15 +65,15 @@ internal sealed class SolidCommand(IAnsiConsole screen) : Command<SolidSettings>
         return ExitCode.WrongInput;
     }
 
-    private SolidCheck Run(Rig rig, double? cell, SolidSettings settings, CancellationToken stop)
+    private SolidCheck Run(Rig rig, double? cell, SolidSettings settings, JointBook book, CancellationToken stop)
     {
         if (settings.Json || !screen.Profile.Capabilities.Interactive)
-            return SolidCheck.Of(rig, cell, settings.All, null, stop);
+            return SolidCheck.Of(rig, cell, settings.All, null, book, stop);
         SolidCheck? solid = null;
         screen.Progress().AutoClear(true).Columns(new TaskDescriptionColumn(), new ProgressBarColumn(), new PercentageColumn()).Start(bar =>
         {
             ProgressTask task = bar.AddTask("cutting into cells", maxValue: 1);
-            solid = SolidCheck.Of(rig, cell, settings.All, p => (task.Description, task.Value) = (p.Stage, p.Share), stop);
+            solid = SolidCheck.Of(rig, cell, settings.All, p => (task.Description, task.Value) = (p.Stage, p.Share), book, stop);
         });
         return solid!;
     }

@@ -17,4 +17,8 @@ internal sealed class SolidSettings : PressSettings
     [CommandOption("--vtu <FILE>")]
     [Description("Write the finer grid, its movement and stress for general-purpose viewers, as VTK XML.")]
     public string? Vtu { get; init; }
+
+    [CommandOption("--keep-joints")]
+    [Description("Keep the joints' springs beside the press file, in NAME.joints.json: every other command then takes them in place of the rules.")]
+    public bool Keep { get; init; }
 }

@@ -8,7 +8,7 @@ namespace Ramwright.Cli;
 /// <summary>A solid check on a terminal: opening beside the beams', the weakest place, stress at welds, how far to trust it.</summary>
 internal static class SolidView
 {
-    public static void Show(SolidCheck solid, Rig rig, UnitSystem units, string? vtu, IAnsiConsole screen)
+    public static void Show(SolidCheck solid, Rig rig, UnitSystem units, string? vtu, string? joints, IAnsiConsole screen)
     {
         double force = rig.Wanted;
         string Length(double m) => Readout.Text(m, Dimension.Length, units);
@@ -22,6 +22,8 @@ internal static class SolidView
             double byBeams = beam < 0 ? 0 : solid.Beams.Growth(beam);
             screen.Fact("daylight grows", Length(answer.Opening * force),
                 $"±{Readout.Text(answer.GridError ?? 0, Dimension.Ratio, units)} from the grid" + (beam < 0 ? "" : $"; by beams {Length(byBeams * force)}, {Off(byBeams / answer.Opening - 1)}"));
+            if (beam >= 0 && solid.BeamsOnSprings is { } onSprings)
+                screen.Fact("by beams", Length(onSprings.Growth(beam) * force), $"on springs from solids of the joints themselves, {Off(onSprings.Growth(beam) / answer.Opening - 1)}");
             if (beam >= 0 && (answer.Case != SolidCase.Centred || solid.Solid.Turning == 1))
                 screen.Fact("dies open", Readout.Text(answer.Turn * force, Dimension.Slope, units), $"by beams {Readout.Text(solid.Beams.Opening(beam) * force, Dimension.Slope, units)}");
             if (answer.Weakest is { } weakest)
@@ -45,10 +47,14 @@ internal static class SolidView
         foreach (SolidCaseAnswer answer in solid.Cases)
             screen.Bullet("-", $"{Capital(answer.Case.Name)}: {answer.Solution.Convergence.Iterations} turns, error in energy {answer.Solution.Convergence.Error:0.0E+0}; "
                 + $"forces miss balance by {answer.Solution.OutOfBalance:0.0E+0} of themselves, and what nothing holds is pushed with {answer.Solution.Reaction.Length:0.0E+0} of the ram's.");
+        if (solid.SpringsMissing is { } missing)
+            screen.Bullet("-", $"The joints' springs could not be found from solids of the joints by themselves: {missing}.");
         foreach (string note in solid.Solid.Notes)
             screen.Bullet("-", note);
         screen.Bullet("-", "Elastic, small movements, sound welds, no residual stress, no play, own weight left out.");
         screen.Bullet("!", "A picture of forces, not a certificate. Prove the press before you stand beside it; where people could be hurt, have a licensed engineer look.");
+        if (joints is not null && solid.Springs is not null)
+            screen.WriteLine($"{joints} is written: every command takes the joints' springs from it.");
         if (vtu is not null)
             screen.WriteLine($"{vtu} is written: the finer grid with its movement and stress for one newton at the ram.");
     }

@@ -39,7 +39,16 @@ public sealed record PressOnDisk(PressReading Reading, Shelf Shelf, Rig? Rig, IR
                 shelf = WithTable(shelf, folder, table, fileName, mayRead, tableFaults);
             return shelf;
         });
-        return Settle(reading, shelf, tableFaults);
+        PressOnDisk settled = Settle(reading, shelf, tableFaults);
+        return settled.Rig is { } rig && Springs(rig, Path.Combine(folder, Path.GetFileName(fileName)), mayRead) is { } springs
+            ? settled with { Rig = rig with { Springs = springs } } : settled;
+    }
+
+    // what solids of the joints gave, where it was kept and is of the joints as they are now
+    private static RigSprings? Springs(Rig rig, string press, Predicate<string>? mayRead)
+    {
+        string path = JointsFile.PathOf(press);
+        return mayRead?.Invoke(path) == false ? null : JointsFile.Read(path)?.Known(rig);
     }
 
     /// <summary>Settles a press that was read from a text.</summary>

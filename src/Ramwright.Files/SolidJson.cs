@@ -35,6 +35,8 @@ public static class SolidJson
             {
                 json.WriteNumber("openingByBeamsMm", Milli(solid.Beams.Growth(i) * force));
                 json.WriteNumber("dieTurnByBeamsMmPerM", Milli(solid.Beams.Opening(i) * force));
+                if (solid.BeamsOnSprings is { } onSprings)
+                    json.WriteNumber("openingByBeamsOnSolidJointsMm", Milli(onSprings.Growth(i) * force));
             }
 
         json.List("grids", ((GridAnswer?[])[answer.Coarse, answer.Fine]).OfType<GridAnswer>(), (grid, g) =>

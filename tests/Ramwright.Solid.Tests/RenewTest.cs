@@ -4,7 +4,7 @@ using Ramwright.Solid.Tests.Frames;
 namespace Ramwright.Solid.Tests;
 
 /// <summary>
-/// Solves every frame again and writes docs/solids.csv and docs/solids-cells.csv, a matter of ten minutes:
+/// Solves every frame again and writes docs/solids.csv, docs/solids-cells.csv and docs/solids-joints.csv, a matter of ten minutes:
 /// <c>RAMWRIGHT_SOLIDS=renew dotnet test tests/Ramwright.Solid.Tests --filter RenewTest</c>; or only those named: <c>RAMWRIGHT_SOLIDS=C-16,O-15</c>.
 /// </summary>
 public class RenewTest
@@ -28,5 +28,6 @@ public class RenewTest
 
         Committed.Write(answers, Solver.Version);
         OwnGrids.Renew();
+        JointTable.Renew();
     }
 }

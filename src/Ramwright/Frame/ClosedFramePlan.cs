@@ -20,7 +20,8 @@ internal static class ClosedFramePlan
         // where there is no gusset its legs are nothing
         (double crownAlong, double crownUp) = Legs(frame.CrownJoint);
         (double bedAlong, double bedUp) = Legs(frame.BedJoint);
-        JointSprings? top = JointSprings.OfCorner(frame.CrownJoint, frame.Crown, frame.Upright), foot = JointSprings.OfCorner(frame.BedJoint, frame.Bed, frame.Upright);
+        JointSprings? top = JointSprings.Of(rig.Springs?.Upper) ?? JointSprings.OfCorner(frame.CrownJoint, frame.Crown, frame.Upright);
+        JointSprings? foot = JointSprings.Of(rig.Springs?.Lower) ?? JointSprings.OfCorner(frame.BedJoint, frame.Bed, frame.Upright);
         var ends = new CrownAndBed(plan, frame.Crown, frame.Bed, half, top?.Beam ?? Hold(frame.CrownJoint), foot?.Beam ?? Hold(frame.BedJoint), rig,
             crownArm: (top is null ? 0 : upright.Bottom) + Corners.Stiff(crownAlong), bedArm: (foot is null ? 0 : upright.Bottom) + Corners.Stiff(bedAlong));
         // the uprights are looked at where beams or gussets end
@@ -95,6 +96,7 @@ internal static class ClosedFramePlan
                     + "third times as far as shown, because their sections distort; end plates and ties between the halves hold them.",
                 "The halves of a pair bend each by itself, tied at the corners and under the ram.",
                 .. crownAlong + bedAlong > 0 ? (string[])[Corners.Note] : [],
+                .. rig.Springs is not null ? (string[])[JointSprings.FromSolids] : [],
                 UnitLoads.InWords(rig.Loading),
                 .. frame.Horizontal ? (string[])[] : ["Weight is left out: it is small beside the ram force, and presses the parts together."],
                 .. frame.CrownJoint is RigBoltedJoint || frame.BedJoint is RigBoltedJoint ? (string[])["Bolted corners are taken not to slip: ordinary bolts do once, until they bear."] : [],

@@ -13,6 +13,13 @@ internal readonly record struct JointSprings(EndFixity Beam, EndFixity Upright)
 
     private static readonly JointSprings Rigid = new(EndFixity.Rigid, EndFixity.Rigid);
 
+    /// <summary>Said of frames whose springs do not come from the rules.</summary>
+    public const string FromSolids = "The springs at the joints were found from solids of the joints themselves, and are kept beside the press file.";
+
+    /// <summary>Those that were found from a solid.</summary>
+    public static JointSprings? Of(RigSpring? spring) => spring is null ? null
+        : new JointSprings(EndFixity.Rigid with { My = spring.Beam }, EndFixity.Rigid with { My = spring.Upright, N = spring.Along });
+
     /// <summary>At the corner of a closed frame; null where no rule is known, and for pins: then centre lines are taken.</summary>
     public static JointSprings? OfCorner(RigJoint joint, RigMember beam, RigMember upright)
     {

@@ -29,7 +29,8 @@ internal static class OpenFrontPlan
         int underRam = plan.Node("lower arm, under the ram", new Vector(0, -frame.Throat, 0));
         int aboveRam = plan.Node("upper arm, above the ram", new Vector(0, -frame.Throat, height));
 
-        JointSprings? low = JointSprings.OfArm(frame.ArmJoint, frame.LowerArm, frame.Column), high = JointSprings.OfArm(frame.ArmJoint, frame.UpperArm, frame.Column);
+        JointSprings? low = JointSprings.Of(rig.Springs?.Lower) ?? JointSprings.OfArm(frame.ArmJoint, frame.LowerArm, frame.Column);
+        JointSprings? high = JointSprings.Of(rig.Springs?.Upper) ?? JointSprings.OfArm(frame.ArmJoint, frame.UpperArm, frame.Column);
         int[] upward = plan.Beam(frame.Column, atLower, atUpper, -Vector.Deep, new Twist(clear, Cantilever: false),
             start: (lower.Top + stiffUp) * Vector.Up, end: -(upper.Bottom + stiffUp) * Vector.Up, holdStart: low?.Upright, holdEnd: high?.Upright);
         int[] lowerArm = Arm(frame.LowerArm, atLower, underRam, low);
@@ -77,6 +78,7 @@ internal static class OpenFrontPlan
                     : "No rule is known for how much this joint gives: it is taken as rigid, so the dies will open more than shown, perhaps half as much again; "
                         + "a bar welded to the middle of a box's face bends the face, and opens many times as far.",
                 .. along > 0 ? (string[])[Corners.Note] : [],
+                .. rig.Springs is not null ? (string[])[JointSprings.FromSolids] : [],
                 UnitLoads.InWords(rig.Loading),
                 .. frame.Horizontal ? (string[])[] : ["Weight is left out: it is small beside the ram force."],
             ])

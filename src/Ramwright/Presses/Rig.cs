@@ -23,6 +23,8 @@ public sealed record Rig
     public RigGuard? Guard { get; init; }
     /// <summary>The frame.</summary>
     public required RigFrame Frame { get; init; }
+    /// <summary>Springs at the frame's joints that were found from solids; null for the rules.</summary>
+    public RigSprings? Springs { get; init; }
     /// <summary>How squarely the work is pressed.</summary>
     public required RigLoading Loading { get; init; }
     /// <summary>What hangs on the ram; null where nothing is said of it.</summary>

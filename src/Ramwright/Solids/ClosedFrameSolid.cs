@@ -39,6 +39,7 @@ internal static class ClosedFrameSolid
         {
             Toes = drawing.Toes,
             Yields = drawing.Yields,
+            Members = drawing.Members,
             UpperAt = new Vector(0, 0, upper[0].At),
             LowerAt = new Vector(0, 0, lower[0].At),
         };

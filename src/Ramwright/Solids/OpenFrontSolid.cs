@@ -47,6 +47,7 @@ internal static class OpenFrontSolid
         {
             Toes = drawing.Toes,
             Yields = drawing.Yields,
+            Members = drawing.Members,
             UpperAt = new Vector(0, -frame.Throat, upper[0].At),
             LowerAt = new Vector(0, -frame.Throat, lower[0].At),
             Turning = 1,

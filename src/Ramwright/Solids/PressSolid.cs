@@ -22,6 +22,9 @@ public sealed record PressSolid(IReadOnlyList<SolidPart> Parts, IReadOnlyList<Bo
     /// <summary>Ends of members at welds, where stress is read.</summary>
     public IReadOnlyList<WeldToe> Toes { get; init; } = [];
 
+    /// <summary>Member that each part is, or is half of; null for what is none.</summary>
+    public IReadOnlyList<RigMember?> Members { get; init; } = [];
+
     /// <summary>Yield strength of each part, Pa; null for what stands for dies and plates that were not described.</summary>
     public IReadOnlyList<double?> Yields { get; init; } = [];
 

@@ -38,6 +38,15 @@ public sealed record SolidCaseAnswer(
 /// <param name="Beams">What the beams give, by case.</param>
 public sealed record SolidCheck(PressSolid Solid, IReadOnlyList<SolidCaseAnswer> Cases, FrameResponse Beams)
 {
+    /// <summary>Springs at the joints from local solids; null where they are not found this way.</summary>
+    public RigSprings? Springs { get; init; }
+
+    /// <summary>Why there are none, in words.</summary>
+    public string? SpringsMissing { get; init; }
+
+    /// <summary>What the beams give on those springs.</summary>
+    public FrameResponse? BeamsOnSprings { get; init; }
+
     /// <summary>The centred case.</summary>
     public SolidCaseAnswer Centred => Cases[0];
 
@@ -46,10 +55,12 @@ public sealed record SolidCheck(PressSolid Solid, IReadOnlyList<SolidCaseAnswer>
     /// <param name="cell">Longest cell beside a face in the finer grid, m; null for what suits the frame.</param>
     /// <param name="all">All load cases of the file; otherwise only the centred one.</param>
     /// <param name="progress">Told how far it is.</param>
+    /// <param name="book">Joints whose springs are known, and to which new ones are added.</param>
     /// <param name="stop">Ends it early.</param>
     /// <exception cref="SolidFaultException">A frame that cannot be drawn or solved, with the part named.</exception>
     /// <exception cref="OperationCanceledException">It was ended early.</exception>
-    public static SolidCheck Of(Rig rig, double? cell = null, bool all = false, Action<SolidProgress>? progress = null, CancellationToken stop = default)
+    public static SolidCheck Of(
+        Rig rig, double? cell = null, bool all = false, Action<SolidProgress>? progress = null, JointBook? book = null, CancellationToken stop = default)
     {
         ArgumentNullException.ThrowIfNull(rig);
         PressSolid solid = PressSolid.Of(rig);
@@ -58,9 +69,28 @@ public sealed record SolidCheck(PressSolid Solid, IReadOnlyList<SolidCaseAnswer>
         List<SolidSolution> coarse = Solve(solid, fine.Over(0.5), cases, Part(progress, "coarser grid", 0, 0.25), stop);
         GridAnswer[] rough = [.. coarse.Select(s => Answer(solid, s))];
         List<SolidSolution> solutions = Solve(solid, fine, cases, Part(progress, "finer grid", 0.25, 1), stop);
+        (RigSprings? springs, string? missing) = OfJoints(rig, book ?? new JointBook(), stop);
         return new SolidCheck(solid, [.. solutions.Select((s, i) =>
             new SolidCaseAnswer(cases[i], rough[i], Answer(solid, s), s, HotSpot.Of(solid, s), SolidPlace.Weakest(solid, s)))],
-            FrameResponse.Of(FramePlan.Of(rig)));
+            FrameResponse.Of(FramePlan.Of(rig with { Springs = null })))
+        {
+            Springs = springs,
+            SpringsMissing = missing,
+            BeamsOnSprings = springs is null ? null : FrameResponse.Of(FramePlan.Of(rig with { Springs = springs })),
+        };
+    }
+
+    // a joint that cannot be cut out by itself does not spoil the rest
+    private static (RigSprings? Springs, string? Missing) OfJoints(Rig rig, JointBook book, CancellationToken stop)
+    {
+        try
+        {
+            return book.Of(rig, stop) is { } springs ? (springs, null) : (null, "tie rods, pins and gusseted joints keep the rules");
+        }
+        catch (SolidFaultException fault)
+        {
+            return (null, fault.Message);
+        }
     }
 
     private static List<SolidSolution> Solve(PressSolid solid, CellSizes cells, IReadOnlyList<SolidCase> cases, Action<double>? progress, CancellationToken stop)

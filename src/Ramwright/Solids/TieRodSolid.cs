@@ -72,6 +72,7 @@ internal static class TieRodSolid
         return new PressSolid(drawing.Parts, drawing.Bonds, upper, lower, drawing.Notes)
         {
             Yields = drawing.Yields,
+            Members = drawing.Members,
             UpperAt = new Vector(0, 0, upper[0].At),
             LowerAt = new Vector(0, 0, lower[0].At),
         };

@@ -55,6 +55,13 @@ public static class SolidsPage
             Line($"| {id} | {g[0].Unknowns}, {g[1].Unknowns}, {g[2].Unknowns} | {g[0].Opening * 1e9:F3} | {g[1].Opening * 1e9:F3} | {g[2].Opening * 1e9:F3} | {(g[1].Opening - g[0].Opening) / (g[2].Opening - g[1].Opening):F1} | {early * 1e9:F3} | {last * 1e9:F3} | {refined * 1e9:F3} | {Off(early, refined)}, {Off(last, refined)} |");
         }
 
+        Line($"\n### Beams on springs from solids of the joints\n");
+        Line($"Each joint is cut out with a length of its members and solved by itself; what it gives beyond beams becomes the springs of the beam model. The full solid is drawn as");
+        Line($"`ramwright solid` draws it: columns end with their arms but for slots, slots are joined along fillets only; so openings differ from those above.\n");
+        Line($"| id | frame | full solid | grid | beams by rule | difference | beams on local springs | difference |");
+        Line($"|---|---|---:|---:|---:|---:|---:|---:|");
+        foreach (JointTable.Row r in JointTable.Committed)
+            Line($"| {r.Id} | {Studies.Named(r.Id).Words} | {r.Solid * 1e9:F3} | ±{r.GridError * 100:F1} % | {r.Rule * 1e9:F3} | {Off(r.Rule, r.Solid)} | {r.Local * 1e9:F3} | {Off(r.Local, r.Solid)} |");
         return page.ToString();
     }
 
