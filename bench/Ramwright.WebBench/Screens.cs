@@ -29,6 +29,13 @@ internal static class Screens
         }),
         ("off-centre", "/press/wherry-yard/off-centre", null),
         ("power", "/press/railing-shop/power", null),
+        ("solid", "/press/railing-shop/solid", async p =>
+        {
+            if (await p.Locator("[data-solid]").CountAsync() == 0)
+                await p.Locator("#solid-start").ClickAsync();
+            await p.Locator("[data-solid] canvas").WaitForAsync(new LocatorWaitForOptions { Timeout = 60_000 });
+            await p.Locator("#solid").EvaluateAsync("e => { e.scrollIntoView(); scrollBy(0, -130); }");
+        }),
         ("compare", "/press/wherry-yard/compare", async p =>
         {
             await p.SelectOptionAsync("#against", "railing-shop");

@@ -7,7 +7,7 @@ namespace Ramwright.Web.Tests;
 public sealed class AccessibleTest(BenchWalk walk) : IClassFixture<BenchWalk>
 {
     private static readonly string[] Pages =
-        ["/", "/begin", "/press/axe", "/press/axe/off-centre", "/press/axe/power", "/press/axe/compare", "/press/faulty", "/press/none"];
+        ["/", "/begin", "/press/axe", "/press/axe/off-centre", "/press/axe/power", "/press/axe/solid", "/press/axe/compare", "/press/faulty", "/press/none"];
 
     [AxeTheory]
     [InlineData(1280, ColorScheme.Light)]

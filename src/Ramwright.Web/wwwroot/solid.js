@@ -69,7 +69,7 @@ async function draw(figure) {
   canvas.setAttribute("role", "img");
   canvas.setAttribute("aria-label", "The deformed frame, shaded by share of yield strength. Arrow keys turn it, plus and minus bring it nearer and farther.");
 
-  let around = -0.7, tilt = 0.35, away = size * 2.0, waiting = false;
+  let around = -0.7, tilt = 0.35, away = size * 1.75, waiting = false;
   const larger = figure.querySelector("[data-larger]"), times = figure.querySelector("[data-times]");
   const usual = most > 0 ? size * 0.05 / most : 1;
   function deform() {

@@ -14,6 +14,7 @@ public abstract class BenchContext : BunitContext
     {
         Services.AddSingleton(new BenchFolder(Folder.Folder));
         Services.AddScoped<ViewChoice>();
+        Services.AddSingleton<Ramwright.Web.Solid.SolidDesk>();
         SetRendererInfo(new Microsoft.AspNetCore.Components.RendererInfo("Server", isInteractive: true));
     }
 
