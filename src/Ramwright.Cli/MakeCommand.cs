@@ -1,4 +1,5 @@
 using Ramwright.Fabrication.Nesting;
+using Ramwright.Files;
 using Ramwright.Files.Making;
 using Ramwright.Ladders;
 using Spectre.Console;
@@ -19,7 +20,10 @@ internal sealed class MakeCommand(IAnsiConsole screen) : Command<MakeSettings>
         watch.Done();
         if (settings.Out is { } folder && OutFolder.Write(folder, files, settings.Force) is { } fault)
         {
-            screen.WriteLine(fault);
+            if (settings.Json)
+                FaultView.Show([new PlacedFault(folder, 0, 0, 0, "", fault, "a folder that files can be written into", null, "")], true, screen);
+            else
+                screen.WriteLine(fault);
             return ExitCode.WrongInput;
         }
 

@@ -87,6 +87,8 @@ public sealed class MakeCommandTest : IDisposable
         Assert.Equal(2, code);
         Assert.Contains("could not be written", text.ReplaceLineEndings(" "), StringComparison.Ordinal);
         Assert.Equal([file], Directory.GetFileSystemEntries(_home));
+        JsonElement json = JsonDocument.Parse(Run.Command("make", Run.Example("salvage.press.yaml"), "--json", "--out", Path.Combine(file, "out")).Text).RootElement;
+        Assert.Contains("could not be written", json.GetProperty("faults")[0].GetProperty("found").GetString(), StringComparison.Ordinal);
     }
 
     [Theory]

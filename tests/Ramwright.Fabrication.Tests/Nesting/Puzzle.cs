@@ -49,6 +49,30 @@ internal static class Puzzle
         return [.. all.Select((p, i) => Plate($"S{i + 1}", [.. p.Select(c => new Corner(c.X - p.Min(q => q.X), c.Y - p.Min(q => q.Y)))]))];
     }
 
+    /// <summary>Sixty parts of seven shapes, and four remnants, two of them odd, too small for all of them.</summary>
+    public static (RigSheet[] Sheets, PlatePart[] Parts) Sixty() =>
+    (
+        [
+            Remnant("long strip", Loops.Rectangle(0, 1.0, 0, 0.26)),
+            Remnant("corner off", Polygon((0, 0), (0.7, 0), (0.7, 0.3), (0.45, 0.5), (0, 0.5))),
+            Remnant("L", Polygon((0, 0), (0.9, 0), (0.9, 0.36), (0.4, 0.36), (0.4, 0.8), (0, 0.8))),
+            Remnant("square", Loops.Rectangle(0, 0.62, 0, 0.7)),
+        ],
+        [
+            Plate("A", Polygon((0, 0), (0.18, 0), (0.18, 0.02), (0.02, 0.18), (0, 0.18)), 16),
+            Plate("B", Loops.Rectangle(0, 0.22, 0, 0.14), 8),
+            Plate("C", Loops.Circle(0.16), 6),
+            Plate("D", Loops.Rectangle(0, 0.30, 0, 0.06), 8),
+            Plate("E", Polygon((0, 0), (0.24, 0), (0.24, 0.07), (0.07, 0.07), (0.07, 0.2), (0, 0.2)), 6),
+            Plate("F", Loops.Rounded((0, 0, 0.02), (0.2, 0, 0.02), (0.16, 0.15, 0.02), (0.04, 0.15, 0.02)), 8),
+            Plate("G", Loops.Rectangle(0, 0.09, 0, 0.09), 8),
+        ]
+    );
+
+    private static RigSheet Remnant(string name, IReadOnlyList<Corner> edge) => new(name, 0.01, S275, edge, 1, false);
+
+    private static Corner[] Polygon(params (double Y, double Z)[] corners) => [.. corners.Select(c => new Corner(c.Y, c.Z))];
+
     public static PlatePart Plate(string mark, IReadOnlyList<Corner> edge, int count = 1) => new()
     {
         Mark = mark,
