@@ -5,7 +5,7 @@ using Ramwright.Solids;
 namespace Ramwright.Web.Solid;
 
 /// <summary>Solids of the presses on the bench, solved one at a time in the background, and the last of each press kept.</summary>
-public sealed class SolidDesk
+public sealed class SolidDesk : IDisposable
 {
     private readonly ConcurrentDictionary<string, SolidJob> _jobs = new();
     private readonly SemaphoreSlim _turn = new(1);
@@ -34,10 +34,22 @@ public sealed class SolidDesk
         });
         return job;
     }
+
+    /// <summary>Stops whatever still runs.</summary>
+    public void Dispose()
+    {
+        foreach (SolidJob job in _jobs.Values)
+        {
+            job.Stop();
+            job.Dispose();
+        }
+
+        _turn.Dispose();
+    }
 }
 
 /// <summary>One solid, waiting, running or done.</summary>
-public sealed class SolidJob(PressCheck check)
+public sealed class SolidJob(PressCheck check) : IDisposable
 {
     private readonly CancellationTokenSource _stop = new();
 
@@ -64,6 +76,9 @@ public sealed class SolidJob(PressCheck check)
 
     /// <summary>Ends it.</summary>
     public void Stop() => _stop.Cancel();
+
+    /// <summary>Lets go of what could have stopped it.</summary>
+    public void Dispose() => _stop.Dispose();
 
     internal void Run(JointBook book)
     {
