@@ -92,6 +92,7 @@ public sealed class BenchInBrowserTest(BenchWalk walk) : IClassFixture<BenchWalk
         await page.Keyboard.PressAsync("Control+a");
         await page.Keyboard.TypeAsync("18 t");
         await page.Keyboard.PressAsync("Control+s");
+        await Expect(page.Locator("#undo")).ToBeEnabledAsync();       // "Saved" stands there before anything was typed, too
         await Expect(page.Locator("#save")).ToHaveTextAsync("Saved");
         Assert.Contains("wanted: 18 t\n", await File.ReadAllTextAsync(walk.Folder.Path("keys")), StringComparison.Ordinal);
 
