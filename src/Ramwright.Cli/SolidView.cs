@@ -47,6 +47,8 @@ internal static class SolidView
         foreach (SolidCaseAnswer answer in solid.Cases)
             screen.Bullet("-", $"{Capital(answer.Case.Name)}: {answer.Solution.Convergence.Iterations} turns, error in energy {answer.Solution.Convergence.Error:0.0E+0}; "
                 + $"forces miss balance by {answer.Solution.OutOfBalance:0.0E+0} of themselves, and what nothing holds is pushed with {answer.Solution.Reaction.Length:0.0E+0} of the ram's.");
+        if (solid.Cases.Count > 1)
+            screen.Bullet("-", "Work off centre presses on the middle of the die with the moment that its offset makes; the daylight is that of the dies' middles, the opening that of the whole sections behind them.");
         if (solid.SpringsMissing is { } missing)
             screen.Bullet("-", $"The joints' springs could not be found from solids of the joints by themselves: {missing}.");
         foreach (string note in solid.Solid.Notes)

@@ -37,6 +37,8 @@ public class SolidCommandTest
         Assert.InRange(centred.GetProperty("solver").GetProperty("energyError").GetDouble(), 1e-9, 1e-5);
         Assert.InRange(centred.GetProperty("solver").GetProperty("reactionN").GetDouble(), 0, 0.1);
         Assert.True(centred.GetProperty("hotSpots").GetArrayLength() > 0);
+        foreach (JsonElement one in cases.Take(3))
+            Near.Relative(one.GetProperty("dieTurnByBeamsMmPerM").GetDouble(), one.GetProperty("dieTurnMmPerM").GetDouble(), 0.12, $"how far the dies open, {one.GetProperty("case")}");
         // work further out opens an open front more, nearer in less: off to the front is further out
         Assert.True(cases[2].GetProperty("openingMm").GetDouble() > solid);
     }

@@ -40,6 +40,7 @@ internal static class ClosedFrameSolid
             Toes = drawing.Toes,
             Yields = drawing.Yields,
             Members = drawing.Members,
+            Sections = (new DieSection(drawing.Of(frame.Crown), 0, 0), new DieSection(drawing.Of(frame.Bed), 0, 0)),
             UpperAt = new Vector(0, 0, upper[0].At),
             LowerAt = new Vector(0, 0, lower[0].At),
         };

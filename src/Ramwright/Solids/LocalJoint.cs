@@ -77,7 +77,7 @@ internal sealed class LocalJoint
         numbers = [.. kept];
         Bond[] bonds = [.. whole.Bonds.Where(b => kept.Contains(b.A) && kept.Contains(b.B)).Select(b => new Bond(kept.IndexOf(b.A), kept.IndexOf(b.B), b.Where))
             .Where(b => Contact.Between(parts[b.A].Blocks, parts[b.B].Blocks).Any(c => b.Where.And(c.Where) is var w && w.X1 >= w.X0 && w.Y1 >= w.Y0 && w.Z1 >= w.Z0) || parts[b.A].Cuts.Count + parts[b.B].Cuts.Count > 0)];
-        return new PressSolid(parts, bonds, [], [], []);
+        return new PressSolid(parts, bonds, [], [], []) { Sections = DieSection.None };
     }
 
     private Give Gives(CellSizes cells, CancellationToken stop)

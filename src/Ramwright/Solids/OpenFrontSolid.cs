@@ -48,6 +48,7 @@ internal static class OpenFrontSolid
             Toes = drawing.Toes,
             Yields = drawing.Yields,
             Members = drawing.Members,
+            Sections = (new DieSection(drawing.Of(frame.UpperArm), 1, -frame.Throat), new DieSection(drawing.Of(frame.LowerArm), 1, -frame.Throat)),
             UpperAt = new Vector(0, -frame.Throat, upper[0].At),
             LowerAt = new Vector(0, -frame.Throat, lower[0].At),
             Turning = 1,

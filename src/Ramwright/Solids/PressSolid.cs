@@ -11,6 +11,23 @@ namespace Ramwright.Solids;
 /// <param name="On">Where on it; each box says where across and deep.</param>
 public sealed record DieFace(int Part, double At, IReadOnlyList<Cuboid> On);
 
+/// <summary>A section of a member: the parts that it is of, the axis along it and where it is, m.</summary>
+public sealed record DieSection(IReadOnlyList<int> Parts, int Axis, double At)
+{
+    /// <summary>None.</summary>
+    internal static readonly (DieSection, DieSection) None = (new DieSection([], 0, 0), new DieSection([], 0, 0));
+
+    /// <summary>Its nodes and the area that each stands for.</summary>
+    internal Dictionary<int, double> Shares(SolidMesh mesh)
+    {
+        var all = new Dictionary<int, double>();
+        foreach (int part in Parts)
+            foreach ((int node, double share) in mesh.Face(part, Axis, At, Cuboid.Everywhere))
+                all[node] = all.GetValueOrDefault(node) + share;
+        return all;
+    }
+}
+
 /// <summary>A press's frame as parts of steel that are joined where its joints join them, and pressed where its dies press.</summary>
 /// <param name="Parts">The parts.</param>
 /// <param name="Bonds">Where they are one.</param>
@@ -37,6 +54,9 @@ public sealed record PressSolid(IReadOnlyList<SolidPart> Parts, IReadOnlyList<Bo
     /// <summary>Axis along which the dies turn out of parallel: 0 across, 1 from front to back.</summary>
     public int Turning { get; init; }
 
+    /// <summary>The section of the upper part that stands behind its die, and that of the lower: how far they turn is how far the dies open out of parallel.</summary>
+    public required (DieSection Upper, DieSection Lower) Sections { get; init; }
+
     /// <summary>Draws a press's frame up.</summary>
     /// <exception cref="SolidFaultException">A frame that cannot be drawn, with the part named.</exception>
     public static PressSolid Of(Rig rig)
@@ -56,7 +76,8 @@ public sealed record PressSolid(IReadOnlyList<SolidPart> Parts, IReadOnlyList<Bo
     public SolidMesh Mesh(CellSizes cells)
     {
         IEnumerable<Cuboid> dies = Upper.Concat(Lower).SelectMany(f => f.On.Select(b => b with { Z0 = f.At, Z1 = f.At }));
-        return SolidMesh.Of(Parts, Bonds, cells, [.. dies, .. Toes.SelectMany(t => t.Lines)]);
+        IEnumerable<Cuboid> sections = ((DieSection[])[Sections.Upper, Sections.Lower]).Where(d => d.Parts.Count > 0).Select(d => Cuboid.Everywhere.With(d.Axis, d.At, d.At));
+        return SolidMesh.Of(Parts, Bonds, cells, [.. dies, .. sections, .. Toes.SelectMany(t => t.Lines)]);
     }
 
     /// <summary>Cells of a size that suits the whole, m: some hundred thousand unknowns, a matter of seconds.</summary>

@@ -7,7 +7,7 @@ namespace Ramwright.Solids;
 /// <summary>What one grid gives for one newton at the ram.</summary>
 /// <param name="Unknowns">Movements that were found.</param>
 /// <param name="Opening">Growth of the daylight at the dies, m/N.</param>
-/// <param name="Turn">How far the dies turn out of parallel, rad/N.</param>
+/// <param name="Turn">How far the dies turn out of parallel, by the whole sections behind them, rad/N.</param>
 public sealed record GridAnswer(int Unknowns, double Opening, double Turn);
 
 /// <summary>One load case of a solid check, for one newton at the ram.</summary>
@@ -26,7 +26,7 @@ public sealed record SolidCaseAnswer(
     public double Opening => Coarse is null ? Fine.Opening : 2 * Fine.Opening - Coarse.Opening;
 
     /// <summary>The same of the dies' turning, rad/N.</summary>
-    public double Turn => Coarse is null ? Fine.Turn : 2 * Fine.Turn - Coarse.Turn;
+    public double Turn => Coarse is null ? Fine.Turn : Math.Max(0, 2 * Fine.Turn - Coarse.Turn);
 
     /// <summary>How far the finer grid is from that, as a share; null where only one grid was asked for.</summary>
     public double? GridError => Coarse is null ? null : Math.Abs(Opening - Fine.Opening) / Opening;
@@ -122,7 +122,7 @@ public sealed record SolidCheck(PressSolid Solid, IReadOnlyList<SolidCaseAnswer>
     {
         Dictionary<int, double> upper = PressSolid.Shares(solution.Mesh, solid.Upper), lower = PressSolid.Shares(solution.Mesh, solid.Lower);
         double opening = solution.Mean(upper).Z - solution.Mean(lower).Z;
-        double turn = solution.Slope(upper, 2, solid.Turning) - solution.Slope(lower, 2, solid.Turning);
-        return new GridAnswer(solution.Mesh.Unknowns, opening, Math.Abs(turn));
+        Vector turn = solution.Turn(solid.Sections.Upper.Shares(solution.Mesh)) - solution.Turn(solid.Sections.Lower.Shares(solution.Mesh));
+        return new GridAnswer(solution.Mesh.Unknowns, opening, Math.Sqrt(turn.X * turn.X + turn.Y * turn.Y));
     }
 }

@@ -46,17 +46,33 @@ public sealed class SolidSolution
         return share.Aggregate(Vector.Zero, (sum, s) => sum + s.Value / all * Displacement(s.Key));
     }
 
-    /// <summary>How much a face turns, rad: the slope of the straight line that fits best how its movement along one axis grows along another.</summary>
-    /// <param name="share">Nodes and their shares.</param>
-    /// <param name="of">Axis of the movement.</param>
-    /// <param name="along">Axis along which it grows.</param>
-    public double Slope(IReadOnlyDictionary<int, double> share, int of, int along)
+    /// <summary>How a face turns, rad: the rigid turn that fits the movement of its nodes best, each by its share.</summary>
+    public Vector Turn(IReadOnlyDictionary<int, double> share)
     {
         ArgumentNullException.ThrowIfNull(share);
-        double all = share.Values.Sum(), middle = share.Sum(s => s.Value * Component(Mesh.At(s.Key), along)) / all, mean = Component(Mean(share), of);
-        return share.Sum(s => s.Value * (Component(Mesh.At(s.Key), along) - middle) * (Component(Displacement(s.Key), of) - mean))
-            / share.Sum(s => s.Value * Math.Pow(Component(Mesh.At(s.Key), along) - middle, 2));
-    }
+        double all = share.Values.Sum();
+        Vector middle = share.Aggregate(Vector.Zero, (sum, s) => sum + s.Value / all * Mesh.At(s.Key)), mean = Mean(share), moment = Vector.Zero;
+        var inertia = new double[9];
+        foreach ((int node, double s) in share)
+        {
+            Vector r = Mesh.At(node) - middle;
+            moment += s / all * r.Cross(Displacement(node) - mean);
+            double[] of = [r.X, r.Y, r.Z];
+            for (int i = 0; i < 3; i++)
+                for (int j = 0; j < 3; j++)
+                    inertia[3 * i + j] += s / all * ((i == j ? r.Dot(r) : 0) - of[i] * of[j]);
+        }
 
-    private static double Component(Vector v, int axis) => axis switch { 0 => v.X, 1 => v.Y, _ => v.Z };
+        // along each principal direction by itself; one about which nothing stands off does not turn
+        (double[] values, double[] vectors) = SmallEigen.Of(inertia, 3);
+        Vector turn = Vector.Zero;
+        for (int v = 0; v < 3; v++)
+        {
+            var way = new Vector(vectors[v], vectors[3 + v], vectors[6 + v]);
+            if (values[v] > 1e-9 * values.Max())
+                turn += moment.Dot(way) / values[v] * way;
+        }
+
+        return turn;
+    }
 }
