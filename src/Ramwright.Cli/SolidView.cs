@@ -1,6 +1,7 @@
 using Ramwright.Presses;
 using Ramwright.Quantities;
 using Ramwright.Solids;
+using Ramwright.Strength;
 using Spectre.Console;
 
 namespace Ramwright.Cli;
@@ -37,6 +38,12 @@ internal static class SolidView
             screen.WriteLine();
             if (answer.HotSpots.Count > 0)
                 HotSpots(answer.HotSpots, force, Stress, screen);
+        }
+
+        if (HotSpotFatigue.Least(solid, force, new FatigueFactors(rig.Factors.Fatigue, rig.Factors.FatigueLoad)) is var (spot, squeezes))
+        {
+            screen.Fact("squeezes", Rounded(squeezes).ToString("#,0", System.Globalization.CultureInfo.InvariantCulture), $"that the toe of {spot.Toe.Name} stands, factors counted; wanted are {rig.Loading.Squeezes.ToString("#,0", System.Globalization.CultureInfo.InvariantCulture)}");
+            screen.WriteLine();
         }
 
         screen.Heading("How far to trust it");
@@ -78,6 +85,13 @@ internal static class SolidView
     }
 
     private static string Off(double share) => $"{Math.Abs(share) * 100:0.0} % {(share < 0 ? "less" : "more")}";
+
+    // two figures are more than a curve of fatigue knows
+    private static double Rounded(double n)
+    {
+        double step = Math.Pow(10, Math.Floor(Math.Log10(n)) - 1);
+        return Math.Round(n / step) * step;
+    }
 
     private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
 }

@@ -2,6 +2,7 @@ using System.Text.Json;
 using Ramwright.Geometry;
 using Ramwright.Presses;
 using Ramwright.Solids;
+using Ramwright.Strength;
 
 namespace Ramwright.Files;
 
@@ -18,6 +19,8 @@ public static class SolidJson
         {
             json.WriteString("press", rig.Name);
             json.WriteNumber("wantedKN", JsonText.Round(force / 1e3));
+            if (HotSpotFatigue.Least(solid, force, new FatigueFactors(rig.Factors.Fatigue, rig.Factors.FatigueLoad)) is var (_, squeezes))
+                json.WriteNumber("squeezesAtHotSpot", JsonText.Round(squeezes));
             json.List("cases", solid.Cases, (inner, answer) => Case(inner, solid, answer, force));
             json.List("notes", solid.Solid.Notes);
         });
