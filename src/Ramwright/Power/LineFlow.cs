@@ -102,7 +102,7 @@ public static class LineFlow
         Check.Positive(rho);
         Check.NotNegative(sumK);
         double u = Velocity(Q, D, w), Re = Reynolds(u, D, nu, w);
-        if (Re == 0)
+        if (Re < Still)
             return 0;
         double f = Friction(Re, w);
         double dp = (f * L / D + sumK) * rho * u * u / 2;
@@ -111,6 +111,9 @@ public static class LineFlow
             ("ρ", rho, Dimension.Density), ("u", u, Dimension.Speed));
         return dp;
     }
+
+    /// <summary>Below this Reynolds number oil stands still: 64/Re would leave the numbers that a machine can write.</summary>
+    internal const double Still = 1e-12;
 
     /// <summary>The friction factor with no check at the door; beyond Blasius' range it runs on, a little low.</summary>
     internal static double Factor(double Re) =>

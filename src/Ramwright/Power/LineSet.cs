@@ -53,7 +53,7 @@ internal readonly struct LineSet
         {
             RigLine line = _lines[i];
             double D = line.Bore, u = 4 * Q / (Math.PI * D * D), Re = u * D / _nu;
-            if (Re > 0)
+            if (Re >= LineFlow.Still)
                 dp += (LineFlow.Factor(Re) * line.Length / D + _sumK[i]) * _rho * u * u / 2;
         }
 

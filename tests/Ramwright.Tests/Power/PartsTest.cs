@@ -63,6 +63,8 @@ public class PartsTest
         Near.Relative(r, set.LaminarResistance, 1e-12);
         Near.Relative(r, set.Loss(1e-12) / 1e-12, 1e-6);
         Assert.Equal(0, set.Loss(0));
+        foreach (double trickle in new[] { double.Epsilon, 1e-300, 1e-200, 1e-30, 1e-20 })
+            Assert.InRange(set.Loss(trickle), 0, 1e-3);
         Assert.False(set.IsEmpty);
         Assert.True(new LineSet([other], LineDuty.Pressure, 46e-6, 870).IsEmpty);
     }
