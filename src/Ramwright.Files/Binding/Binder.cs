@@ -16,6 +16,8 @@ namespace Ramwright.Files.Binding;
 /// <param name="isWhole">Whether the whole file was read; if not, nothing is called missing.</param>
 internal sealed class Binder(FaultList faults, SourceMap map, Shelf? shelf, bool isWhole)
 {
+    private (KeysNode? Of, HashSet<string> Keys) _written = (null, []);
+
     private const string KindKey = "kind";
 
     private readonly ValueReader _values = new(faults, shelf);
@@ -294,15 +296,12 @@ internal sealed class Binder(FaultList faults, SourceMap map, Shelf? shelf, bool
         return null;
     }
 
-    private static bool IsWritten(KeysNode node, string key)
+    // the same keys are asked about for every fault of one node, which may have as many as a file has lines
+    private bool IsWritten(KeysNode node, string key)
     {
-        foreach (Entry entry in node.Entries)
-        {
-            if (entry.Key.Text == key)
-                return true;
-        }
-
-        return false;
+        if (!ReferenceEquals(_written.Of, node))
+            _written = (node, [.. node.Entries.Select(e => e.Key.Text)]);
+        return _written.Keys.Contains(key);
     }
 
     private static string? OnlyKindWith(KeysNode node, RecordShape shape)

@@ -9,7 +9,7 @@ namespace Ramwright.Squeeze;
 /// <param name="Tolerance">Error allowed in a step relative to each unknown, above 0, at most 0.1.</param>
 /// <param name="Points">Most points kept; 0 for none.</param>
 /// <param name="Patience">Longest pressing, s.</param>
-public sealed record SqueezeCare(double Tolerance = 5e-5, int Points = 240, double Patience = 180);
+public sealed record SqueezeCare(double Tolerance = 2.5e-5, int Points = 240, double Patience = 180);
 
 /// <summary>Follows one squeeze from the start of the approach to the ram being up again. Pure: the same input gives the same result, from any thread.</summary>
 public sealed class SqueezeRun
