@@ -47,19 +47,6 @@ internal static class WorkingView
 
         void Indented(string text, Style? style = null) => screen.Paragraph(text, margin: 7, style);
 
-        string Value(double si, Dimension dimension, Step step) => Readout.Text(IsNothing(si, dimension, step) ? 0 : si, dimension, units, 4);
-    }
-
-    /// <summary>What rounding leaves of nothing, beside values of its own kind or beside one newton.</summary>
-    private static bool IsNothing(double si, Dimension dimension, Step step)
-    {
-        double size = dimension is Dimension.Force or Dimension.Moment ? 1e-3 : 0;
-        foreach (Given given in step.Givens)
-        {
-            if (given.Dimension == dimension)
-                size = Math.Max(size, Math.Abs(given.Si));
-        }
-
-        return Math.Abs(si) < 1e-9 * size;
+        string Value(double si, Dimension dimension, Step step) => Readout.Text(step.IsNothing(si, dimension) ? 0 : si, dimension, units, 4);
     }
 }

@@ -45,25 +45,12 @@ internal static class WorkingChapter
         int number = 0;
         foreach (Step step in working.Steps)
         {
-            string Value(double si, Dimension dimension) => Readout.Text(IsNothing(si, dimension, step) ? 0 : si, dimension, p.Units, 4);
+            string Value(double si, Dimension dimension) => Readout.Text(step.IsNothing(si, dimension) ? 0 : si, dimension, p.Units, 4);
             string result = Value(step.Si, step.Dimension) + (step.IsPerNewton ? " a newton" : "");
             blocks.Add(new StepLine(++number, step.Meaning, step.Symbol, step.Formula, string.Join(", ", step.Givens.Select(g => $"{g.Symbol} = {Value(g.Si, g.Dimension)}")), result, step.Source.ToString()));
         }
 
         if (working.Notes.Count > 0)
             blocks.Add(new Items(working.Notes));
-    }
-
-    /// <summary>What rounding leaves of nothing, beside values of its own kind or beside one newton.</summary>
-    private static bool IsNothing(double si, Dimension dimension, Step step)
-    {
-        double size = dimension is Dimension.Force or Dimension.Moment ? 1e-3 : 0;
-        foreach (Given given in step.Givens)
-        {
-            if (given.Dimension == dimension)
-                size = Math.Max(size, Math.Abs(given.Si));
-        }
-
-        return Math.Abs(si) < 1e-9 * size;
     }
 }

@@ -17,15 +17,10 @@ internal static class FastenerFigure
         switch (joint.Joint)
         {
             case RigBoltedJoint bolts:
-                (int along, int up) = bolts.Columns;
-                for (int i = 0; i < along; i++)
+                foreach (Vector at in joint.Places(bolts))
                 {
-                    for (int j = 0; j < up; j++)
-                    {
-                        Vector at = joint.Centre + (i - (along - 1) / 2.0) * bolts.Pitch * joint.U + (j - (up - 1) / 2.0) * bolts.Gauge * joint.V;
-                        foreach (Mark mark in Circle(at, bolts.Thread.D))
-                            yield return mark;
-                    }
+                    foreach (Mark mark in Circle(at, bolts.Thread.D))
+                        yield return mark;
                 }
 
                 break;

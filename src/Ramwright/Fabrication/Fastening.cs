@@ -23,16 +23,8 @@ internal sealed record Fastening(PlanJoint Joint, Vector At, double Hole, string
             switch (joint.Joint)
             {
                 case RigBoltedJoint bolts:
-                    (int along, int up) = bolts.Columns;
-                    for (int i = 0; i < along; i++)
-                    {
-                        for (int j = 0; j < up; j++)
-                        {
-                            Vector at = joint.Centre + (i - (along - 1) / 2.0) * bolts.Pitch * joint.U + (j - (up - 1) / 2.0) * bolts.Gauge * joint.V;
-                            yield return new Fastening(joint, at, bolts.Hole, $"bolt {bolts.Thread.Name}");
-                        }
-                    }
-
+                    foreach (Vector at in joint.Places(bolts))
+                        yield return new Fastening(joint, at, bolts.Hole, $"bolt {bolts.Thread.Name}");
                     break;
                 case RigPinnedJoint pin:
                     string word = $"pin, {Quantities.Readout.Text(pin.Diameter, Quantities.Dimension.Length)}";

@@ -76,6 +76,17 @@ public sealed record PlanJoint(
 {
     /// <summary>Direction in the joint's plane from its centre towards the inner corner of the frame; zero where there is none.</summary>
     public Vector Inner { get; init; }
+
+    /// <summary>Where the bolts of a bolted joint stand, column by column.</summary>
+    public IEnumerable<Vector> Places(RigBoltedJoint bolts)
+    {
+        (int along, int up) = bolts.Columns;
+        for (int i = 0; i < along; i++)
+        {
+            for (int j = 0; j < up; j++)
+                yield return Centre + (i - (along - 1) / 2.0) * bolts.Pitch * U + (j - (up - 1) / 2.0) * bolts.Gauge * V;
+        }
+    }
 }
 
 /// <summary>A tie rod and the beam that stands for it.</summary>

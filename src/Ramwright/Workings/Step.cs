@@ -21,4 +21,19 @@ public sealed record Step(
 {
     /// <summary>Whether the result is for one newton at the ram, and grows with the ram force; its meaning then says so.</summary>
     public bool IsPerNewton => Meaning.Contains(" newton", StringComparison.Ordinal);
+
+    /// <summary>What rounding leaves of nothing, beside values of its own kind or beside one newton.</summary>
+    /// <param name="si">A value of this step.</param>
+    /// <param name="dimension">What it measures.</param>
+    public bool IsNothing(double si, Dimension dimension)
+    {
+        double size = dimension is Dimension.Force or Dimension.Moment ? 1e-3 : 0;
+        foreach (Given given in Givens)
+        {
+            if (given.Dimension == dimension)
+                size = Math.Max(size, Math.Abs(given.Si));
+        }
+
+        return Math.Abs(si) < 1e-9 * size;
+    }
 }
