@@ -11,7 +11,7 @@ namespace Ramwright.Files.Drawings;
 /// </summary>
 public static class BentDrawing
 {
-    private const double Wide = 297, Tall = 210, Margin = 8, Title = 32, Between = 24;
+    private const double Title = 32, Between = 24;
 
     /// <summary>How far on paper the place that moves most is drawn to move, as a share of the frame's greater side, at most.</summary>
     private const double Shown = 0.06;
@@ -26,11 +26,13 @@ public static class BentDrawing
     /// <param name="force">Ram force, N, above zero.</param>
     /// <param name="loadCase">Number of the load case; null for the one that opens the dies most.</param>
     /// <param name="units">Units of the figures.</param>
+    /// <param name="paper">What it is drawn on; A4 where null.</param>
     /// <exception cref="NotSupportedException">A frame that cannot be drawn.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A force that is not above zero, or a case that is not there.</exception>
-    public static Sheet Of(PressCheck check, double force, int? loadCase = null, UnitSystem units = UnitSystem.Metric)
+    public static Sheet Of(PressCheck check, double force, int? loadCase = null, UnitSystem units = UnitSystem.Metric, Paper? paper = null)
     {
         ArgumentNullException.ThrowIfNull(check);
+        paper ??= Paper.A4;
         if (!(force > 0 && double.IsFinite(force)))
             throw new ArgumentOutOfRangeException(nameof(force), force, "above zero is wanted");
         int at = loadCase ?? check.WorstOpening.Case;
@@ -43,13 +45,14 @@ public static class BentDrawing
         // room on every side for what bends out
         double spare = most * times;
         double wide = front.Width + side.Width + 4 * spare, tall = Math.Max(front.Height, side.Height) + 2 * spare;
-        double n = Scales.FirstOrDefault(s => wide * 1000 / s <= Wide - 2 * Margin - Between - 20 && tall * 1000 / s <= Tall - 2 * Margin - Title - 22);
+        double title = paper.HasTitle ? Title : 0, inside = paper.Wide - 2 * paper.Margin;
+        double n = Scales.FirstOrDefault(s => wide * 1000 / s <= inside - Between - 20 && tall * 1000 / s <= paper.Tall - 2 * paper.Margin - title - 22);
         if (n == 0)
             throw new NotSupportedException("The press is too large for a sheet at 1:500.");
 
-        double scale = 1000 / n, slack = (Wide - 2 * Margin - Between - wide * scale) / 2, ground = Margin + Title + 14 + spare * scale;
-        View inFront = View.Front(scale) with { X = Margin + slack + (spare - front.Left) * scale, Y = ground - front.Bottom * scale };
-        View beside = View.Side(scale) with { X = Margin + slack + Between + (front.Width + 3 * spare - side.Left) * scale, Y = ground - side.Bottom * scale };
+        double scale = 1000 / n, slack = (inside - Between - wide * scale) / 2, ground = paper.Margin + title + 14 + spare * scale;
+        View inFront = View.Front(scale) with { X = paper.Margin + slack + (spare - front.Left) * scale, Y = ground - front.Bottom * scale };
+        View beside = View.Side(scale) with { X = paper.Margin + slack + Between + (front.Width + 3 * spare - side.Left) * scale, Y = ground - side.Bottom * scale };
         var marks = new List<Mark>();
         foreach (View view in (View[])[inFront, beside])
         {
@@ -63,8 +66,19 @@ public static class BentDrawing
             marks.Add(new Lettering("", view.Name, (cover.Left + cover.Right) / 2, ground - spare * scale - 8, 3, Anchor.Middle));
         }
 
-        marks.AddRange(Words(check, at, force, times, n, units));
-        return new Sheet($"{check.Rig.Name}: how it bends", Wide, Tall, marks);
+        string Show(double si, Dimension dimension) => Readout.Text(si, dimension, units);
+        string[] facts =
+        [
+            $"{(times > 1 ? $"bending drawn {times:0} times as large as it is" : "bending drawn as large as it is")} · frame 1:{Readout.Number(n)} · dashed: at rest",
+            $"load: {check.Response.Solutions[at].Case.Name}",
+            "Bolts, pins and cylinder are left out. Everything springs back, as long as nothing has given.",
+            $"really, at {Show(force, Dimension.Force)}:",
+            $"the daylight grows by {Show(force * check.Response.Growth(at), Dimension.Length)}",
+            $"the dies open by {Show(force * check.Response.Opening(at), Dimension.Slope)}",
+        ];
+        if (paper.HasTitle)
+            marks.AddRange(Words(check, facts, paper));
+        return new Sheet($"{check.Rig.Name}: how it bends", paper.Wide, paper.HasTitle ? paper.Tall : tall * scale + 22 + 2 * paper.Margin, marks) { Facts = facts };
     }
 
     private static double Times(double most, double size)
@@ -101,20 +115,17 @@ public static class BentDrawing
         return new Outline([edge]);
     }
 
-    private static IEnumerable<Mark> Words(PressCheck check, int at, double force, double times, double n, UnitSystem units)
+    private static IEnumerable<Mark> Words(PressCheck check, string[] facts, Paper paper)
     {
-        yield return new Area("", new Outline([Loops.Rectangle(Margin, Wide - Margin, Margin, Tall - Margin)]), Pen.Frame);
-        double top = Margin + Title, right = Wide - Margin - 4;
-        yield return new Line("", [(Margin, top), (Wide - Margin, top)], Pen.Edge);
-        string Show(double si, Dimension dimension) => Readout.Text(si, dimension, units);
-        yield return new Lettering("", $"{check.Rig.Name}: how it bends", Margin + 4, top - 8, 4, Bold: true);
-        string drawn = times > 1 ? $"bending drawn {times:0} times as large as it is" : "bending drawn as large as it is";
-        yield return new Lettering("", $"{drawn} · frame 1:{Readout.Number(n)} · dashed: at rest", Margin + 4, top - 13.5);
-        yield return new Lettering("", $"load: {check.Response.Solutions[at].Case.Name}", Margin + 4, top - 18);
-        yield return new Lettering("", "Bolts, pins and cylinder are left out. Everything springs back, as long as nothing has given.", Margin + 4, top - 22.5);
-        yield return new Lettering("", $"really, at {Show(force, Dimension.Force)}:", right, top - 8, 3, Anchor.Right, Bold: true);
-        yield return new Lettering("", $"the daylight grows by {Show(force * check.Response.Growth(at), Dimension.Length)}", right, top - 13.5, At: Anchor.Right);
-        yield return new Lettering("", $"the dies open by {Show(force * check.Response.Opening(at), Dimension.Slope)}", right, top - 18, At: Anchor.Right);
-        yield return new Lettering("", "A calculation, not a certificate.", right, top - 22.5, At: Anchor.Right);
+        double left = paper.Margin, right = paper.Wide - paper.Margin, top = paper.Margin + Title;
+        yield return new Area("", new Outline([Loops.Rectangle(left, right, paper.Margin, paper.Tall - paper.Margin)]), Pen.Frame);
+        yield return new Line("", [(left, top), (right, top)], Pen.Edge);
+        yield return new Lettering("", $"{check.Rig.Name}: how it bends", left + 4, top - 8, 4, Bold: true);
+        yield return new Lettering("", facts[3], right - 4, top - 8, 3, Anchor.Right, Bold: true);
+        for (int i = 0; i < 3; i++)
+            yield return new Lettering("", facts[i], left + 4, top - 13.5 - 4.5 * i);
+        yield return new Lettering("", facts[4], right - 4, top - 13.5, At: Anchor.Right);
+        yield return new Lettering("", facts[5], right - 4, top - 18, At: Anchor.Right);
+        yield return new Lettering("", "A calculation, not a certificate.", right - 4, top - 22.5, At: Anchor.Right);
     }
 }

@@ -17,8 +17,10 @@ internal sealed class Callouts
     /// <summary>How much room the words need to the right of the view, mm.</summary>
     public double Room => _all.Count == 0 ? 0 : Reach + Elbow + _all.Max(c => c.Width);
 
-    /// <summary>Draws them to the right of a view.</summary>
-    public IEnumerable<Mark> Draw(Extents view)
+    /// <summary>How high they reach beside a view, mm.</summary>
+    public double Crest(Extents view) => Stack(view).Tops.DefaultIfEmpty(view.Top).Max();
+
+    private (List<Callout> Down, double[] Tops) Stack(Extents view)
     {
         List<Callout> down = [.. _all.OrderByDescending(c => c.Y).ThenBy(c => c.X)];
         double[] top = new double[down.Count];
@@ -32,6 +34,13 @@ internal sealed class Callouts
             floor = top[i] + Between;
         }
 
+        return (down, top);
+    }
+
+    /// <summary>Draws them to the right of a view.</summary>
+    public IEnumerable<Mark> Draw(Extents view)
+    {
+        (List<Callout> down, double[] top) = Stack(view);
         double x = view.Right + Reach;
         for (int i = 0; i < down.Count; i++)
         {

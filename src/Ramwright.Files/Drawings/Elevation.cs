@@ -11,13 +11,13 @@ internal sealed class Elevation
 {
     private readonly List<Mark> _marks = [];
     private Extents _view;
-    private double _left, _right;
+    private double _left, _right, _crest;
 
     /// <summary>Room it takes across, mm.</summary>
     public double Width => _left + _view.Width + _right;
 
     /// <summary>Room it takes up and down, mm.</summary>
-    public double Height => Below + _view.Top + 4;
+    public double Height => Below + _crest + 4;
 
     /// <summary>Room below the press's origin, mm.</summary>
     public double Below { get; private set; }
@@ -62,11 +62,11 @@ internal sealed class Elevation
         _marks.AddRange(words.Draw(_view));
         double name = _view.Bottom - lines.RoomBelow - 6;
         _marks.Add(new Lettering("", view.Name, (_view.Left + _view.Right) / 2, name, 3, Anchor.Middle));
-        (_left, _right, Below) = (lines.RoomLeft, words.Room, -name + 2);
+        (_left, _right, _crest, Below) = (lines.RoomLeft, words.Room, Math.Max(_view.Top, words.Crest(_view)), -name + 2);
     }
 
     private static double Utilisation(PressCheck check, string part, double force) =>
-        check.Ladder.Rungs.Where(r => r.Part == part || r.Part.StartsWith(part + " ", StringComparison.Ordinal)).Select(r => force / r.SafeTo)
+        check.Ladder.Rungs.Where(r => r.IsOf(part)).Select(r => r.SafeTo > 0 ? Math.Min(9.99, force / r.SafeTo) : 9.99)
             .DefaultIfEmpty(0).Max();
 
     // a length in the sheet's unit, which the title names

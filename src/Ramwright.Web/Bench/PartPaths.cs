@@ -7,7 +7,7 @@ internal static class PartPaths
 {
     /// <summary>Whether a rung is about a part of the drawing.</summary>
     public static bool Concerns(Rung rung, string part) =>
-        rung.Part == part || rung.Part.StartsWith(part + " ", StringComparison.Ordinal)
+        rung.IsOf(part)
         || (part == "cylinder" && rung.Group == RungGroup.Cylinder)
         || (part.EndsWith(" joint", StringComparison.Ordinal) && rung.Part.EndsWith(part, StringComparison.Ordinal));
 

@@ -38,11 +38,12 @@ internal sealed class PressForm
         string[] placed = ["name", "wanted", "loading", "cylinder", "ram", "pull", "lines", "pump", "oil", "valves", "gauge", "frame", "factors"];
         Groups =
         [
-            new FormGroup("Wanted use", [Top("name"), Top("wanted"), Top("loading"), .. press.Keys.Where(k => !placed.Contains(k.Key)).Select(k => Top(k.Key)), Top("factors")]),
+            new FormGroup("Wanted use", [Top("name"), Top("wanted"), Top("loading"), Top("factors")]),
             new FormGroup("Power", [Top("pump"), Top("oil"), Top("valves"), Top("gauge")]),
             new FormGroup("Cylinder and lines", [Top("cylinder"), Top("lines"), Top("ram"), Top("pull")]),
             new FormGroup("Frame", [frame]),
             new FormGroup("Joints", joints),
+            new FormGroup("In the shop", [.. press.Keys.Where(k => !placed.Contains(k.Key)).Select(k => Top(k.Key))]),
         ];
         Elsewhere = [.. now.Read.Faults.Where(f => !_shown.Contains(f.Path))];
     }
@@ -51,7 +52,7 @@ internal sealed class PressForm
     public IReadOnlyList<FormGroup> Groups { get; }
 
     /// <summary>The jobs, which have a page of their own as well.</summary>
-    public FormList Jobs => (FormList)Groups[0].Items.First(i => i.Path == "jobs");
+    public FormList Jobs => (FormList)Groups[^1].Items.First(i => i.Path == "jobs");
 
     /// <summary>Faults that belong to no field on the form.</summary>
     public IReadOnlyList<PlacedFault> Elsewhere { get; }

@@ -35,6 +35,13 @@ public sealed record Rung
     /// <summary>The stable name that stands for a part: <c>upper arm</c> is <c>upper-arm</c>.</summary>
     internal static string IdOf(string part) => part.Replace(' ', '-');
 
+    /// <summary>Whether it is about a part as drawings name it: the part itself, all of several alike, or a place on it.</summary>
+    public bool IsOf(string part)
+    {
+        ArgumentNullException.ThrowIfNull(part);
+        return Part.StartsWith(part, StringComparison.Ordinal) && (Part.Length == part.Length || Part[part.Length] == ' ' || Plural && Part.Length == part.Length + 1 && Part[^1] == 's');
+    }
+
     /// <summary>The force at which it gives over the force it is safe to; null where it is safe to nothing.</summary>
     public double? Factor => SafeTo > 0 ? GivesAt / SafeTo : null;
 

@@ -47,6 +47,8 @@ public class PressDrawingTest
         {
             AssertClear(PressDrawing.Of(Check(example), units));
             AssertClear(PressDrawing.Of(Check(example), units, at: 150e3));
+            AssertClear(PressDrawing.Of(Check(example), units, at: 150e3, Paper.Figure));
+            AssertClear(PressDrawing.Of(Check(example), units, at: 150e3, Paper.Column));
         }
     }
 
@@ -57,7 +59,29 @@ public class PressDrawingTest
     [InlineData("{ kind: closed, daylight: 200 mm, width: 2.5 m, section: HEB 200 }")]
     [InlineData("{ kind: open-front, daylight: 300 mm, throat: 150 mm, section: HEB 200 }")]
     [InlineData("{ kind: open-front, daylight: 80 mm, throat: 60 mm, section: flat 120x40 }")]
-    public void Odd_proportions_stay_legible(string frame) => AssertClear(PressDrawing.Of(Made(frame)));
+    public void Odd_proportions_stay_legible(string frame)
+    {
+        foreach (Paper paper in (Paper[])[Paper.A4, Paper.Figure, Paper.Column])
+            AssertClear(PressDrawing.Of(Made(frame), paper: paper));
+    }
+
+    [Fact]
+    public void Rods_are_shaded_by_the_rungs_that_speak_of_all_of_them()
+    {
+        PressCheck check = Check("drainage-mill-puller.press.yaml");
+        double safe = check.Ladder.Rungs.Where(r => r.Part == "tie rods").Min(r => r.SafeTo);
+        Assert.Contains(PressDrawing.Of(check, at: safe / 2).Marks.OfType<Lettering>(), t => t.Text == "tie rod (50 %)");
+    }
+
+    [Fact]
+    public void A_figure_is_no_taller_than_what_is_on_it_and_its_facts_are_told_beside()
+    {
+        Sheet figure = PressDrawing.Of(Check("wherry-yard.press.yaml"), at: 150e3, paper: Paper.Figure);
+        double low = figure.Marks.OfType<Lettering>().Min(t => t.Y), high = figure.Marks.OfType<Area>().SelectMany(a => a.Outline.Loops).SelectMany(l => l).Max(c => c.Z);
+        Assert.InRange(figure.Height - (high - low), 0, 20);
+        Assert.Contains(figure.Facts, f => f.Contains("dimensions in mm", StringComparison.Ordinal));
+        Assert.DoesNotContain(figure.Marks.OfType<Lettering>(), t => figure.Facts.Contains(t.Text));
+    }
 
     [Theory, MemberData(nameof(Examples))]
     public void It_is_well_formed_and_names_every_part(string example)
