@@ -199,7 +199,8 @@ internal static class PlotSheet
             if (name is "fill" or "stroke" && Colour(value) is { } colour)
                 classes.Add($"{(name == "fill" ? "f" : "s")}-{colour}");
             else if (name is not ("font-family" or "clip-path"))
-                kept.SetAttributeValue(name, value);
+                // what stands on a line keeps its descenders off it
+                kept.SetAttributeValue(name, name == "dominant-baseline" && value == "baseline" ? "text-after-edge" : value);
         }
     }
 
