@@ -56,5 +56,13 @@ document.addEventListener("keydown", e => {
     field.blur();
     field.focus();
   }
-  setTimeout(() => button.click(), 60);
+  // a slow machine may not have taken in the last letters yet: then there seems to be nothing to save
+  let tries = id === "save" ? 40 : 1;
+  const press = () => {
+    tries--;
+    const now = document.getElementById(id);
+    if (now && !now.disabled) now.click();
+    else if (tries > 0) setTimeout(press, 60);
+  };
+  setTimeout(press, 60);
 });
