@@ -18,15 +18,26 @@ public static class SweepGrid
     private static readonly (string Word, SweepOf Of)[] Words =
         [("bar", SweepOf.Bar), ("heat", SweepOf.Heat), ("die-width", SweepOf.DieWidth), ("die-heat", SweepOf.DieHeat), ("transfer", SweepOf.Transfer)];
 
-    /// <summary>The words of all that can be swept, in the order in which they are offered.</summary>
-    public static IReadOnlyList<string> Sweepable { get; } = [.. Words.Select(w => w.Word)];
+    /// <summary>All that can be swept with its word, in the order in which it is offered.</summary>
+    public static IReadOnlyList<(string Word, SweepOf Of)> Sweepable => Words;
 
     /// <summary>The grid that suits a job: its bar against the heat that it comes with.</summary>
-    public static (SweepAxis Across, SweepAxis Up) UsualFor(RigHotSqueeze job)
+    public static (SweepAxis Across, SweepAxis Up) UsualFor(RigHotSqueeze job) => (UsualFor(job, SweepOf.Heat), UsualFor(job, SweepOf.Bar));
+
+    /// <summary>Values of one thing that suit a job.</summary>
+    public static SweepAxis UsualFor(RigHotSqueeze job, SweepOf of)
     {
         ArgumentNullException.ThrowIfNull(job);
-        double from = job.Steel.Coldest + 50, to = Math.Max(from + 50, Math.Min(job.Steel.Hottest, HotSteel.Hottest));
-        return (new SweepAxis(SweepOf.Heat, from, to, UsualCount), new SweepAxis(SweepOf.Bar, job.Height / 4, 6 * job.Height, UsualCount));
+        double coldest = job.Steel.Coldest + 50;
+        (double from, double to) = of switch
+        {
+            SweepOf.Heat => (coldest, Math.Max(coldest + 50, Math.Min(job.Steel.Hottest, HotSteel.Hottest))),
+            SweepOf.Bar => (job.Height / 4, 6 * job.Height),
+            SweepOf.DieWidth => (job.DieWidth / 2, 3 * job.DieWidth),
+            SweepOf.DieHeat => (20, 300),
+            _ => (1, 20),
+        };
+        return new SweepAxis(of, from, to, UsualCount);
     }
 
     /// <summary>Reads it; on failure says why.</summary>
