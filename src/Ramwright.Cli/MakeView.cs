@@ -37,7 +37,7 @@ internal static class MakeView
         {
             screen.Heading("Taken", "because the file does not say");
             foreach (Presses.Assumed assumed in list.Assumed)
-                screen.Bullet("·", $"{assumed.What}: {assumed.Value(units)}; {assumed.Why}");
+                screen.Bullet("·", $"{assumed.What}: {assumed.Value(units)}; {assumed.Why.Text(units)}");
             screen.WriteLine();
         }
 

@@ -52,8 +52,7 @@ internal static class LiftOutside
     private static IEnumerable<double> Pressures(PressCheck check)
     {
         var oil = new OilForce(check.Rig.Cylinder, check.Power.Areas);
-        double at0 = oil.Net(1 * Bar), slope = (oil.Net(101 * Bar) - at0) / (100 * Bar);
-        double enough = Math.Ceiling((Bar + (check.Rig.Wanted - at0) / slope) / Bar - 1e-6) * Bar;
+        double enough = Math.Ceiling(oil.PressureFor(check.Rig.Wanted) / Bar - 1e-6) * Bar;
         if (enough > 0 && enough <= 300e6)
             yield return enough;
         double safe = double.PositiveInfinity;

@@ -51,7 +51,11 @@ public sealed class PressCheck
     public FatigueLife? SqueezesUntilInspection { get; }
 
     /// <summary>The cautions that belong to this press, in the reader's units.</summary>
-    public IReadOnlyList<string> Cautions(UnitSystem units = UnitSystem.Metric) => CautionList.Of(this, units);
+    public IReadOnlyList<string> Cautions(UnitSystem units = UnitSystem.Metric) => [.. CautionList.Of(this, units).Select(c => c.Text)];
+
+    /// <summary>The same with how soon each must be heard, the soonest first.</summary>
+    public IReadOnlyList<(CautionKind Kind, string Text)> CautionsByKind(UnitSystem units = UnitSystem.Metric) =>
+        [.. CautionList.Of(this, units).OrderBy(c => c.Kind)];
 
     /// <summary>Everything that was assumed because the file does not say it.</summary>
     public IReadOnlyList<Assumed> Assumed => [.. Rig.Assumed, .. Power.Assumptions];

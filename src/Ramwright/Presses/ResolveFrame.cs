@@ -1,5 +1,6 @@
 using Ramwright.Quantities;
 using Ramwright.Stock;
+using Ramwright.Workings;
 
 namespace Ramwright.Presses;
 
@@ -143,7 +144,7 @@ internal static class ResolveFrame
         }
         else if (shape is Pair { Half.BendsAskew: true } pair)
         {
-            assume.Note(path + ".section", $"bolted or welded together at least every {Readout.Text(15 * pair.Half.Properties.LeastRadius, Dimension.Length)}",
+            assume.Note(path + ".section", new Remark("bolted or welded together at least every {0}", Remark.Of(15 * pair.Half.Properties.LeastRadius, Dimension.Length)),
                 "two angles bend straight only while each keeps the other straight; EN 1993-1-1, 6.4.4: 15 i_min");
         }
 

@@ -1,5 +1,6 @@
 using Ramwright.Quantities;
 using Ramwright.Stock;
+using Ramwright.Workings;
 
 namespace Ramwright.Presses;
 
@@ -52,7 +53,7 @@ internal static class ResolveJoint
         if (said?.Leg is { } z)
             return new RigWeld(WeldKind.Fillet, z / Math.Sqrt(2));
         double leg = Math.Max(3e-3 * Math.Sqrt(2), 0.7 * thinner);
-        assume.Note(path + ".weld", $"fillet, leg {Readout.Text(leg, Dimension.Length)}", "0.7 of the thinner part; common practice");
+        assume.Note(path + ".weld", new Remark("fillet, leg {0}", Remark.Of(leg, Dimension.Length)), "0.7 of the thinner part; common practice");
         return new RigWeld(WeldKind.Fillet, leg / Math.Sqrt(2));
     }
 
@@ -144,9 +145,10 @@ internal static class ResolveJoint
         double up = Slip(crown), down = Slip(bed), most = Math.Max(up, down);
         if (most <= 0)
             return;
-        assume.Caution($"Bolts in clearance holes slip once, under the first squeeze, until they bear: the daylight may grow by up to {Readout.Text(up + down, Dimension.Length)}, "
-            + $"and the dies tilt by up to {Readout.Text(most / apart, Dimension.Slope)} if one side slips first. "
-            + "Seat them with one full squeeze, then measure and square up; or say friction: for bolts of 8.8 or 10.9 tightened to hold.");
+        assume.Caution(new Remark("Bolts in clearance holes slip once, under the first squeeze, until they bear: the daylight may grow by up to {0}, "
+            + "and the dies tilt by up to {1} if one side slips first. "
+            + "Seat them with one full squeeze, then measure and square up; or say friction: for bolts of 8.8 or 10.9 tightened to hold.",
+            Remark.Of(up + down, Dimension.Length), Remark.Of(most / apart, Dimension.Slope)), CautionKind.Handling);
     }
 
     // a hole in each part, the bolt on the wrong side of both to begin with: twice the clearance

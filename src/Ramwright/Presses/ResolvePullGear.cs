@@ -20,7 +20,7 @@ internal static class ResolvePullGear
         }
 
         Steel? steel = said.Steel is { } name && said.Class is null ? Resolver.SteelNamed(name, shelf, "pull.steel", assume) : null;
-        assume.Caution("Nobody stands in line with a pull rod: a rod, nut or coupler that lets go flies along it.");
+        assume.Caution("Nobody stands in line with a pull rod: a rod, nut or coupler that lets go flies along it.", CautionKind.Handling);
         return new RigPullGear
         {
             Thread = thread,
