@@ -18,7 +18,7 @@ internal sealed class JobCommand(IAnsiConsole screen) : Command<JobSettings>
             return ExitCode.WrongInput;
         if (press.Rig.Jobs.Count == 0)
         {
-            screen.WriteLine($"{press.Rig.Name} names no jobs. Write them under jobs: in its file; ramwright new FILE shows every kind.");
+            screen.WriteLine($"{press.Rig.Name} names no jobs. Write them under jobs: in its file; ramwright new --full shows every kind.");
             return ExitCode.WrongInput;
         }
 

@@ -6,7 +6,7 @@ namespace Ramwright.Cli;
 /// <summary>How long it lasts, and what it does when the work lets go, a line each.</summary>
 internal static class LastingFacts
 {
-    /// <param name="brief">Whether the life alone is said, in few words.</param>
+    // in brief the life alone, in few words
     public static IEnumerable<(string What, string Value, string Remark)> Of(PressCheck check, UnitSystem units, bool brief = false)
     {
         if (check.SqueezesUntilInspection is { } life)

@@ -61,7 +61,8 @@ public sealed class PressCheck
     public IReadOnlyList<Assumed> Assumed => [.. Rig.Assumed, .. Power.Assumptions];
 
     /// <summary>The allowed force against how far off centre the work stands; worked out where it is asked for.</summary>
-    public OffCentre OffCentre() => Ladders.OffCentre.Of(this);
+    /// <param name="units">What its steps are round in.</param>
+    public OffCentre OffCentre(UnitSystem units = UnitSystem.Metric) => Ladders.OffCentre.Of(this, units);
 
     /// <summary>The same press with its work set otherwise; what the setting does not touch is not worked out again.</summary>
     /// <param name="loading">How squarely the work is pressed.</param>
