@@ -13,7 +13,7 @@ internal static class LadderTable
     /// <summary>In short, no fewer and no more rungs than these are shown.</summary>
     private const int Fewest = 4, Most = 7;
 
-    private const int ByWide = 4;
+    private const int ByWide = 4, LineWide = 24;
 
     private const string MostPossible = "── most possible ─";
 
@@ -24,22 +24,24 @@ internal static class LadderTable
         screen.Heading("Ladder", $"in {Readout.UnitFor(Dimension.Force, units)}, the lowest rung first");
         IReadOnlyList<Rung> rungs = check.Ladder.Rungs;
         int shown = all ? rungs.Count : InShort(check);
-        int safeWide = 4, givesWide = 5, name = MostPossible.Length, loadWide = 4;
+        int safeWide = 4, givesWide = 5, name = MostPossible.Length, loadWide = 4, widest = LineWide;
         for (int i = 0; i < shown; i++)
         {
             safeWide = Math.Max(safeWide, Kept(rungs[i].SafeTo, units).Length);
             givesWide = Math.Max(givesWide, Kept(rungs[i].GivesAt, units).Length);
             name = Math.Max(name, rungs[i].Id.Length);
             loadWide = Math.Max(loadWide, Load(rungs[i].Load).Length);
+            widest = Math.Max(widest, rungs[i].Brief.Length);
         }
 
         int givesAt = safeWide + 1, byAt = givesAt + givesWide + 1, nameAt = byAt + ByWide + 1, briefAt = nameAt + name + 1;
-        int brief = Math.Max(screen.Profile.Width - briefAt - 1 - loadWide, 12);
+        int brief = Math.Clamp(screen.Profile.Width - briefAt - 1 - loadWide, 12, widest);
         Write("safe", "gives", "by", "rung", "how it gives", "load", Dim, Dim);
 
         (double Force, string Name) wanted = (check.Rig.Wanted, "wanted"), most = (check.Power.MostPossibleForce, "most possible");
         (double Force, string Name)[] lines = wanted.Force <= most.Force ? [wanted, most] : [most, wanted];
         int next = 0, counted = 0;
+        Rung? lone = null;
         for (int i = 0; i < rungs.Count; i++)
         {
             while (next < lines.Length && rungs[i].SafeTo >= lines[next].Force * (1 - 1e-9))
@@ -49,9 +51,9 @@ internal static class LadderTable
             }
 
             if (i < shown)
-                Write(Kept(rungs[i].SafeTo, units), Kept(rungs[i].GivesAt, units), rungs[i].Factor?.ToString("0.00") ?? "-", rungs[i].Id, rungs[i].Brief, Load(rungs[i].Load));
+                Row(rungs[i]);
             else
-                counted++;
+                (counted, lone) = (counted + 1, rungs[i]);
         }
 
         Counted(next < lines.Length ? "below this" : "above");
@@ -63,13 +65,19 @@ internal static class LadderTable
 
         void Counted(string where)
         {
-            if (counted > 0)
-                screen.Paragraph($"{counted} more {(counted == 1 ? "rung" : "rungs")} {where}: --all shows {(counted == 1 ? "it" : "them")}", margin: nameAt, Dim);
+            // one alone takes no more room than its count
+            if (counted == 1)
+                Row(lone!);
+            else if (counted > 1)
+                screen.Paragraph($"{counted} more rungs {where}: --all shows them", margin: nameAt, Dim);
             counted = 0;
         }
 
+        void Row(Rung rung) => Write(
+            Kept(rung.SafeTo, units), Kept(rung.GivesAt, units), rung.Factor?.ToString("0.00") ?? "-", rung.Id, rung.Brief, Load(rung.Load));
+
         void Line((double Force, string Name) line) => Write(
-            Kept(line.Force, units), "─────", "────", $"── {line.Name} ".PadRight(name, '─'), new string('─', Math.Min(24, brief)), new string('─', loadWide), Bold);
+            Kept(line.Force, units), "─────", "────", $"── {line.Name} ".PadRight(name, '─'), new string('─', Math.Min(LineWide, brief)), new string('─', loadWide), Bold);
 
         void Write(string safe, string gives, string by, string id, string how, string load, Style? loud = null, Style? rest = null) => screen.Write(new Lines(
             new Cell(0, safe, safeWide, loud, Right: true), new Cell(givesAt, gives, givesWide, rest, Right: true), new Cell(byAt, by, ByWide, rest, Right: true),

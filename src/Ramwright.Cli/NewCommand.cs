@@ -10,15 +10,15 @@ internal sealed class NewCommand(IAnsiConsole screen) : Command<NewSettings>
     public override int Execute(CommandContext context, NewSettings settings, CancellationToken cancellationToken)
     {
         if (!Starter.Kinds.Contains(settings.Frame))
-            return Refuse($"no starter for a frame called \"{settings.Frame}\"; there are: {string.Join(", ", Starter.Kinds)}");
+            return screen.Refuse(settings.Json, $"no starter for a frame called \"{settings.Frame}\"; there are: {string.Join(", ", Starter.Kinds)}");
 
         string text = settings.Full ? Starter.Text(settings.Frame) : Starter.First(settings.Frame, UnitsOption.Read(settings.Units));
         if (settings.File is { } file)
         {
             if (!file.EndsWith(PressFile.Ending, StringComparison.OrdinalIgnoreCase))
-                return Refuse($"a press file is called NAME{PressFile.Ending}, not {file}");
+                return screen.Refuse(settings.Json, $"a press file is called NAME{PressFile.Ending}, not {file}");
             if (NotWritten(file, text) is { } why)
-                return Refuse(why);
+                return screen.Refuse(settings.Json, why);
         }
 
         if (settings.Json)
@@ -28,12 +28,6 @@ internal sealed class NewCommand(IAnsiConsole screen) : Command<NewSettings>
         else
             screen.Paragraph($"{settings.File} is written. Change what is wrong in it, then: ramwright check {settings.File}");
         return ExitCode.Holds;
-    }
-
-    private int Refuse(string why)
-    {
-        screen.Paragraph(why);
-        return ExitCode.WrongInput;
     }
 
     private static string? NotWritten(string file, string text)

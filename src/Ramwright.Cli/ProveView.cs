@@ -38,7 +38,7 @@ internal static class ProveView
         screen.WriteLine();
         LogFaults(proof.Log, screen);
         screen.Bullet("!", "First pressure can kill. Read the plan through before you start: " + $"ramwright prove {file} --plan, or --sheet FILE.html to print it.");
-        screen.Paragraph($"Readings: {System.IO.Path.GetFileName(proof.Log.Path)}, {proof.Log.Readings.Count} read. Add one: ramwright prove {file} --add \"bore 125.04 mm\"");
+        screen.Paragraph($"Readings: {System.IO.Path.GetFileName(proof.Log.Path)}, {proof.Log.Readings.Count} read. Add one: ramwright prove {file} --add \"bore {(proof.Units == UnitSystem.Imperial ? "4.998 in" : "125.04 mm")}\"");
     }
 
     /// <summary>Lines of the log that could not be read.</summary>
