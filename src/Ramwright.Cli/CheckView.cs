@@ -54,9 +54,9 @@ internal static class CheckView
     private static void ToDo(PressCheck check, UnitSystem units, string file, IAnsiConsole screen)
     {
         string remedy = Headline.Remedy(check, units);
-        screen.Paragraph(remedy.Length > 0
-            ? $"To do: {remedy} Every change tried: ramwright lift {file}"
-            : $"Before first use: ramwright prove {file} --plan");
+        if (remedy.Length > 0)
+            screen.Paragraph($"To do: {remedy}");
+        screen.Line(remedy.Length > 0 ? $"Every change tried: ramwright lift {file}" : $"Before first use: ramwright prove {file} --plan");
     }
 
     private static void Cautions(PressCheck check, UnitSystem units, bool all, IAnsiConsole screen)

@@ -34,8 +34,8 @@ internal static class LiftView
         for (int i = 0; i < lift.Ways.Count; i++)
             Way(lift.Ways[i], i + 1, units, screen);
         screen.Paragraph(
-            $"{lift.Looked} changed presses were checked in full. {Readout.UnitFor(Dimension.Mass, units)}: the steel that comes on, from centre line to centre line. "
-            + $"Write the change into the file, then: ramwright check {file}");
+            $"{lift.Looked} changed presses were checked in full. {Readout.UnitFor(Dimension.Mass, units)}: the steel that comes on, from centre line to centre line.");
+        screen.Line($"Write the change into the file, then: ramwright check {file}");
         screen.Bullet("!", "A press that was built before is not lifted by a new file: prove it again before use.");
     }
 

@@ -26,7 +26,7 @@ internal sealed class NewCommand(IAnsiConsole screen) : Command<NewSettings>
         else if (settings.File is null)
             JsonOut.Write(screen, text);
         else
-            screen.Paragraph($"{settings.File} is written. Change what is wrong in it, then: ramwright check {settings.File}");
+            screen.Line($"{settings.File} is written. Change what is wrong in it, then: ramwright check {settings.File}");
         return ExitCode.Holds;
     }
 

@@ -57,6 +57,17 @@ public sealed partial class InchFileTest : IDisposable
     }
 
     [Fact]
+    public void WhatIsToBeChangedIsSoldInInches()
+    {
+        (int code, string text) = Run.Command("lift", _file, "--to", "30 US ton");
+
+        Assert.True(code is 0 or 1, text);
+        string[] edits = [.. text.Split('\n').Where(l => l.Contains(" → ", StringComparison.Ordinal))];
+        Assert.NotEmpty(edits);
+        Assert.All(edits, e => Assert.DoesNotMatch(@"\bM\d|→ \d+\.\d{4}|S235|S275|S355", e));
+    }
+
+    [Fact]
     public void TheTableOfOffsetsStepsInInches() =>
         Assert.Matches(@"(?m)^ +1 +[0-9.]+ +\d+ %", Run.Command("offset", _file).Text);
 
