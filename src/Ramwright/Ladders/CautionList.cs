@@ -59,9 +59,9 @@ internal static class CautionList
             return $"You want {Say(wanted)}, and the ram gives no more than {Say(true_)}. Are number and unit as you mean them? If so it needs more pressure, or a larger bore.";
         if (true_ <= FarAbove * wanted)
             return "";
-        string keep = Readout.Text(new OilForce(check.Rig.Cylinder, check.Power.Areas).PressureFor(wanted), Dimension.Pressure, units);
-        return $"You want {Say(wanted)}, and the ram gives {Say(true_)}. Are number and unit as you mean them? If so the frame must still carry all the pump can give, "
-            + $"or a relief valve must end it at about {keep}.";
+        double keeps = new OilForce(check.Rig.Cylinder, check.Power.Areas).PressureFor(wanted);
+        string or = keeps > 0 && double.IsFinite(keeps) ? $", or a relief valve must end it at about {Readout.Text(keeps, Dimension.Pressure, units)}" : "";
+        return $"You want {Say(wanted)}, and the ram gives {Say(true_)}. Are number and unit as you mean them? If so the frame must still carry all the pump can give{or}.";
     }
 
     /// <summary>The pressure that keeps what can break at its safe force.</summary>
