@@ -7,6 +7,9 @@ namespace Ramwright.Presses;
 /// <summary>Settles a joint between a beam or arm and what it is fixed to.</summary>
 internal static class ResolveJoint
 {
+    /// <summary>Whether a pair so joined clasps what it meets: bolts and pins go through a lap unless something else is said.</summary>
+    public static bool Laps(Joint? said) => said?.Fit is { } fit ? fit == BeamFit.Lapped : said is BoltedJoint or PinnedJoint;
+
     public static RigJoint Of(
         Joint? said, string path, RigMember beam, RigMember onto, Shelf shelf, Assumptions assume)
     {
@@ -22,7 +25,7 @@ internal static class ResolveJoint
             assume.Caution(onto.Steel.Caution);
         }
 
-        BeamFit fit = said.Fit ?? (beam.Shape is Pair && said is BoltedJoint or PinnedJoint ? BeamFit.Lapped : BeamFit.Between);
+        BeamFit fit = said.Fit ?? (beam.Shape is Pair && Laps(said) ? BeamFit.Lapped : BeamFit.Between);
         return said switch
         {
             WeldedJoint w => new RigWeldedJoint(fit, Weld(w.Weld, path, beam, onto, assume)) { Gusset = Gusset(w.Gusset, path + ".gusset", beam, onto, shelf, assume) },
