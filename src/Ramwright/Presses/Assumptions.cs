@@ -48,7 +48,7 @@ internal sealed class Assumptions
     public void Note(string what, Remark word, Remark why) => _made.Add(new AssumedWord(what, word, why));
 
     /// <summary>Notes something that cannot be built; resolving goes on, so that all such faults are found at once.</summary>
-    public void Fault(string path, string found, string wanted) => _faults.Add(new Fault(path, found, wanted));
+    public void Fault(string path, Remark found, Remark wanted) => _faults.Add(new Fault(path, found, wanted));
 
     /// <summary>Adds a caution once.</summary>
     public void Caution(Remark says, CautionKind kind = CautionKind.Unchecked)

@@ -123,7 +123,7 @@ internal static class ResolveFrame
 
         if (slot >= section.B)
         {
-            assume.Fault("frame.arm-joint", $"a slot of {Readout.Text(slot, Dimension.Length)} leaves nothing of the flange of {column.Shape.Name}, {Readout.Text(section.B, Dimension.Length)} wide",
+            assume.Fault("frame.arm-joint", new Remark($"a slot of {{0}} leaves nothing of the flange of {column.Shape.Name}, {{1}} wide", Remark.Of(slot, Dimension.Length), Remark.Of(section.B, Dimension.Length)),
                 "thinner arms or a wider column");
             return column;
         }
@@ -171,8 +171,8 @@ internal static class ResolveFrame
         double apart = assume.Or(said, path + ".apart", upright, Dimension.Length, "its halves clasp the upright, which is as wide");
         if (Math.Abs(apart - upright) > MostShim)
         {
-            assume.Fault(path + ".apart", $"halves {Readout.Text(apart, Dimension.Length)} apart do not clasp an upright {Readout.Text(upright, Dimension.Length)} wide",
-                $"{Readout.Text(upright, Dimension.Length)}, or another fit than lapped");
+            assume.Fault(path + ".apart", new Remark("halves {0} apart do not clasp an upright {1} wide", Remark.Of(apart, Dimension.Length), Remark.Of(upright, Dimension.Length)),
+                new Remark("{0}, or another fit than lapped", Remark.Of(upright, Dimension.Length)));
         }
 
         return pair.WithGap(apart);

@@ -73,21 +73,21 @@ internal static class ResolveJoint
         double wide = Math.Min(beam.Shape.Properties.Width, onto.Shape.Properties.Width), shorter = Math.Min(along, up), most = RigGusset.MostSlender(made.Fy);
         if (count * t > wide)
         {
-            assume.Fault(path + ".thickness", $"{count} plates of {Readout.Text(t, Dimension.Length)} do not stand side by side on {Readout.Text(wide, Dimension.Length)}",
+            assume.Fault(path + ".thickness", new Remark($"{count} plates of {{0}} do not stand side by side on {{1}}", Remark.Of(t, Dimension.Length), Remark.Of(wide, Dimension.Length)),
                 "fewer or thinner plates");
         }
 
         if (shorter / t > most)
         {
             assume.Fault(path + ".thickness", $"the gusset is {shorter / t:0} times as long as thick and would buckle before it yields; {most:0} times is the most for its steel",
-                $"at least {Readout.Text(shorter / most, Dimension.Length)}, or shorter legs");
+                new Remark("at least {0}, or shorter legs", Remark.Of(shorter / most, Dimension.Length)));
         }
 
         double run = made.Weld.Kind == WeldKind.Butt ? shorter : shorter - 2 * made.Weld.Throat, least = Math.Max(30e-3, 6 * made.Weld.Throat);
         if (run < least)
         {
-            assume.Fault(path + ".leg-along", $"{Readout.Text(Math.Max(0, run), Dimension.Length)} of weld along a leg is too short to carry load (EN 1993-1-8, 4.5.1)",
-                $"legs that leave at least {Readout.Text(least, Dimension.Length)} of weld");
+            assume.Fault(path + ".leg-along", new Remark("{0} of weld along a leg is too short to carry load (EN 1993-1-8, 4.5.1)", Remark.Of(Math.Max(0, run), Dimension.Length)),
+                new Remark("legs that leave at least {0} of weld", Remark.Of(least, Dimension.Length)));
         }
 
         return made;

@@ -56,7 +56,7 @@ internal static class ResolveLines
                 leastBend = grade.BendRadius;
             }
             else if (rating is null)
-                assume.Fault(path + ".bore", $"{type} is not in stock with a bore of {Readout.Text(bore, Dimension.Length)}", Bores(type, shelf));
+                assume.Fault(path + ".bore", new Remark($"{type} is not in stock with a bore of {{0}}", Remark.Of(bore, Dimension.Length)), Bores(type, shelf));
         }
 
         string what = duty switch { LineDuty.Return => "return hose", LineDuty.Suction => "suction hose", _ => "hose" };

@@ -42,7 +42,7 @@ internal static class ResolveLoading
         };
         if (loading.PressingPart > cylinder.Stroke)
         {
-            assume.Fault("loading.pressing-part", "the ram would work over more than its stroke of " + Readout.Text(cylinder.Stroke, Dimension.Length),
+            assume.Fault("loading.pressing-part", new Remark("the ram would work over more than its stroke of {0}", Remark.Of(cylinder.Stroke, Dimension.Length)),
                 "a part no longer than the stroke, or the stroke as cylinder.stroke");
         }
 

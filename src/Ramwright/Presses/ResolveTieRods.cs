@@ -158,7 +158,7 @@ internal static class ResolveTieRods
         if (nominal > MostPreload * proofLoad)
         {
             assume.Fault(said.Preload is null ? path + ".torque" : path + ".preload",
-                $"the rod would be tightened to {Readout.Text(nominal, Dimension.Force)}, its proof load is {Readout.Text(proofLoad, Dimension.Force)}",
+                new Remark("the rod would be tightened to {0}, its proof load is {1}", Remark.Of(nominal, Dimension.Force), Remark.Of(proofLoad, Dimension.Force)),
                 $"at most {MostPreload:0.0} of the proof load; three quarters is usual");
             return (0, 0);
         }

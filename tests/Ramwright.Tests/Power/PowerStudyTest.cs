@@ -423,7 +423,7 @@ public class PowerStudyTest(ITestOutputHelper output)
 
         Fault fault = Assert.Single(thrown.Faults);
         Assert.Equal(path, fault.Path);
-        Assert.Contains("598 bar", fault.Found);     // 95 times 6.3 bar of air
+        Assert.Contains("598 bar", fault.Found.Text());     // 95 times 6.3 bar of air
     }
 
     [Fact]
