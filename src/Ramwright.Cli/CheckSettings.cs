@@ -7,7 +7,7 @@ namespace Ramwright.Cli;
 internal sealed class CheckSettings : PressSettings
 {
     [CommandOption("-a|--all")]
-    [Description("Show every rung, those far above any force in question too.")]
+    [Description("Everything: every rung, speed, loss, assumption and caution.")]
     public bool All { get; init; }
 
     [CommandOption("-g|--guesses")]

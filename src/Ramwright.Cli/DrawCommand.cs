@@ -1,3 +1,4 @@
+using Ramwright.Files;
 using Ramwright.Files.Drawings;
 using Ramwright.Ladders;
 using Ramwright.Quantities;
@@ -15,10 +16,7 @@ internal sealed class DrawCommand(IAnsiConsole screen) : Command<DrawSettings>
         if (settings.At is { } said)
         {
             if (!QuantityText.TryRead(said, Dimension.Force, out Quantity force, out ReadingFault? fault))
-            {
-                screen.WriteLine($"--at {said}: {fault.Found}; {fault.Wanted}");
-                return ExitCode.WrongInput;
-            }
+                return screen.Refuse(settings.Json, $"--at {said}: {fault.Found}", fault.Wanted);
 
             at = force.Si;
         }
@@ -26,17 +24,14 @@ internal sealed class DrawCommand(IAnsiConsole screen) : Command<DrawSettings>
         if (PressLoad.Open(settings, screen) is not var (_, check, units))
             return ExitCode.WrongInput;
         if (at is <= 0)
-        {
-            screen.WriteLine($"--at {settings.At}: a force above zero is wanted");
-            return ExitCode.WrongInput;
-        }
+            return screen.Refuse(settings.Json, $"--at {settings.At}: a force above zero is wanted");
 
         string drawing = SvgSheet.Write(settings.Bent
             ? BentDrawing.Of(check, at ?? check.Rig.Wanted, units: units)
             : PressDrawing.Of(check, units, at));
         if (settings.Out is null)
         {
-            JsonOut.Write(screen, drawing);
+            JsonOut.Write(screen, settings.Json ? DrawingJson.Text(check.Rig.Name, null, drawing) : drawing);
             return ExitCode.Holds;
         }
 
@@ -46,11 +41,13 @@ internal sealed class DrawCommand(IAnsiConsole screen) : Command<DrawSettings>
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
         {
-            screen.WriteLine($"{settings.Out} could not be written: {fault.Message}");
-            return ExitCode.WrongInput;
+            return screen.Refuse(settings.Json, $"{settings.Out} could not be written: {fault.Message}");
         }
 
-        screen.WriteLine($"{settings.Out} is drawn. Print it at full size on A4.");
+        if (settings.Json)
+            JsonOut.Write(screen, DrawingJson.Text(check.Rig.Name, settings.Out, null));
+        else
+            screen.Paragraph($"{settings.Out} is drawn. Print it at full size on A4.");
         return ExitCode.Holds;
     }
 }

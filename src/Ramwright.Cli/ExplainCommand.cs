@@ -17,6 +17,8 @@ internal sealed class ExplainCommand(IAnsiConsole screen) : Command<ExplainSetti
         Rung? rung = settings.Rung is null ? check.Ladder.Governing : Find(check.Ladder, settings.Rung);
         if (rung is null && OfPart(check.Ladder, settings.Rung!) is { Count: > 0 } rungs)
         {
+            if (settings.Json)
+                return screen.Refuse(true, $"{settings.Rung} is a part with {rungs.Count} rungs", string.Join(", ", rungs.Select(r => r.Id)));
             screen.Paragraph($"{settings.Rung} is a part with {rungs.Count} rungs, the lowest first; ask for one of them:");
             foreach (Rung one in rungs)
                 screen.Write(new Lines(new Cell(2, one.Id, 34), new Cell(37, $"{one.Brief} at {Force.Text(one.GivesAt, units)}")));
@@ -26,9 +28,8 @@ internal sealed class ExplainCommand(IAnsiConsole screen) : Command<ExplainSetti
         if (rung is null)
         {
             string nearest = NearestWord.Ranked(settings.Rung!, check.Ladder.Rungs.Select(r => r.Id), 1)[0];
-            screen.WriteLine($"no rung is called \"{settings.Rung}\"; nearest: {nearest}");
-            screen.WriteLine("This press has: " + string.Join(", ", check.Ladder.Rungs.Select(r => r.Id)));
-            return ExitCode.WrongInput;
+            return screen.Refuse(settings.Json, $"no rung is called \"{settings.Rung}\"; nearest: {nearest}",
+                "This press has: " + string.Join(", ", check.Ladder.Rungs.Select(r => r.Id)));
         }
 
         var working = new Working();

@@ -19,10 +19,10 @@ internal static class ExplainView
         WorkingView.Steps(working, check.Rig.Wanted, units, screen);
         foreach (string note in working.Notes)
             screen.Bullet("*", note);
-        foreach (string note in check.Response.Plan.Notes)
+        foreach (Remark note in check.Response.Plan.Notes)
         {
             if (rung.Group is RungGroup.Frame or RungGroup.Joints or RungGroup.Stiffness)
-                screen.Bullet("*", note);
+                screen.Bullet("*", note.Text(units));
         }
     }
 }

@@ -21,15 +21,23 @@ internal static class GuessView
 
         screen.Paragraph($"It is safe to {safe}, with what is assumed. Were one of these a fifth less or a fifth more, it would be safe to:");
         screen.WriteLine();
-        var table = new Table { Border = TableBorder.None, ShowHeaders = true };
-        foreach ((string title, bool right) in new[] { ("assumed", false), ("value", true), ("a fifth less", true), ("a fifth more", true) })
-            table.AddColumn(JobView.Column(title, right));
-        foreach (Guess guess in matter)
-            table.AddRow(new Text(guess.Assumed.What), new Text(guess.Assumed.Value(units)), new Text(Safe(guess.Less, units)), new Text(Safe(guess.More, units)));
-        screen.Write(table);
+        string[] titles = ["assumed", "value", "a fifth less", "a fifth more"];
+        string[][] rows = [.. matter.Select(g => new[] { g.Assumed.What, g.Assumed.Value(units), Safe(g.Less, units), Safe(g.More, units) })];
+        int[] wide = [.. titles.Select((title, i) => Math.Max(title.Length, rows.Max(r => r[i].Length)))];
+        Row(titles, Dim);
+        foreach (string[] row in rows)
+            Row(row, Style.Plain);
         screen.WriteLine();
         screen.Paragraph($"Measure these first and write them down; where the safe force stays, it is the true force that moves. {guesses.Count - matter.Length} more assumed values hardly matter.");
+
+        void Row(string[] cells, Style style) => screen.Write(new Lines(
+            new Cell(0, cells[0], wide[0], style),
+            new Cell(wide[0] + 1, cells[1], wide[1], style, Right: true),
+            new Cell(wide[0] + wide[1] + 3, cells[2], wide[2], style, Right: true),
+            new Cell(wide[0] + wide[1] + wide[2] + 5, cells[3], wide[3], style, Right: true)));
     }
+
+    private static readonly Style Dim = new(decoration: Decoration.Dim);
 
     private static string Safe(double? force, UnitSystem units) => force is { } f ? Readout.Text(f, Dimension.Force, units) : "cannot be";
 }

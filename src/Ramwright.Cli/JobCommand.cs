@@ -17,10 +17,7 @@ internal sealed class JobCommand(IAnsiConsole screen) : Command<JobSettings>
         if (PressLoad.Open(settings, screen) is not var (_, press, units))
             return ExitCode.WrongInput;
         if (press.Rig.Jobs.Count == 0)
-        {
-            screen.WriteLine($"{press.Rig.Name} names no jobs. Write them under jobs: in its file; ramwright new FILE shows every kind.");
-            return ExitCode.WrongInput;
-        }
+            return screen.Refuse(settings.Json, $"{press.Rig.Name} names no jobs. Write them under jobs: in its file; ramwright new --full shows every kind.");
 
         if (settings.Job is null)
             return All(press, settings, units);
@@ -28,9 +25,8 @@ internal sealed class JobCommand(IAnsiConsole screen) : Command<JobSettings>
         if (job is null)
         {
             string[] names = [.. press.Rig.Jobs.Select(j => j.Name)];
-            screen.WriteLine($"no job is called \"{settings.Job}\"; nearest: {NearestWord.Ranked(settings.Job, names, 1)[0]}");
-            screen.WriteLine("This press has: " + string.Join(", ", names));
-            return ExitCode.WrongInput;
+            return screen.Refuse(settings.Json, $"no job is called \"{settings.Job}\"; nearest: {NearestWord.Ranked(settings.Job, names, 1)[0]}",
+                "This press has: " + string.Join(", ", names));
         }
 
         if (settings.Sweep is { } grid)
@@ -48,16 +44,10 @@ internal sealed class JobCommand(IAnsiConsole screen) : Command<JobSettings>
     private int Sweep(PressCheck press, RigJob job, string grid, JobSettings settings, UnitSystem units, CancellationToken cancel)
     {
         if (job is not RigHotSqueeze hot)
-        {
-            screen.WriteLine($"\"{job.Name}\" is no hot squeeze; only those are swept.");
-            return ExitCode.WrongInput;
-        }
+            return screen.Refuse(settings.Json, $"\"{job.Name}\" is no hot squeeze; only those are swept.");
 
         if (SweepGrid.Read(grid, hot, out string why) is not ({ } across, { } up))
-        {
-            screen.WriteLine($"--sweep {grid}: {why}");
-            return ExitCode.WrongInput;
-        }
+            return screen.Refuse(settings.Json, $"--sweep {grid}: {why}");
 
         SqueezePress squeezes = SqueezePress.Of(press);
         SqueezeSweep? sweep = null;
@@ -91,7 +81,7 @@ internal sealed class JobCommand(IAnsiConsole screen) : Command<JobSettings>
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
         {
-            screen.WriteLine($"{file} could not be written: {fault.Message}");
+            screen.Refuse(quiet, $"{file} could not be written: {fault.Message}");
             return false;
         }
 

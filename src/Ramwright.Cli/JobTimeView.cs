@@ -24,10 +24,10 @@ internal static class JobTimeView
         if (time.Hour is { } hour)
             Hour(hour, time.Job, units, screen);
         Balances(r, units, screen);
-        foreach (Ramwright.Jobs.Remark flag in time.Flags)
+        foreach (Ramwright.Workings.Remark flag in time.Flags)
             screen.Bullet("?", flag.Text(units));
         foreach (Assumed a in r.Assumed)
-            screen.Bullet("*", $"assumed: {a.What}: {a.Value(units)}  ({a.Why})");
+            screen.Bullet("*", $"assumed: {a.What}: {a.Value(units)}  ({a.Why.Text(units)})");
         screen.WriteLine();
     }
 

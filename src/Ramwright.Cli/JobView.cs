@@ -121,7 +121,7 @@ internal static class JobView
             return;
         screen.Heading("Assumed", $"{job.Assumed.Count} {(job.Assumed.Count == 1 ? "thing" : "things")} the file does not say; write the key to say otherwise");
         foreach (Assumed a in job.Assumed)
-            screen.Paragraph($"{a.What[(job.Path.Length + 1)..]}: {a.Value(units)}  ({a.Why})", 2);
+            screen.Paragraph($"{a.What[(job.Path.Length + 1)..]}: {a.Value(units)}  ({a.Why.Text(units)})", 2);
         screen.WriteLine();
     }
 

@@ -7,64 +7,89 @@ namespace Ramwright.Cli;
 /// <summary>The ladder: every rung with the force it gives at and is safe to, the wanted force and the pump's most as lines across.</summary>
 internal static class LadderTable
 {
-    /// <summary>Rungs safe to more than this many times the greatest force in question are left out.</summary>
-    private const double FarAway = 4;
+    /// <summary>In short, rungs safe to more than this many times the greatest force in question are only counted.</summary>
+    private const double FarAway = 1.25;
 
-    private const int ByWide = 4;
+    /// <summary>In short, no fewer and no more rungs than these are shown.</summary>
+    private const int Fewest = 4, Most = 7;
+
+    private const int ByWide = 4, LineWide = 24;
+
+    private const string MostPossible = "── most possible ─";
 
     private static readonly Style Bold = new(decoration: Decoration.Bold), Dim = new(decoration: Decoration.Dim);
 
     public static void Show(PressCheck check, UnitSystem units, bool all, IAnsiConsole screen)
     {
         screen.Heading("Ladder", $"in {Readout.UnitFor(Dimension.Force, units)}, the lowest rung first");
-        double ends = all ? double.PositiveInfinity : Far(check);
-        int safeWide = 4, givesWide = 5, name = 0, loadWide = 4;
-        foreach (Rung rung in check.Ladder.Rungs)
+        IReadOnlyList<Rung> rungs = check.Ladder.Rungs;
+        int shown = all ? rungs.Count : InShort(check);
+        int safeWide = 4, givesWide = 5, name = MostPossible.Length, loadWide = 4, widest = LineWide;
+        for (int i = 0; i < shown; i++)
         {
-            if (rung.SafeTo > ends)
-                continue;
-            safeWide = Math.Max(safeWide, Kept(rung.SafeTo, units).Length);
-            givesWide = Math.Max(givesWide, Kept(rung.GivesAt, units).Length);
-            name = Math.Max(name, rung.Id.Length);
-            loadWide = Math.Max(loadWide, Load(rung.Load).Length);
+            safeWide = Math.Max(safeWide, Kept(rungs[i].SafeTo, units).Length);
+            givesWide = Math.Max(givesWide, Kept(rungs[i].GivesAt, units).Length);
+            name = Math.Max(name, rungs[i].Id.Length);
+            loadWide = Math.Max(loadWide, Load(rungs[i].Load).Length);
+            widest = Math.Max(widest, rungs[i].Brief.Length);
         }
 
         int givesAt = safeWide + 1, byAt = givesAt + givesWide + 1, nameAt = byAt + ByWide + 1, briefAt = nameAt + name + 1;
-        int brief = Math.Max(screen.Profile.Width - briefAt - 1 - loadWide, 12);
+        int brief = Math.Clamp(screen.Profile.Width - briefAt - 1 - loadWide, 12, widest);
         Write("safe", "gives", "by", "rung", "how it gives", "load", Dim, Dim);
 
         (double Force, string Name) wanted = (check.Rig.Wanted, "wanted"), most = (check.Power.MostPossibleForce, "most possible");
         (double Force, string Name)[] lines = wanted.Force <= most.Force ? [wanted, most] : [most, wanted];
-        int next = 0, beyond = 0;
-        foreach (Rung rung in check.Ladder.Rungs)
+        int next = 0, counted = 0;
+        Rung? lone = null;
+        for (int i = 0; i < rungs.Count; i++)
         {
-            while (next < lines.Length && rung.SafeTo >= lines[next].Force * (1 - 1e-9))
-                Line(lines[next++]);
-            if (rung.SafeTo > ends)
+            while (next < lines.Length && rungs[i].SafeTo >= lines[next].Force * (1 - 1e-9))
             {
-                beyond++;
-                continue;
+                Counted("below this");
+                Line(lines[next++]);
             }
 
-            Write(Kept(rung.SafeTo, units), Kept(rung.GivesAt, units), rung.Factor?.ToString("0.00") ?? "-", rung.Id, rung.Brief, Load(rung.Load));
+            if (i < shown)
+                Row(rungs[i]);
+            else
+                (counted, lone) = (counted + 1, rungs[i]);
         }
 
+        Counted(next < lines.Length ? "below this" : "above");
         while (next < lines.Length)
             Line(lines[next++]);
-        screen.WriteLine(" safe to, gives at, and the factor between; load: work aside or to the front,");
-        screen.WriteLine(" or a sideways push; the centred load where nothing stands.");
-        if (beyond > 0)
-            screen.WriteLine($" {beyond} more rungs are safe to over {Kept(ends, units)}; --all shows them.");
+        screen.Paragraph(all
+            ? "Safe to, gives at, and the factor between; load: work aside or to the front, or a sideways push, pushed to the front (push fr.); the centred load where nothing stands."
+            : "Safe to, gives at, the factor between; load: where the work stands, or a push.", margin: 1);
+
+        void Counted(string where)
+        {
+            // one alone takes no more room than its count
+            if (counted == 1)
+                Row(lone!);
+            else if (counted > 1)
+                screen.Paragraph($"{counted} more rungs {where}: --all shows them", margin: nameAt, Dim);
+            counted = 0;
+        }
+
+        void Row(Rung rung) => Write(
+            Kept(rung.SafeTo, units), Kept(rung.GivesAt, units), rung.Factor?.ToString("0.00") ?? "-", rung.Id, rung.Brief, Load(rung.Load));
 
         void Line((double Force, string Name) line) => Write(
-            Kept(line.Force, units), "─────", "────", $"── {line.Name} ".PadRight(name, '─'), new string('─', Math.Min(24, brief)), new string('─', loadWide), Bold);
+            Kept(line.Force, units), "─────", "────", $"── {line.Name} ".PadRight(name, '─'), new string('─', Math.Min(LineWide, brief)), new string('─', loadWide), Bold);
 
         void Write(string safe, string gives, string by, string id, string how, string load, Style? loud = null, Style? rest = null) => screen.Write(new Lines(
             new Cell(0, safe, safeWide, loud, Right: true), new Cell(givesAt, gives, givesWide, rest, Right: true), new Cell(byAt, by, ByWide, rest, Right: true),
             new Cell(nameAt, id, name, loud), new Cell(briefAt, how, brief, rest), new Cell(briefAt + brief + 1, load, loadWide, rest)));
     }
 
-    private static double Far(PressCheck check) => FarAway * Math.Max(check.Rig.Wanted, check.Power.MostPossibleForce);
+    /// <summary>How many rungs a first look needs.</summary>
+    private static int InShort(PressCheck check)
+    {
+        double far = FarAway * Math.Max(check.Rig.Wanted, check.Power.MostPossibleForce);
+        return Math.Min(check.Ladder.Rungs.Count, Math.Clamp(check.Ladder.Rungs.Count(r => r.SafeTo <= far), Fewest, Most));
+    }
 
     /// <summary>A load case in one word.</summary>
     private static string Load(string load) => load switch

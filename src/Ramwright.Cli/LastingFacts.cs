@@ -6,7 +6,8 @@ namespace Ramwright.Cli;
 /// <summary>How long it lasts, and what it does when the work lets go, a line each.</summary>
 internal static class LastingFacts
 {
-    public static IEnumerable<(string What, string Value, string Remark)> Of(PressCheck check, UnitSystem units)
+    // in brief the life alone, in few words
+    public static IEnumerable<(string What, string Value, string Remark)> Of(PressCheck check, UnitSystem units, bool brief = false)
     {
         if (check.SqueezesUntilInspection is { } life)
         {
@@ -16,11 +17,14 @@ internal static class LastingFacts
                 0 => $"the {life.Part} is strained beyond what fatigue curves cover",
                 { } n when check.Rig.Loading.SqueezesADay is { } daily =>
                     $"{Days(n / daily)} at the wanted force, then look for cracks: {life.Spot}",
+                _ when brief => $"then look for cracks: {life.Spot}",
                 _ => $"at the wanted force, then look for cracks: {life.Spot}",
             };
             yield return ("squeezes", life.Squeezes is { } many ? Rounded(many).ToString("#,0") : "no end", remark);
         }
 
+        if (brief)
+            yield break;
         SnapThrough snap = check.SnapThrough;
         yield return ("work lets go", Readout.Text(snap.FreeTravel, Dimension.Length, units),
             $"the ram jumps, at most; {Readout.Text(snap.InOil, Dimension.Energy, units, 2)} from the oil, {Readout.Text(snap.InFrame, Dimension.Energy, units, 2)} from the frame");

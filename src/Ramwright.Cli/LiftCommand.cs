@@ -19,17 +19,17 @@ internal sealed class LiftCommand(IAnsiConsole screen) : Command<LiftSettings>
         if (settings.Json)
             JsonOut.Write(screen, LiftJson.Text(lift));
         else
-            LiftView.Show(lift, units, screen);
+            LiftView.Show(lift, units, settings.File, screen);
         return lift.IsEnough || lift.Ways.Count > 0 ? ExitCode.Holds : ExitCode.DoesNotHold;
     }
 
     private Lift Search(Press press, PressOnDisk open, LiftSettings settings)
     {
         if (settings.Json || !screen.Profile.Capabilities.Interactive)
-            return Lift.Of(press, open.Shelf);
+            return Lift.Of(press, open.Shelf, open.Reading.Units);
         Lift? lift = null;
         screen.Status().Start("trying changes...", status =>
-            lift = Lift.Of(press, open.Shelf, looked => status.Status($"trying changes... {looked} presses checked")));
+            lift = Lift.Of(press, open.Shelf, open.Reading.Units, looked => status.Status($"trying changes... {looked} presses checked")));
         return lift!;
     }
 }

@@ -19,7 +19,7 @@ internal sealed class LiftSettings : PressSettings
         if (To is not null)
         {
             if (!QuantityText.TryRead(To, Dimension.Force, out Quantity force, out ReadingFault? fault))
-                return Spectre.Console.ValidationResult.Error($"--to \"{To}\": {fault.Found}; write {fault.Wanted}");
+                return Spectre.Console.ValidationResult.Error($"--to \"{To}\": {fault.Found}; {fault.Wanted}");
             if (!(force.Si > 0 && force.Si <= 20e6))
                 return Spectre.Console.ValidationResult.Error($"--to \"{To}\": a force above zero and up to 20 MN");
         }

@@ -8,7 +8,7 @@ namespace Ramwright.Cli;
 /// <summary>What to change, on a terminal: one numbered way after another, each key old and new.</summary>
 internal static class LiftView
 {
-    public static void Show(Lift lift, UnitSystem units, IAnsiConsole screen)
+    public static void Show(Lift lift, UnitSystem units, string file, IAnsiConsole screen)
     {
         PressCheck before = lift.Before;
         screen.Heading("What to change", " " + before.Rig.Name);
@@ -34,8 +34,8 @@ internal static class LiftView
         for (int i = 0; i < lift.Ways.Count; i++)
             Way(lift.Ways[i], i + 1, units, screen);
         screen.Paragraph(
-            $"{lift.Looked} changed presses were checked in full. kg is the steel that comes on, from centre line to centre line. "
-            + "Check again after the change: ramwright check.");
+            $"{lift.Looked} changed presses were checked in full. {Readout.UnitFor(Dimension.Mass, units)}: the steel that comes on, from centre line to centre line.");
+        screen.Line($"Write the change into the file, then: ramwright check {file}");
         screen.Bullet("!", "A press that was built before is not lifted by a new file: prove it again before use.");
     }
 

@@ -18,7 +18,7 @@ internal static class MakeView
         screen.Heading("To be made", " " + of.Rig.Name);
         screen.WriteLine();
         if (of.Check.Verdict == Verdict.DoesNotHold || !of.Check.MeetsWanted)
-            screen.Bullet("!", $"{Headline.Wanted(of.Check, units)} Change it before you cut: ramwright lift {settings.File}");
+            screen.Bullet("!", $"{Headline.Wanted(of.Check, units)} Change it before you cut: lift says what.");
         foreach (string misfit in list.Misfits)
             screen.Bullet("!", misfit);
         if (list.Misfits.Count > 0)
@@ -37,7 +37,7 @@ internal static class MakeView
         {
             screen.Heading("Taken", "because the file does not say");
             foreach (Presses.Assumed assumed in list.Assumed)
-                screen.Bullet("·", $"{assumed.What}: {assumed.Value(units)}; {assumed.Why}");
+                screen.Bullet("·", $"{assumed.What}: {assumed.Value(units)}; {assumed.Why.Text(units)}");
             screen.WriteLine();
         }
 

@@ -4,45 +4,51 @@ using Spectre.Console.Cli;
 
 namespace Ramwright.Cli;
 
-/// <summary>Writes a commented starter for one kind of frame.</summary>
+/// <summary>Writes a starter for one kind of frame.</summary>
 internal sealed class NewCommand(IAnsiConsole screen) : Command<NewSettings>
 {
     public override int Execute(CommandContext context, NewSettings settings, CancellationToken cancellationToken)
     {
         if (!Starter.Kinds.Contains(settings.Frame))
+            return screen.Refuse(settings.Json, $"no starter for a frame called \"{settings.Frame}\"; there are: {string.Join(", ", Starter.Kinds)}");
+
+        string text = settings.Full ? Starter.Text(settings.Frame) : Starter.First(settings.Frame, UnitsOption.Read(settings.Units));
+        if (settings.File is { } file)
         {
-            screen.WriteLine($"no starter for a frame called \"{settings.Frame}\"; there are: {string.Join(", ", Starter.Kinds)}");
-            return ExitCode.WrongInput;
+            if (!file.EndsWith(PressFile.Ending, StringComparison.OrdinalIgnoreCase))
+                return screen.Refuse(settings.Json, $"a press file is called NAME{PressFile.Ending}, not {file}");
+            if (NotWritten(file, text) is { } why)
+                return screen.Refuse(settings.Json, why);
         }
 
-        string text = Starter.Text(settings.Frame);
-        if (settings.File is null)
-        {
+        if (settings.Json)
+            JsonOut.Write(screen, NewJson.Text(settings.Frame, settings.File, text));
+        else if (settings.File is null)
             JsonOut.Write(screen, text);
-            return ExitCode.Holds;
-        }
+        else
+            screen.Line($"{settings.File} is written. Change what is wrong in it, then: ramwright check {settings.File}");
+        return ExitCode.Holds;
+    }
 
+    private static string? NotWritten(string file, string text)
+    {
         try
         {
             // CreateNew: a file that is already there is someone's work
-            using var stream = new FileStream(settings.File, FileMode.CreateNew, FileAccess.Write);
+            using var stream = new FileStream(file, FileMode.CreateNew, FileAccess.Write);
             using var writer = new StreamWriter(stream);
             writer.Write(text);
+            return null;
         }
         catch (IOException fault)
         {
-            screen.WriteLine(System.IO.File.Exists(settings.File)
-                ? $"{settings.File} is there already and is left as it is; name another file"
-                : $"{settings.File} could not be written: {fault.Message}");
-            return ExitCode.WrongInput;
+            return File.Exists(file)
+                ? $"{file} is there already and is left as it is; name another file"
+                : $"{file} could not be written: {fault.Message}";
         }
         catch (UnauthorizedAccessException)
         {
-            screen.WriteLine($"{settings.File} could not be written: you may not write there");
-            return ExitCode.WrongInput;
+            return $"{file} could not be written: you may not write there";
         }
-
-        screen.WriteLine($"{settings.File} is written. Change what is wrong in it, then: ramwright check {settings.File}");
-        return ExitCode.Holds;
     }
 }

@@ -12,11 +12,10 @@ internal sealed class OffsetCommand(IAnsiConsole screen) : Command<PressSettings
     {
         if (PressLoad.Open(settings, screen) is not var (_, check, units))
             return ExitCode.WrongInput;
-        OffCentre curve = check.OffCentre();
         if (settings.Json)
-            JsonOut.Write(screen, OffCentreJson.Text(check, curve));
+            JsonOut.Write(screen, OffCentreJson.Text(check, check.OffCentre()));
         else
-            OffsetView.Show(check, curve, units, screen);
+            OffsetView.Show(check, check.OffCentre(units), units, screen);
         return ExitCode.Holds;
     }
 }

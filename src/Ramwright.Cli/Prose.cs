@@ -20,6 +20,9 @@ internal static class Prose
     public static void Paragraph(this IAnsiConsole screen, string text, int margin = 0, Style? style = null) =>
         screen.Write(new Lines(new Cell(margin, text, Style: style)));
 
+    /// <summary>A command to be copied: left whole, so that the terminal itself breaks it where it must and it is copied as one.</summary>
+    public static void Line(this IAnsiConsole screen, string text) => JsonOut.Write(screen, text);
+
     /// <summary>The same, so that it is not overlooked.</summary>
     public static void Loud(this IAnsiConsole screen, string text, int margin = 0) => screen.Paragraph(text, margin, Bold);
 

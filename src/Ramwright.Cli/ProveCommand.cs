@@ -61,7 +61,10 @@ internal sealed class ProveCommand(IAnsiConsole screen) : Command<ProveSettings>
             screen.WriteLine($"{fault.File}:{fault.Line}  {fault.Found}; wanted: {fault.Wanted}");
         if (signs.Trim() is "?" or "")
         {
-            ProveFaultView.List(proof.Check, tables, screen);
+            if (settings.Json)
+                JsonOut.Write(screen, ProveJson.Text(FaultNetwork.Of(proof.Check.Rig, tables)));
+            else
+                ProveFaultView.List(proof.Check, tables, screen);
             return ExitCode.Holds;
         }
 
@@ -72,9 +75,8 @@ internal sealed class ProveCommand(IAnsiConsole screen) : Command<ProveSettings>
             Sign[] known = [.. FaultNetwork.Of(proof.Check.Rig, tables).Signs];
             if (!known.Any(s => s.Id == parts[0]) || parts.Length > 1 && parts[1] is not ("yes" or "no"))
             {
-                screen.WriteLine($"--fault {word}: {(known.Any(s => s.Id == parts[0]) ? "=yes or =no" : $"this press has no such sign; nearest: {NearestWord.Ranked(parts[0], known.Select(s => s.Id), 1)[0]}")}");
-                screen.WriteLine("Signs: " + string.Join(", ", known.Select(s => s.Id)));
-                return ExitCode.WrongInput;
+                return screen.Refuse(settings.Json, $"--fault {word}: {(known.Any(s => s.Id == parts[0]) ? "=yes or =no" : $"this press has no such sign; nearest: {NearestWord.Ranked(parts[0], known.Select(s => s.Id), 1)[0]}")}",
+                    "Signs: " + string.Join(", ", known.Select(s => s.Id)));
             }
 
             seen.Add(new Seen(parts[0], parts.Length < 2 || parts[1] == "yes"));
@@ -87,8 +89,7 @@ internal sealed class ProveCommand(IAnsiConsole screen) : Command<ProveSettings>
         }
         catch (ArgumentException cannot)
         {
-            screen.WriteLine($"--fault {signs}: {cannot.Message.Split(" (Parameter", 2)[0]}");
-            return ExitCode.WrongInput;
+            return screen.Refuse(settings.Json, $"--fault {signs}: {cannot.Message.Split(" (Parameter", 2)[0]}");
         }
 
         if (settings.Json)
@@ -116,7 +117,7 @@ internal sealed class ProveCommand(IAnsiConsole screen) : Command<ProveSettings>
             }
             catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
             {
-                screen.WriteLine($"{file} could not be written: {fault.Message}");
+                screen.Refuse(settings.Json, $"{file} could not be written: {fault.Message}");
                 return false;
             }
 

@@ -27,7 +27,7 @@ internal static class ProveFaultView
             NextTest next = search.Tests[0];
             screen.Loud($"Find out next: {next.Sign.Question}");
             screen.Paragraph($"{next.Sign.Id}: about {Readout.Number(next.Sign.Minutes)} min; yes in {Readout.Text(next.Yes, Dimension.Ratio, digits: 2)} of such cases.{(next.Sign.Opens ? " It opens a line: first the steps below." : "")}", margin: 2);
-            screen.Paragraph($"ramwright prove {file} --fault \"{signs}, {next.Sign.Id}=yes\"  (or =no)", margin: 2);
+            screen.Line($"  ramwright prove {file} --fault \"{signs}, {next.Sign.Id}=yes\"  (or =no)");
             screen.Paragraph("After that: " + string.Join(", ", search.Tests.Skip(1).Take(4).Select(t => t.Sign.Id)) + ".", margin: 2);
             screen.WriteLine();
         }

@@ -44,7 +44,7 @@ internal static class ProvePlanView
             if (step.Way == Way.Up && step.Dials.Count > 0)
             {
                 screen.Paragraph(string.Join("; ", step.Dials.Select(d =>
-                    $"{d.Place} {Readout.Text(d.Expected, Dimension.Length, proof.Units, 2)} ({Readout.Text(d.StopAt, Dimension.Length, proof.Units, 2)})")), margin: 4);
+                    $"{d.Place} {DialText.Of(d.Expected, proof.Units)} ({DialText.Of(d.StopAt, proof.Units)})")), margin: 4);
             }
         }
 

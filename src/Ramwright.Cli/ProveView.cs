@@ -37,8 +37,10 @@ internal static class ProveView
             screen.Fact("due", due.What, $"since {due.Due:yyyy-MM-dd}: {due.Why}");
         screen.WriteLine();
         LogFaults(proof.Log, screen);
-        screen.Bullet("!", "First pressure can kill. Read the plan through before you start: " + $"ramwright prove {file} --plan, or --sheet FILE.html to print it.");
-        screen.Paragraph($"Readings: {System.IO.Path.GetFileName(proof.Log.Path)}, {proof.Log.Readings.Count} read. Add one: ramwright prove {file} --add \"bore 125.04 mm\"");
+        screen.Bullet("!", "First pressure can kill. Read the plan through before you start; --sheet FILE.html prints it:");
+        screen.Line($"    ramwright prove {file} --plan");
+        screen.Paragraph($"Readings: {System.IO.Path.GetFileName(proof.Log.Path)}, {proof.Log.Readings.Count} read. Add one:");
+        screen.Line($"    ramwright prove {file} --add \"bore {(proof.Units == UnitSystem.Imperial ? "4.998 in" : "125.04 mm")}\"");
     }
 
     /// <summary>Lines of the log that could not be read.</summary>

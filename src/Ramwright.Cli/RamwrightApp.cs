@@ -22,9 +22,9 @@ internal static class RamwrightApp
             config.ConfigureConsole(screen);
             config.SetExceptionHandler((fault, _) =>
             {
-                screen.WriteLine(fault.Message);
-                screen.WriteLine("Try: ramwright --help");
-                return ExitCode.WrongInput;
+                // what is missing of the command itself is said by the help of that command
+                string about = args.Length > 0 && commands.Contains(args[0]) ? $"ramwright help {args[0]}" : "ramwright help";
+                return screen.Refuse(args.Contains("--json"), fault.Message, $"Try: {about}");
             });
             Add<CheckCommand>(config, "check")
                 .WithDescription("What the press will really do, and what gives first.")
@@ -45,7 +45,7 @@ internal static class RamwrightApp
                 .WithDescription("Whether the press can do its jobs: force against travel, what limits it, how.")
                 .WithExample("job", "examples/railing-shop.press.yaml");
             Add<LiftCommand>(config, "lift")
-                .WithDescription("What to change so that the press carries what is wanted.")
+                .WithDescription("What to change so that the press carries what is wanted, each change tried.")
                 .WithExample("lift", "examples/railing-shop.press.yaml");
             Add<MakeCommand>(config, "make")
                 .WithDescription("Cut list, plate files and nests: what is carried to the saw, the table and the drill.")
@@ -57,7 +57,7 @@ internal static class RamwrightApp
                 .WithDescription("The press on screen, live: drawing, ladder and every value in the browser.")
                 .WithExample("open", "examples/wherry-yard.press.yaml");
             Add<NewCommand>(config, "new")
-                .WithDescription("Write a commented starter file to fill in.")
+                .WithDescription("Write a first press file to fill in.")
                 .WithExample("new", "my.press.yaml", "--frame", "closed");
             Add<StockCommand>(config, "stock")
                 .WithDescription("Look up sections, steels, bolts, hoses and oils.")
@@ -65,11 +65,9 @@ internal static class RamwrightApp
         });
         if (args.Length > 0 && !args[0].StartsWith('-') && !commands.Contains(args[0]))
         {
-            screen.WriteLine(args[0].EndsWith(PressFile.Ending, StringComparison.OrdinalIgnoreCase)
+            return screen.Refuse(args.Contains("--json"), args[0].EndsWith(PressFile.Ending, StringComparison.OrdinalIgnoreCase)
                 ? $"what is to be done with {args[0]}? Write: ramwright check {args[0]}"
-                : $"there is no command \"{args[0]}\"; nearest: {NearestWord.Ranked(args[0], commands, 1)[0]}");
-            screen.WriteLine("Try: ramwright --help");
-            return ExitCode.WrongInput;
+                : $"there is no command \"{args[0]}\"; nearest: {NearestWord.Ranked(args[0], commands, 1)[0]}", "Try: ramwright help");
         }
 
         return app.Run(args);

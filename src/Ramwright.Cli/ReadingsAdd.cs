@@ -33,7 +33,7 @@ internal static class ReadingsAdd
         {
             if (PressureTrace.Read(csv, out string why) is not { } course)
             {
-                screen.WriteLine($"--count {csv}: {why}");
+                screen.Refuse(settings.Json, $"--count {csv}: {why}");
                 return false;
             }
 
@@ -55,7 +55,7 @@ internal static class ReadingsAdd
         }
         catch (Exception refused) when (refused is IOException or UnauthorizedAccessException or ArgumentException)
         {
-            screen.WriteLine($"{path} could not be written: {refused.Message}");
+            screen.Refuse(settings.Json, $"{path} could not be written: {refused.Message}");
             return false;
         }
 

@@ -17,22 +17,27 @@ internal sealed class StockCommand(IAnsiConsole screen) : Command<StockSettings>
             return ExitCode.WrongInput;
         if (settings.Name is null)
         {
-            Overview(shelf);
+            if (settings.Json)
+                JsonOut.Write(screen, StockJson.Text(shelf));
+            else
+                Overview(shelf);
             return ExitCode.Holds;
         }
 
         IReadOnlyList<StockItem> found = StockFacts.Find(settings.Name, shelf);
         if (found.Count == 0)
         {
+            // a section told by kind and sizes has a better word than the nearest name
+            if (!SectionText.TryRead(settings.Name, shelf, null, out _, out ReadingFault? fault) && !fault.Found.StartsWith("no section", StringComparison.Ordinal))
+                return screen.Refuse(settings.Json, fault.Found, fault.Wanted);
             IEnumerable<string> names = shelf.Sections.Select(s => s.Name).Concat(shelf.Steels.Select(s => s.Name)).Concat(shelf.Threads.Select(t => t.Name));
-            screen.WriteLine($"nothing in stock is called \"{settings.Name}\"; nearest: {string.Join(", ", NearestWord.Ranked(settings.Name, names))}");
-            return ExitCode.WrongInput;
+            return screen.Refuse(settings.Json, $"nothing in stock is called \"{settings.Name}\"; nearest: {string.Join(", ", NearestWord.Ranked(settings.Name, names))}");
         }
 
         if (settings.Json)
             JsonOut.Write(screen, StockJson.Text(found));
         else if (found.Count > Most)
-            screen.WriteLine($"{found.Count} fit: {string.Join(", ", found.Select(f => f.Name))}");
+            screen.Paragraph($"{found.Count} fit: {string.Join(", ", found.Select(f => f.Name))}");
         else
             Show(found, settings.System);
         return ExitCode.Holds;
@@ -44,20 +49,20 @@ internal sealed class StockCommand(IAnsiConsole screen) : Command<StockSettings>
             return built;
         if (!File.Exists(settings.Table))
         {
-            screen.WriteLine($"{settings.Table} is not there");
+            screen.Refuse(settings.Json, $"{settings.Table} is not there");
             return null;
         }
 
         using TextReader? reader = TableFile.Open(settings.Table);
         if (reader is null)
         {
-            screen.WriteLine($"{settings.Table} is too long for a stock table");
+            screen.Refuse(settings.Json, $"{settings.Table} is too long for a stock table");
             return null;
         }
 
         StockReading reading = StockTables.Read(reader, settings.Table, built);
-        foreach (string fault in reading.Faults.Select(f => f.ToString()))
-            screen.WriteLine(fault);
+        if (reading.Faults.Count > 0)
+            screen.Refuse(settings.Json, string.Join('\n', reading.Faults));
         return reading.Faults.Count == 0 ? reading.Shelf : null;
     }
 
@@ -89,7 +94,7 @@ internal sealed class StockCommand(IAnsiConsole screen) : Command<StockSettings>
         screen.WriteLine("  and by size and pitch: M36x2, 3/4-12 UN");
         screen.Paragraph($"Hoses: {string.Join(", ", shelf.Hoses.Select(h => h.Type).Distinct())}");
         screen.Paragraph($"Oils: {string.Join(", ", shelf.Oils.Select(o => o.Name))}");
-        screen.WriteLine("One of them: ramwright stock \"UPN 200\"; those of a kind: ramwright stock \"100x50 channel\"");
+        screen.Paragraph("One of them: ramwright stock \"UPN 200\"; those of a kind: ramwright stock \"100x50 channel\"");
     }
 
     /// <summary>The letters that a name begins with: <c>HEB</c>, <c>W</c>.</summary>

@@ -29,7 +29,8 @@ internal static class WorkingView
             {
                 // what a person can picture: the same at the force that is wanted
                 string asked = Readout.Text(wanted, Dimension.Force, units);
-                result += $" a newton; {Readout.Text(step.Si * wanted, step.Dimension, units, 4)} at the wanted {asked}";
+                string each = units == UnitSystem.Imperial ? $"for each newton ({Readout.Text(1, Dimension.Force, units, 4)}) at the ram" : "a newton";
+                result += $" {each}; {Readout.Text(step.Si * wanted, step.Dimension, units, 4)} at the wanted {asked}";
             }
 
             screen.WriteLine($"{++number,3}. {step.Meaning}");

@@ -96,7 +96,7 @@ public static class CheckJson
         {
             assumed.WriteString("what", a.What);
             assumed.WriteString("value", a.Value(UnitSystem.Metric));
-            assumed.WriteString("why", a.Why);
+            assumed.WriteString("why", a.Why.Text());
         });
         json.List("cautions", check.Cautions());
     }

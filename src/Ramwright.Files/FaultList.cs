@@ -1,5 +1,6 @@
 using Ramwright.Files.Yaml;
 using Ramwright.Presses;
+using Ramwright.Quantities;
 
 namespace Ramwright.Files;
 
@@ -31,7 +32,7 @@ internal sealed class FaultList(string fileName, SourceText source)
     }
 
     /// <summary>Adds a fault where its value stands, with the value it clashes with in the person's own words.</summary>
-    public void Add(Fault fault, SourceMap map)
+    public void Add(Fault fault, SourceMap map, UnitSystem units)
     {
         string against = "";
         if (fault.Against is { } path && map.TryFind(path, out SourceMap.Spot? spot) && spot.Key is { } key)
@@ -42,7 +43,7 @@ internal sealed class FaultList(string fileName, SourceText source)
                 : $" ({name} stands on line {key.Line})";
         }
 
-        Add(map.PointAt(fault.Path), fault.Path, fault.Found + against, fault.Wanted, fault.Nearest);
+        Add(map.PointAt(fault.Path), fault.Path, fault.Found.Text(units) + against, fault.Wanted.Text(units), fault.Nearest);
     }
 
     public void Add(FaultList others)

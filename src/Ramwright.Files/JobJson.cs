@@ -118,7 +118,7 @@ public static class JobJson
         {
             assumed.WriteString("what", a.What);
             assumed.WriteString("value", a.Value(UnitSystem.Metric));
-            assumed.WriteString("why", a.Why);
+            assumed.WriteString("why", a.Why.Text());
         });
         json.List("cautions", demand.Cautions);
         var working = new Working();

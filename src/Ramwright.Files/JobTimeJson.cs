@@ -105,7 +105,7 @@ public static class JobTimeJson
         {
             assumed.WriteString("what", a.What);
             assumed.WriteString("value", a.Value(UnitSystem.Metric));
-            assumed.WriteString("why", a.Why);
+            assumed.WriteString("why", a.Why.Text());
         });
     });
 

@@ -65,7 +65,7 @@ public static class PressFile
             foreach (Fault fault in PressRules.Of(press, shelf))
             {
                 if (!faults.Touches(fault.Path, read) && !(fault.Against is { } other && faults.Touches(other, read)))
-                    faults.Add(fault, map);
+                    faults.Add(fault, map, binder.Units);
             }
         }
 

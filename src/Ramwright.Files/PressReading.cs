@@ -42,7 +42,7 @@ public sealed record PressReading
         ArgumentNullException.ThrowIfNull(faults);
         var placed = new FaultList(FileName, _source);
         foreach (Fault fault in faults)
-            placed.Add(fault, Map);
+            placed.Add(fault, Map, Units);
         return placed.InOrder();
     }
 }

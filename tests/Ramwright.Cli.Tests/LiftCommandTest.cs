@@ -10,7 +10,8 @@ public class LiftCommandTest
         (int code, string text) = Run.Command("lift", Run.Example("railing-shop.press.yaml"));
 
         Assert.Equal(0, code);
-        Assert.All(text.Split('\n'), line => Assert.True(line.TrimEnd().Length <= 80, line));
+        text = text.Replace(Repository.Folder("examples"), "examples");
+        Assert.All(text.Split('\n').Where(l => !l.Contains(": ramwright ", StringComparison.Ordinal)), line => Assert.True(line.TrimEnd().Length <= 80, line));
         Approved.Matches(text, "lift-railing-shop-metric.txt");
     }
 

@@ -1,3 +1,6 @@
+using Ramwright.Files;
+using Ramwright.Quantities;
+
 namespace Ramwright.Tests.Cli;
 
 public sealed class NewCommandTest : IDisposable
@@ -6,18 +9,70 @@ public sealed class NewCommandTest : IDisposable
 
     public void Dispose() => Directory.Delete(_folder, recursive: true);
 
+    public static TheoryData<string, string> Kinds()
+    {
+        var kinds = new TheoryData<string, string>();
+        foreach (string kind in Starter.Kinds)
+        {
+            foreach (string option in (string[])["--full", "--units=metric", "--units=imperial"])
+                kinds.Add(kind, option);
+        }
+
+        return kinds;
+    }
+
+    [Theory, MemberData(nameof(Kinds))]
+    public void AStarterIsAPressThatCanBeChecked(string kind, string option)
+    {
+        string file = Path.Combine(_folder, "mine.press.yaml");
+
+        Assert.Equal(0, Run.Command("new", file, "--frame", kind, option).Code);
+
+        Assert.True(Run.Command("check", file).Code is 0 or 1);
+    }
+
+    [Fact]
+    public void AFirstFileIsShort()
+    {
+        string file = Path.Combine(_folder, "mine.press.yaml"), full = Path.Combine(_folder, "full.press.yaml");
+        Run.Command("new", file);
+        Run.Command("new", full, "--full");
+
+        Assert.InRange(File.ReadAllLines(file).Length, 15, 25);
+        Assert.InRange(File.ReadAllLines(full).Length, 400, 1000);
+        Assert.Contains("ramwright new --full", File.ReadAllText(file), StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("closed")]
     [InlineData("open-front")]
     [InlineData("tie-rod")]
     [InlineData("free")]
-    public void AStarterIsAPressThatCanBeChecked(string kind)
+    public void InInchesNothingIsMetric(string kind)
     {
-        string file = Path.Combine(_folder, "mine.press.yaml");
+        string text = Starter.First(kind, UnitSystem.Imperial);
 
-        Assert.Equal(0, Run.Command("new", file, "--frame", kind).Code);
+        Assert.DoesNotMatch(@"(?m)^[^#\n]*\d (mm|bar|t|kN|L|mL|L/min)\b", text);
+        PressReading reading = PressFile.Read(text, kind, StockTables.Built);
+        Assert.Equal((UnitSystem.Imperial, 0), (reading.Units, reading.Faults.Count));
+    }
 
-        Assert.True(Run.Command("check", file).Code is 0 or 1);
+    [Fact]
+    public void TheFullStarterIsMetricAndSaysSo()
+    {
+        (int code, string text) = Run.Command("new", "--full", "--units", "imperial");
+
+        Assert.Equal(2, code);
+        Assert.Contains("leave out --units", string.Join(' ', text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void AnotherEndingIsRefused()
+    {
+        string file = Path.Combine(_folder, "mine.yaml");
+
+        Assert.Equal(2, Run.Command("new", file).Code);
+        Assert.False(File.Exists(file));
     }
 
     [Fact]

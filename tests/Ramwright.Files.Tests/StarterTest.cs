@@ -65,6 +65,15 @@ public sealed class StarterTest
         }
     }
 
+    [Theory, MemberData(nameof(Kinds))]
+    public void TheFirstFileSaysWhatTheFullOneSaysAndNoMore(string kind)
+    {
+        string[] first = Starter.First(kind).Split('\n'), full = Starter.Text(kind).Split('\n');
+
+        Assert.Equal(full.Where(l => l.Length > 0 && l.TrimStart()[0] != '#'), first.Where(l => l.Length > 0 && l[0] != '#'));
+        Assert.Empty(PressFile.Read(Starter.First(kind), kind, TestShelf.Shelf).Faults);
+    }
+
     [Fact]
     public void PointsEditorsAtTheSchema()
     {

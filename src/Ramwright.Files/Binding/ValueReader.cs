@@ -125,6 +125,12 @@ internal sealed class ValueReader(FaultList faults, Shelf? shelf)
             return false;
         }
 
+        if (!known && stock.What is StockKind.Thread or StockKind.Port && ThreadSeries.Asked(name, stock.What == StockKind.Port, shelf) is var (found, say))
+        {
+            faults.Add(text.Place, path, found, say);
+            return false;
+        }
+
         if (!known)
         {
             faults.Add(text.Place, path, $"no {what} is called {FaultWords.Quote(name)}",

@@ -15,7 +15,7 @@ internal static class OpenChapter
         if (assumed.Length > 0)
         {
             blocks.Add(new Heading("Assumed, because the file does not say"));
-            blocks.Add(new Grid([new("what", 3), new("taken", 2), new("why", 6)], [.. assumed.Select(a => (IReadOnlyList<string>)[a.What, a.Value(p.Units), a.Why])]));
+            blocks.Add(new Grid([new("what", 3), new("taken", 2), new("why", 6)], [.. assumed.Select(a => (IReadOnlyList<string>)[a.What, a.Value(p.Units), a.Why.Text(p.Units)])]));
         }
 
         return new Chapter("Open and assumed", blocks);

@@ -50,7 +50,7 @@ internal static class ProofChapter
     private static IReadOnlyList<string> Step(Papers p, PlanStep s) =>
     [
         $"{s.Number}", s.What + (s.RamForce > 0 ? $": {p.F(s.RamForce)} at the ram" : ""), p.T(s.Pressure, Dimension.Pressure), "", WeldChapter.Hours(s.Dwell),
-        string.Join("\n", s.Dials.Select(d => $"{Word(d.Place)} {p.T(d.Expected, Dimension.Length, 2)}; {p.T(d.StopAt, Dimension.Length, 2)}")),
+        string.Join("\n", s.Dials.Select(d => $"{Word(d.Place)} {DialText.Of(d.Expected, p.Units)}; {DialText.Of(d.StopAt, p.Units)}")),
         string.Join("\n", s.Dials.Select(d => $"{Word(d.Place)}")), "",
     ];
 }

@@ -136,5 +136,5 @@ public static class WeldChapter
     private static string Percent(double? value) => value is { } v ? v.ToString("0.00", System.Globalization.CultureInfo.InvariantCulture) : "–";
 
     private static string Said(Papers p, string key, string before = "") =>
-        p.Rig.Welding.Assumed.FirstOrDefault(a => a.What == key) is { } assumed ? $"{before}assumed: {assumed.Why}" : "";
+        p.Rig.Welding.Assumed.FirstOrDefault(a => a.What == key) is { } assumed ? $"{before}assumed: {assumed.Why.Text(p.Units)}" : "";
 }

@@ -50,7 +50,7 @@ public static class MakeJson
         {
             a.WriteString("what", assumed.What);
             a.WriteString("value", assumed.Value(UnitSystem.Metric));
-            a.WriteString("why", assumed.Why);
+            a.WriteString("why", assumed.Why.Text());
         });
         json.List("misfits", list.Misfits);
         json.List("builderToDecide", list.Undecided);

@@ -26,7 +26,7 @@ public sealed record MakeOf(PressOnDisk Press, PressCheck Check, UnitSystem Unit
     public Rig Rig => Check.Rig;
 
     /// <summary>Its parts.</summary>
-    public PartList Parts { get; } = PartList.Of(Check.Rig);
+    public PartList Parts { get; } = PartList.Of(Check.Rig, Units);
 
     /// <summary>Which plates are cut from which sheets.</summary>
     public NestPlan Nests => _nests ??= NestPlan.Of(Parts, Rig, Effort);

@@ -9,6 +9,17 @@ namespace Ramwright.Files.Readings;
 /// <summary>Proving as JSON with stable names; forces in kN, lengths in mm, pressures in bar, stiffness in kN/mm.</summary>
 public static class ProveJson
 {
+    /// <summary>The signs of trouble that can be seen on a press.</summary>
+    public static string Text(FaultNetwork network)
+    {
+        ArgumentNullException.ThrowIfNull(network);
+        return JsonText.Object(json => json.List("signs", network.Signs.Where(s => s.IsSymptom), (inner, sign) =>
+        {
+            inner.WriteString("id", sign.Id);
+            inner.WriteString("question", sign.Question);
+        }));
+    }
+
     /// <summary>Plan, readings and all that follows.</summary>
     public static string Text(Proof proof)
     {

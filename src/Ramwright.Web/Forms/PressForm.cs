@@ -19,7 +19,7 @@ internal sealed class PressForm
     {
         _reading = now.Read.Press.Reading;
         foreach (Assumed assumed in (now.Check?.Assumed ?? []).Concat(now.Check?.Rig.Jobs.SelectMany(j => j.Assumed) ?? []))
-            _assumed.TryAdd(assumed.What, (assumed.Value(units), assumed.Why));
+            _assumed.TryAdd(assumed.What, (assumed.Value(units), assumed.Why.Text(units)));
         foreach (PlacedFault fault in now.Read.Faults)
         {
             if (!_faults.TryGetValue(fault.Path, out List<PlacedFault>? here))

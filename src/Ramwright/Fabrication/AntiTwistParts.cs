@@ -40,13 +40,13 @@ internal static class AntiTwistParts
         double needs = ArmDepth(rig, twist, length, Height, steel, null);
         if (Flats.FirstOrDefault(f => f >= needs) is not (> 0 and { } depth))
         {
-            draft.Undecided($"What keeps the ram from turning: the torque of {Readout.Text(twist * rig.Wanted, Dimension.Moment)} asks for more than a flat bar.");
+            draft.Undecided($"What keeps the ram from turning: the torque of {Readout.Text(twist * rig.Wanted, Dimension.Moment, draft.Units)} asks for more than a flat bar.");
             return;
         }
 
         Draw(draft, length, depth, Height, steel, twist, null, PartOrigin.Proposed,
-            $"a roller {Readout.Text(Past, Dimension.Length)} past the ram's surface; the side load acting as far off centre as the work may stand gives the torque, {Readout.Text(twist * rig.Wanted, Dimension.Moment)}; "
-                + $"depth of at least {Readout.Text(needs, Dimension.Length)}; say anti-twist under ram to have it checked");
+            $"a roller {Readout.Text(Past, Dimension.Length, draft.Units)} past the ram's surface; the side load acting as far off centre as the work may stand gives the torque, {Readout.Text(twist * rig.Wanted, Dimension.Moment, draft.Units)}; "
+                + $"depth of at least {Readout.Text(needs, Dimension.Length, draft.Units)}; say anti-twist under ram to have it checked");
     }
 
     private static void Draw(PartDraft draft, double length, double depth, double height, Steel steel, double twist, (double Wide, double Deep, double Span)? guide, PartOrigin origin, string rule)
@@ -86,8 +86,8 @@ internal static class AntiTwistParts
             Name = "roller of the anti-twist arm",
             Of = "anti-twist arm",
             Count = 2,
-            Ask = $"track roller or cam follower, static load rating at least {Readout.Text(Math.Max(rig.Factors.Load * push, 1000), Dimension.Force)}",
-            Rule = $"one on either side of the guide: each alone takes the whole push of {Readout.Text(push, Dimension.Force)} times the load factor",
+            Ask = $"track roller or cam follower, static load rating at least {Readout.Text(Math.Max(rig.Factors.Load * push, 1000), Dimension.Force, draft.Units)}",
+            Rule = $"one on either side of the guide: each alone takes the whole push of {Readout.Text(push, Dimension.Force, draft.Units)} times the load factor",
             Origin = PartOrigin.Proposed,
         });
         double span = rig.Cylinder.Stroke + 2 * Ends;
@@ -103,7 +103,7 @@ internal static class AntiTwistParts
             }
 
             guide = (GuideWide, deep, span);
-            guideRule = $"the stroke and 50 mm at either end; at least {Readout.Text(needs, Dimension.Length)} deep where the roller pushes it in the middle; common practice";
+            guideRule = $"the stroke and 50 mm at either end; at least {Readout.Text(needs, Dimension.Length, draft.Units)} deep where the roller pushes it in the middle; common practice";
             from = PartOrigin.Proposed;
         }
 

@@ -13,10 +13,10 @@ internal static class BoughtIn
     {
         Cylinder(draft);
         Pump(draft);
-        foreach (IGrouping<string, RigLine> line in draft.Rig.Lines.GroupBy(Hose))
+        foreach (IGrouping<string, RigLine> line in draft.Rig.Lines.GroupBy(l => Hose(l, draft.Units)))
             Add(draft, "hose", "lines", line.Count(), line.Key);
         if (draft.Rig.Gauge is { } gauge)
-            Add(draft, "pressure gauge", "gauge", 1, $"gauge to {Readout.Text(gauge.Range, Dimension.Pressure)}, class {Readout.Number(gauge.Class)}");
+            Add(draft, "pressure gauge", "gauge", 1, $"gauge to {Readout.Text(gauge.Range, Dimension.Pressure, draft.Units)}, class {Readout.Number(gauge.Class)}");
         else
             draft.Undecided("The pressure gauge: without one the press cannot be proved; say gauge.");
         JointFasteners(draft);
@@ -31,14 +31,14 @@ internal static class BoughtIn
         if (draft.Rig.Frame is RigTieRodFrame rods)
         {
             int nuts = rods.Rod.Seat == RodSeat.Nut ? 4 : 2;
-            Add(draft, "nut of a tie rod", "tie rod", nuts * rods.Rods, $"nut {rods.Rod.Thread.Name}, {Readout.Text(rods.Rod.NutHeight, Dimension.Length)} high, of the rod's class or better");
+            Add(draft, "nut of a tie rod", "tie rod", nuts * rods.Rods, $"nut {rods.Rod.Thread.Name}, {Readout.Text(rods.Rod.NutHeight, Dimension.Length, draft.Units)} high, of the rod's class or better");
         }
     }
 
     private static void Cylinder(PartDraft draft)
     {
         RigCylinder c = draft.Rig.Cylinder;
-        string Mm(double x) => Readout.Text(x, Dimension.Length);
+        string Mm(double x) => Readout.Text(x, Dimension.Length, draft.Units);
         string hole = c.Hole > 0 ? $", hole {Mm(c.Hole)}" : "";
         // barrel, rod and two ends one bore long together: near enough to lift by
         double outside = c.BarrelOutside ?? 1.2 * c.Bore, length = c.Stroke + c.Bore;
@@ -48,7 +48,7 @@ internal static class BoughtIn
             Name = "cylinder",
             Of = "cylinder",
             Count = c.Count,
-            Ask = $"cylinder, bore {Mm(c.Bore)}, {(c.CentreTube > 0 ? "plunger" : "rod")} {Mm(c.Rod)}{hole}, stroke {Mm(c.Stroke)}, rated {Readout.Text(c.RatedPressure, Dimension.Pressure)}, "
+            Ask = $"cylinder, bore {Mm(c.Bore)}, {(c.CentreTube > 0 ? "plunger" : "rod")} {Mm(c.Rod)}{hole}, stroke {Mm(c.Stroke)}, rated {Readout.Text(c.RatedPressure, Dimension.Pressure, draft.Units)}, "
                 + (c.PullsByOil ? "returned by oil" : "returned by spring or weight"),
             Weighs = steel,
             Rule = "mass reckoned from bore, rod and stroke: barrel and rod as long as stroke and bore together, ends one bore thick in all",
@@ -56,23 +56,23 @@ internal static class BoughtIn
         });
     }
 
-    private static string Hose(RigLine line) =>
-        $"{(line.Duty == LineDuty.Pressure ? "hose" : $"{KeyNames.Written(line.Duty.ToString())} hose")}, bore {Readout.Text(line.Bore, Dimension.Length)}, {Readout.Text(line.Length, Dimension.Length)} long"
-        + (line.Rating is { } rating ? $", rated {Readout.Text(rating, Dimension.Pressure)}" : "");
+    private static string Hose(RigLine line, UnitSystem units) =>
+        $"{(line.Duty == LineDuty.Pressure ? "hose" : $"{KeyNames.Written(line.Duty.ToString())} hose")}, bore {Readout.Text(line.Bore, Dimension.Length, units)}, {Readout.Text(line.Length, Dimension.Length, units)} long"
+        + (line.Rating is { } rating ? $", rated {Readout.Text(rating, Dimension.Pressure, units)}" : "");
 
     private static void Pump(PartDraft draft)
     {
         RigPump pump = draft.Rig.Pump;
         string what = pump switch
         {
-            RigAirPump air => $"air-driven pump, {Readout.Text(air.FullFlow, Dimension.Flow)} at {Readout.Text(air.FullFlowAt, Dimension.Pressure)}, for {Readout.Text(air.RatedAir, Dimension.Pressure)} of air",
-            RigElectricPack pack => $"power pack, motor {Readout.Text(pack.Motor, Dimension.Power)}, {Readout.Text(pack.HighStage.Displacement, Dimension.Displacement)}"
-                + (pack.LowStage is { } low ? $" and {Readout.Text(low.Displacement, Dimension.Displacement)} in two stages" : ""),
+            RigAirPump air => $"air-driven pump, {Readout.Text(air.FullFlow, Dimension.Flow, draft.Units)} at {Readout.Text(air.FullFlowAt, Dimension.Pressure, draft.Units)}, for {Readout.Text(air.RatedAir, Dimension.Pressure, draft.Units)} of air",
+            RigElectricPack pack => $"power pack, motor {Readout.Text(pack.Motor, Dimension.Power, draft.Units)}, {Readout.Text(pack.HighStage.Displacement, Dimension.Displacement, draft.Units)}"
+                + (pack.LowStage is { } low ? $" and {Readout.Text(low.Displacement, Dimension.Displacement, draft.Units)} in two stages" : ""),
             RigHandPump => "hand pump",
             _ => "pump",
         };
-        string relief = pump.Relief is { } p ? $", relief valve set to {Readout.Text(p, Dimension.Pressure)}" : "";
-        Add(draft, "pump", "pump", 1, $"{what}{relief}, {Readout.Text(pump.UsableOil, Dimension.Volume)} of usable oil");
+        string relief = pump.Relief is { } p ? $", relief valve set to {Readout.Text(p, Dimension.Pressure, draft.Units)}" : "";
+        Add(draft, "pump", "pump", 1, $"{what}{relief}, {Readout.Text(pump.UsableOil, Dimension.Volume, draft.Units)} of usable oil");
     }
 
     private static void JointFasteners(PartDraft draft)
@@ -95,7 +95,7 @@ internal static class BoughtIn
                     }
 
                     Add(draft, $"bolt of the {joint}", one.Joint.Beam.Part, alike.Count(),
-                        bolts.Engagement is null ? $"{BoltLength.Ask(bolts.Thread, grip)}, {bolts.Class.Name}, nut and two washers" : $"bolt {bolts.Thread.Name}, {bolts.Class.Name}, long enough for {Readout.Text(bolts.Engagement.Value, Dimension.Length)} in mesh and a grip of {Readout.Text(grip, Dimension.Length)}");
+                        bolts.Engagement is null ? $"{BoltLength.Ask(bolts.Thread, grip)}, {bolts.Class.Name}, nut and two washers" : $"bolt {bolts.Thread.Name}, {bolts.Class.Name}, long enough for {Readout.Text(bolts.Engagement.Value, Dimension.Length, draft.Units)} in mesh and a grip of {Readout.Text(grip, Dimension.Length, draft.Units)}");
                     break;
                 case RigPinnedJoint pin:
                     double length = Math.Max(grip, pin.Middle + 2 * (pin.Outer + pin.Gap)) + 2 * pin.Diameter / 2;
@@ -118,7 +118,7 @@ internal static class BoughtIn
 
     private static void Screws(PartDraft draft, string name, string of, RigScrews screws) => Add(draft, name, of, screws.Count,
         $"{screws.Thread.Name}, {screws.Class.Name}, "
-        + (screws.Engagement is { } mesh ? $"{Readout.Text(mesh, Dimension.Length)} of thread in mesh" : "full nut and two washers; length by what it goes through"));
+        + (screws.Engagement is { } mesh ? $"{Readout.Text(mesh, Dimension.Length, draft.Units)} of thread in mesh" : "full nut and two washers; length by what it goes through"));
 
     private static void Add(PartDraft draft, string name, string of, int count, string ask, PartOrigin origin = PartOrigin.Described) =>
         draft.Add(new BoughtPart { Name = name, Of = of, Count = count, Ask = ask, Origin = origin });

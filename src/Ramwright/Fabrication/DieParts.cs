@@ -73,7 +73,7 @@ internal static class DieParts
         double t = PlateSizes.FirstOrDefault(s => s >= needs);
         if (t == 0)
         {
-            draft.Undecided($"The bolster: a plain plate would have to be {Readout.Text(needs, Dimension.Length)} thick to carry the wanted force over {Readout.Text(span, Dimension.Length)}; say bolster under frame.");
+            draft.Undecided($"The bolster: a plain plate would have to be {Readout.Text(needs, Dimension.Length, draft.Units)} thick to carry the wanted force over {Readout.Text(span, Dimension.Length, draft.Units)}; say bolster under frame.");
             return;
         }
 
@@ -86,8 +86,8 @@ internal static class DieParts
             Thickness = t,
             Outline = PlateShape.Rectangle(along, gap > 0 ? across : span),
             Origin = PartOrigin.Proposed,
-            Rule = $"plate bent as a beam by the wanted force in the middle of {Readout.Text(span, Dimension.Length)}{(gap > 0 ? "" : ", half of it on either side of the narrow bed")}, "
-                + $"{Readout.Text(along, Dimension.Length)} of it counted: at least {Readout.Text(needs, Dimension.Length)} thick in {bed.Steel.Name}; say bolster under frame to have it checked",
+            Rule = $"plate bent as a beam by the wanted force in the middle of {Readout.Text(span, Dimension.Length, draft.Units)}{(gap > 0 ? "" : ", half of it on either side of the narrow bed")}, "
+                + $"{Readout.Text(along, Dimension.Length, draft.Units)} of it counted: at least {Readout.Text(needs, Dimension.Length, draft.Units)} thick in {bed.Steel.Name}; say bolster under frame to have it checked",
             Places = [at + t / 2 * Vector.Up],
             Work = w => Needs(w),
         });

@@ -79,7 +79,7 @@ internal static class EndPlates
         IReadOnlyList<PlateHole> holes = PlateShape.Grid((along, bolted.Pitch), (up, bolted.Gauge), bolted.Hole, $"bolt {bolted.Thread.Name}");
         double high = Math.Max(beam.Height, (up - 1) * bolted.Gauge + 2 * bolted.Edge), wide = beam.Width, asks = (along - 1) * bolted.Pitch + bolted.Hole;
         if (asks >= wide)
-            draft.Misfit($"The bolts of the {joint.Name.Split(',')[0]} stand wider apart than the {joint.Beam.Part} is wide, and the end plate is taken as wide as that: pitch of at most {Readout.Text(wide - 2.4 * bolted.Hole, Dimension.Length)}.");
+            draft.Misfit($"The bolts of the {joint.Name.Split(',')[0]} stand wider apart than the {joint.Beam.Part} is wide, and the end plate is taken as wide as that: pitch of at most {Readout.Text(wide - 2.4 * bolted.Hole, Dimension.Length, draft.Units)}.");
         draft.Add(new PlatePart
         {
             Name = $"end plate of the {joint.Beam.Part}",

@@ -25,9 +25,9 @@ internal static class LiftingPoint
         bool onSteel = draft.Body.Pieces.Any(p => WallsMet.Of(p, eye, Vector.Up).Count > 0);
         string[] cautions =
         [
-            $"The eye is rated for at least {Readout.Text(mass, Dimension.Mass)}, pulled straight"
+            $"The eye is rated for at least {Readout.Text(mass, Dimension.Mass, draft.Units)}, pulled straight"
                 + (onSteel ? "." : "; straight above the centre of gravity there is no steel to screw it into: bridge it by a bar or plate bolted across, builder to decide."),
-            $"Parts that are listed weigh {Readout.Text(mass, Dimension.Mass)} together; weigh the press before the first lift, and count oil and dies as well.",
+            $"Parts that are listed weigh {Readout.Text(mass, Dimension.Mass, draft.Units)} together; weigh the press before the first lift, and count oil and dies as well.",
             "Lift by an eye or sling rated for the whole mass, straight above the centre of gravity; try it a hand's width off the floor first, and nobody stands under it or in the way of its swing.",
             "A press is top-heavy: it turns over in a sling that grips it below its centre of gravity.",
         ];

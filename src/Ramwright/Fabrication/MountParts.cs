@@ -94,7 +94,7 @@ internal static class MountParts
         var bent = new BentPlate(mount.Width, mount.Plate, [leg, leg], [Math.PI / 2], mount.BendRadius);
         if (!bent.IsPossible)
         {
-            draft.Misfit($"The brackets of the cylinder cannot be bent: legs of {Readout.Text(leg, Dimension.Length)} and a radius of {Readout.Text(mount.BendRadius, Dimension.Length)} in plate of {Readout.Text(mount.Plate, Dimension.Length)}.");
+            draft.Misfit($"The brackets of the cylinder cannot be bent: legs of {Readout.Text(leg, Dimension.Length, draft.Units)} and a radius of {Readout.Text(mount.BendRadius, Dimension.Length, draft.Units)} in plate of {Readout.Text(mount.Plate, Dimension.Length, draft.Units)}.");
             return;
         }
 

@@ -43,7 +43,7 @@ internal static class OwnParts
                 var flat = new BentPlate(bent.Width, bent.Thickness, bent.Legs, bent.Bends, bent.Radius);
                 if (!flat.IsPossible)
                 {
-                    draft.Misfit($"{own.Name} cannot be bent: its legs are too short for a radius of {Readout.Text(bent.Radius, Dimension.Length)} in plate of {Readout.Text(bent.Thickness, Dimension.Length)}, or the radius is less than a tenth of the thickness.");
+                    draft.Misfit($"{own.Name} cannot be bent: its legs are too short for a radius of {Readout.Text(bent.Radius, Dimension.Length, draft.Units)} in plate of {Readout.Text(bent.Thickness, Dimension.Length, draft.Units)}, or the radius is less than a tenth of the thickness.");
                     return null;
                 }
 

@@ -6,7 +6,7 @@ using Ramwright.Quantities;
 namespace Ramwright.Fabrication;
 
 /// <summary>The list of parts while it is drawn up.</summary>
-internal sealed class PartDraft(Rig rig)
+internal sealed class PartDraft(Rig rig, UnitSystem units)
 {
     private readonly List<Part> _parts = [];
     private readonly List<Assumed> _assumed = [];
@@ -14,6 +14,9 @@ internal sealed class PartDraft(Rig rig)
     private readonly List<string> _misfits = [];
 
     public Rig Rig { get; } = rig;
+
+    /// <summary>Units of what is said in words.</summary>
+    public UnitSystem Units { get; } = units;
 
     /// <summary>The steel where it stands.</summary>
     public FrameBody Body { get; } = FrameBody.Of(rig);

@@ -1,5 +1,6 @@
 using Ramwright.Geometry;
 using Ramwright.Presses;
+using Ramwright.Quantities;
 
 namespace Ramwright.Fabrication;
 
@@ -35,11 +36,12 @@ public sealed record PartList
 
     /// <summary>Draws up the parts of a press.</summary>
     /// <param name="rig">The press.</param>
+    /// <param name="units">Units of what is said in words.</param>
     /// <exception cref="NotSupportedException">A kind of frame that has no body yet.</exception>
-    public static PartList Of(Rig rig)
+    public static PartList Of(Rig rig, UnitSystem units = UnitSystem.Metric)
     {
         ArgumentNullException.ThrowIfNull(rig);
-        var draft = new PartDraft(rig);
+        var draft = new PartDraft(rig, units);
         EndPlates.Draw(draft);
         MemberParts.Draw(draft);
         Stiffeners.Draw(draft);

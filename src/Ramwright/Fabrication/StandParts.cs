@@ -66,8 +66,8 @@ internal static class StandParts
             Outline = plates[0].Outline,
             Holes = plates[0].Holes,
             Origin = PartOrigin.Proposed,
-            Rule = $"50 mm beyond what stands on it, and as far to front and back that the press, {Readout.Text(mass, Dimension.Mass)} with its centre of gravity "
-                + $"{Readout.Text(now.Centre.Z - ground, Dimension.Length)} up, tips no sooner than at 10°; 12, 15 or 20 mm thick below 500 kg, below 1.5 t, above; common practice",
+            Rule = $"50 mm beyond what stands on it, and as far to front and back that the press, {Readout.Text(mass, Dimension.Mass, draft.Units)} with its centre of gravity "
+                + $"{Readout.Text(now.Centre.Z - ground, Dimension.Length, draft.Units)} up, tips no sooner than at 10°; 12, 15 or 20 mm thick below 500 kg, below 1.5 t, above; common practice",
             Places = [.. plates.Select(p => p.Middle)],
         });
         draft.Undecided("Anchors into the floor, by the floor there is: long work and off-centre force tip a press that only stands.");

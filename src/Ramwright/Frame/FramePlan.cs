@@ -1,5 +1,6 @@
 using Ramwright.Geometry;
 using Ramwright.Presses;
+using Ramwright.Workings;
 
 namespace Ramwright.Frame;
 
@@ -122,7 +123,7 @@ public sealed record FramePlan(
     IReadOnlyList<PlanJoint> Joints,
     int Upper,
     int Lower,
-    IReadOnlyList<string> Notes)
+    IReadOnlyList<Remark> Notes)
 {
     /// <summary>How far the dies sink into the parts they stand on for one newton, both together, m/N.</summary>
     public double Pressing { get; init; }

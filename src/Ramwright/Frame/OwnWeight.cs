@@ -2,6 +2,7 @@ using Ramwright.Geometry;
 using Ramwright.Presses;
 using Ramwright.Quantities;
 using Ramwright.Stock;
+using Ramwright.Workings;
 
 namespace Ramwright.Frame;
 
@@ -67,8 +68,8 @@ internal static class OwnWeight
             Notes =
             [
                 .. plan.Notes,
-                $"The press lies on its back on a foot under each end. Its frame weighs about {Readout.Text(weight / g, Dimension.Mass)}, which bends it across at the wanted force; "
-                    + "cylinder and work are taken to stand on feet of their own.",
+                new Remark("The press lies on its back on a foot under each end. Its frame weighs about {0}, which bends it across at the wanted force; "
+                    + "cylinder and work are taken to stand on feet of their own.", Remark.Of(weight / g, Dimension.Mass)),
             ],
         };
     }

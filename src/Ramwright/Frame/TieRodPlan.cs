@@ -2,6 +2,7 @@ using Ramwright.Geometry;
 using Ramwright.Presses;
 using Ramwright.Quantities;
 using Ramwright.Stock;
+using Ramwright.Workings;
 
 namespace Ramwright.Frame;
 
@@ -58,13 +59,13 @@ internal static class TieRodPlan
     private static bool HoldsClosed(RigTieRodFrame frame, RodStiffness k, double force) =>
         frame.Rod.PreloadLeast > 0 && force / frame.Rods <= frame.Rod.PreloadLeast / (1 - k.ShareLeast);
 
-    private static string Stretch(RigTieRodFrame frame, RodStiffness k, bool closed, double wanted)
+    private static Remark Stretch(RigTieRodFrame frame, RodStiffness k, bool closed, double wanted)
     {
         double pull = wanted / frame.Rods;
-        string bare = $"At the wanted force, work centred, each rod lets crown and bed apart by {Readout.Text(pull / k.Open, Dimension.Length)} without preload";
-        string held = $" and by {Readout.Text(pull / k.Closed, Dimension.Length)} while its preload holds";
-        return frame.Rod.PreloadLeast <= 0
+        const string bare = "At the wanted force, work centred, each rod lets crown and bed apart by {0} without preload";
+        string words = frame.Rod.PreloadLeast <= 0
             ? bare + "; it has none."
-            : bare + held + (closed ? ", as it does: that is how it is taken here." : "; its preload does not last that far, and it is taken without.");
+            : bare + " and by {1} while its preload holds" + (closed ? ", as it does: that is how it is taken here." : "; its preload does not last that far, and it is taken without.");
+        return new Remark(words, Remark.Of(pull / k.Open, Dimension.Length), Remark.Of(pull / k.Closed, Dimension.Length));
     }
 }

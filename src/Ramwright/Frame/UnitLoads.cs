@@ -1,6 +1,7 @@
 using Ramwright.Geometry;
 using Ramwright.Presses;
 using Ramwright.Quantities;
+using Ramwright.Workings;
 
 namespace Ramwright.Frame;
 
@@ -31,9 +32,9 @@ internal sealed record UnitLoads(Vector Upper, Vector Lower, Vector Contact)
     }
 
     /// <summary>The cases in words, with their amounts.</summary>
-    public static string InWords(RigLoading loading) =>
-        $"Load cases: work centred; {Readout.Text(loading.Across, Dimension.Length)} off to one side; {Readout.Text(loading.Deep, Dimension.Length)} off to the front; "
-        + $"a side push of {Readout.Text(loading.SideLoad, Dimension.Ratio)} of the ram force, across and to the front, at the ram's face.";
+    public static Remark InWords(RigLoading loading) => new(
+        "Load cases: work centred; {0} off to one side; {1} off to the front; a side push of {2} of the ram force, across and to the front, at the ram's face.",
+        Remark.Of(loading.Across, Dimension.Length), Remark.Of(loading.Deep, Dimension.Length), Remark.Of(loading.SideLoad, Dimension.Ratio));
 
     private Pair At(string name, Vector off, Vector sideways)
     {

@@ -49,7 +49,7 @@ public static class BendDemand
         var facts = new List<Fact>
         {
             new("V to use", V, Dimension.Length, job.Opening is not null ? "as you say" : job.Dies.Any(d => Math.Abs(d.Opening - V) < 1e-9) ? "the best of your dies" : "by the rule"),
-            new("a metre of bend", F / b, Dimension.ForcePerLength, "likely force"),
+            new("along the bend", F / b, Dimension.ForcePerLength, "likely force"),
             new("inside radius", r, Dimension.Length, "about a sixth of the V, or the punch's nose"),
             new("shortest leg", VBending.ShortestLeg(V, w), Dimension.Length, "that stays on the die at 90°; better a tenth more"),
             new("outer face stretches", VBending.OuterStrain(r, t), Dimension.Ratio),
@@ -157,7 +157,7 @@ public static class BendDemand
             WorkHeight = depth,
             Curve = work.Points,
             Peak = hot ? new(1.0 * F_p * 0.8, F, 1.3 * F_p * 1.2) : new(Math.Min(F, 1.1 * F_p * Y.Low / Y.Likely), F, 1.5 * F_p * Y.High / Y.Likely),
-            Spread = hot ? "20 % for the formula and a heat guessed within 25 °C" : WorkStrength.Spread(job.Steel) + "; rollers and hardening add 10 to 50 %",
+            Spread = hot ? "20 % for the formula and a heat guessed within 25 °C (45 °F)" : WorkStrength.Spread(job.Steel) + "; rollers and hardening add 10 to 50 %",
             Facts = facts,
             Flags = flags,
             Cautions =

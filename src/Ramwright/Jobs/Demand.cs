@@ -1,3 +1,5 @@
+using Ramwright.Workings;
+
 namespace Ramwright.Jobs;
 
 /// <summary>What a job asks of the ram. SI; every number is finite.</summary>

@@ -1,4 +1,5 @@
 using Ramwright.Quantities;
+using Ramwright.Workings;
 
 namespace Ramwright.Jobs;
 

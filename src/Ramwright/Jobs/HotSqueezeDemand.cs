@@ -63,7 +63,7 @@ public static class HotSqueezeDemand
             WorkHeight = job.Height,
             Curve = curve,
             Peak = new Band(Math.Min(low, peak), peak, Math.Max(high, peak)),
-            Spread = "friction from sliding to sticking, how freely it spreads, and 20 % for the formula and a heat guessed within 25 °C",
+            Spread = "friction from sliding to sticking, how freely it spreads, and 20 % for the formula and a heat guessed within 25 °C (45 °F)",
             Flags = Flags(job, likely, curve, speedAt, T),
             Facts = Facts(job, likely, end, T),
             Cautions = Cautions(job),
@@ -94,7 +94,7 @@ public static class HotSqueezeDemand
         return facts;
     }
 
-    private static string Seen(double T) => HeatColour.At(T) is { Length: > 0 } colour ? $"; {colour} in dim light, and by eye 50 °C off is good" : "";
+    private static string Seen(double T) => HeatColour.At(T) is { Length: > 0 } colour ? $"; {colour} in dim light, and by eye 50 °C (90 °F) off is good" : "";
 
     /// <summary>What one heat of the whole piece takes, and what the fire burns for it.</summary>
     private static Fact Heating(RigHotSqueeze job)

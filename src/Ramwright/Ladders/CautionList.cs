@@ -7,41 +7,65 @@ namespace Ramwright.Ladders;
 /// <summary>The cautions that belong to a checked press: one short line each, with the number that makes it true.</summary>
 internal static class CautionList
 {
-    public static IReadOnlyList<string> Of(PressCheck check, UnitSystem units)
+    /// <summary>The last of every list.</summary>
+    public const string Advice = "This advises; it does not certify. Where people can be hurt follow your local code and ask a licensed engineer. "
+        + "Prove the press with a gauge before use.";
+
+    private const string PumpTooStrong = "The pump can give more than the press is safe to. Once a die bottoms the pump sets the force: ";
+
+    // a true force so many times the wanted one is asked about: a slip of the pen, or a pump far too strong
+    private const double FarAbove = 2, FarBelow = 0.97;
+
+    public static IReadOnlyList<(CautionKind Kind, string Text)> Of(PressCheck check, UnitSystem units)
     {
-        var all = new List<string>();
-        void Say(string text)
+        var all = new List<(CautionKind Kind, string Text)>();
+        void Say(CautionKind kind, string text)
         {
-            if (text.Length > 0 && !all.Contains(text))
-                all.Add(text);
+            if (text.Length > 0 && !all.Exists(c => c.Text == text))
+                all.Add((kind, text));
         }
 
         Rig rig = check.Rig;
         if (check.AgainstMostPossible != Verdict.Holds)
-            Say(LimitThePressure(check, units));
-        foreach (string caution in rig.Cautions)
-            Say(caution);
-        foreach (PowerCaution caution in check.Power.Cautions)
-            Say(caution.Text(units));
+            Say(CautionKind.Danger, PumpTooStrong + LimitThePressure(check, units));
+        Say(CautionKind.Danger, FarFromWanted(check, units));
+        foreach (Caution caution in rig.Cautions)
+            Say(caution.Kind, caution.Text(units));
+        foreach (Caution caution in check.Power.Cautions)
+            Say(caution.Kind, caution.Text(units));
 
-        Say(GaugeCautions.Of(check, units));
-        Say(ValveCautions.Of(check, units));
-        Say(LetsGo(check.SnapThrough, units));
-        Say(BreaksThrough(check.SnapThrough, Math.Min(rig.Wanted, check.Ladder.SafeRating), units));
+        (CautionKind ofGauge, string gauge) = GaugeCautions.Of(check, units);
+        Say(ofGauge, gauge);
+        Say(CautionKind.Handling, ValveCautions.Of(check, units));
+        Say(CautionKind.Handling, LetsGo(check.SnapThrough, units));
+        Say(CautionKind.Handling, BreaksThrough(check.SnapThrough, Math.Min(rig.Wanted, check.Ladder.SafeRating), units));
         foreach (string missing in PressedRungs.Missing(rig, units))
-            Say(missing);
-        Say(rig.Frame.Horizontal
+            Say(CautionKind.Unchecked, missing);
+        Say(CautionKind.Handling, rig.Frame.Horizontal
             ? "Nothing but its own foot holds the work of a press that lies: prop or sling it before the ram takes it, and before it comes free."
             : "Never put a hand under a ram held up by oil alone: prop it first.");
         if (rig.Frame is RigTieRodFrame)
-            Say("Stay out of the line of a tie rod while you tighten it and while it is loaded: one that breaks flies like a bolt from a bow.");
-        Say("This advises; it does not certify. Where people can be hurt follow your local code and ask a licensed engineer. "
-            + "Prove the press with a gauge before use.");
+            Say(CautionKind.Handling, "Stay out of the line of a tie rod while you tighten it and while it is loaded: one that breaks flies like a bolt from a bow.");
+        Say(CautionKind.Handling, Advice);
         return all;
     }
 
+    /// <summary>A wanted force that the ram cannot reach, or that it goes far beyond.</summary>
+    private static string FarFromWanted(PressCheck check, UnitSystem units)
+    {
+        double wanted = check.Rig.Wanted, true_ = check.Power.TrueForce;
+        string Say(double force) => ForceText.Of(force, units);
+        if (true_ < FarBelow * wanted)
+            return $"You want {Say(wanted)}, and the ram gives no more than {Say(true_)}. Are number and unit as you mean them? If so it needs more pressure, or a larger bore.";
+        if (true_ <= FarAbove * wanted)
+            return "";
+        double keeps = new OilForce(check.Rig.Cylinder, check.Power.Areas).PressureFor(wanted);
+        string or = keeps > 0 && double.IsFinite(keeps) ? $", or a relief valve must end it at about {Readout.Text(keeps, Dimension.Pressure, units)}" : "";
+        return $"You want {Say(wanted)}, and the ram gives {Say(true_)}. Are number and unit as you mean them? If so the frame must still carry all the pump can give{or}.";
+    }
+
     /// <summary>The pressure that keeps what can break at its safe force.</summary>
-    private static string LimitThePressure(PressCheck check, UnitSystem units)
+    public static string LimitThePressure(PressCheck check, UnitSystem units)
     {
         double safe = double.PositiveInfinity;
         foreach (Rung rung in check.Ladder.Rungs)
@@ -52,8 +76,7 @@ internal static class CautionList
 
         double pressure = safe / check.Power.Areas.Force;
         string how = check.Rig.Pump is RigAirPump { Relief: null } ? "limit the air or fit a relief valve so that the oil stays" : "set the relief valve";
-        return $"The pump can give more than the press is safe to. Once a die bottoms the pump sets the force: {how} at or below "
-            + $"{Readout.Text(pressure, Dimension.Pressure, units)}, or strengthen what the ladder names.";
+        return $"{how} at or below {Readout.Text(pressure, Dimension.Pressure, units)}, or strengthen what the ladder names.";
     }
 
     /// <summary>What flies when work or tool gives way.</summary>

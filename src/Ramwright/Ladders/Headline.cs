@@ -10,8 +10,22 @@ public static class Headline
     {
         Verdict.Holds => $"HOLDS the wanted {ForceText.Of(check.Rig.Wanted, units)}.",
         Verdict.Marginal => $"MARGINAL at the wanted {ForceText.Of(check.Rig.Wanted, units)}: nothing gives there, but the margin is eaten into.",
+        _ when IsOnlyOutOfReach(check) =>
+            $"DOES NOT REACH the wanted {ForceText.Of(check.Rig.Wanted, units)}: the ram gives no more than {ForceText.Of(check.Power.TrueForce, units)}.",
         _ => $"DOES NOT HOLD the wanted {ForceText.Of(check.Rig.Wanted, units)}.",
     };
+
+    /// <summary>Whether nothing gives below the wanted force but the pump's own reach.</summary>
+    private static bool IsOnlyOutOfReach(PressCheck check)
+    {
+        foreach (Rung rung in check.Ladder.Rungs)
+        {
+            if (rung.GivesAt < check.Rig.Wanted * (1 - 1e-9) && (rung.Group != RungGroup.Power || rung.MustSurvive))
+                return false;
+        }
+
+        return check.Power.TrueForce < check.Rig.Wanted * (1 - 1e-9);
+    }
 
     /// <summary>How it stands against the most the pump can give.</summary>
     public static string MostPossible(PressCheck check, UnitSystem units) => check.AgainstMostPossible switch
@@ -40,6 +54,13 @@ public static class Headline
 
         return first;
     }
+
+    /// <summary>What to do about it first, to follow "To do:"; empty where nothing has to change.</summary>
+    public static string Remedy(PressCheck check, UnitSystem units) =>
+        check.AgainstMostPossible != Verdict.Holds ? CautionList.LimitThePressure(check, units)
+        : check.AgainstWanted == Verdict.Holds ? ""
+        : IsOnlyOutOfReach(check) ? "raise the pressure, where every part bears it, or take a larger bore; or want less."
+        : "strengthen what the ladder names, or want less.";
 
     private static string Gives(Rung rung, UnitSystem units) =>
         $"{(rung.Plural ? "they" : "it")} {rung.Saying} at {ForceText.Of(rung.GivesAt, units)}";

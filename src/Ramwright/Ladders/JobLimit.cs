@@ -1,4 +1,5 @@
 using Ramwright.Jobs;
+using Ramwright.Workings;
 
 namespace Ramwright.Ladders;
 

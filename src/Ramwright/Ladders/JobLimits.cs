@@ -1,6 +1,7 @@
 using Ramwright.Jobs;
 using Ramwright.Presses;
 using Ramwright.Quantities;
+using Ramwright.Workings;
 
 namespace Ramwright.Ladders;
 

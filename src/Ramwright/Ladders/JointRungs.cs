@@ -85,7 +85,7 @@ internal static class JointRungs
         if (length < least)
         {
             throw new PressFaultsException([new Fault(joint.Key + ".weld",
-                $"the {name} has {Readout.Text(length, Dimension.Length)} of weld; a run under {Readout.Text(least, Dimension.Length)} must not carry load (EN 1993-1-8, 4.5.1)",
+                new Remark($"the {name} has {{0}} of weld; a run under {{1}} must not carry load (EN 1993-1-8, 4.5.1)", Remark.Of(length, Dimension.Length), Remark.Of(least, Dimension.Length)),
                 "a thicker bar or a longer weld")]);
         }
     }

@@ -1,5 +1,6 @@
 using Ramwright.Frame;
 using Ramwright.Presses;
+using Ramwright.Quantities;
 using Ramwright.Stock;
 
 namespace Ramwright.Ladders;
@@ -24,6 +25,7 @@ public sealed class Lift
 
     private readonly Press _press;
     private readonly Shelf _shelf;
+    private readonly UnitSystem _units;
     private readonly Action<int>? _progress;
     private readonly double _massBefore;
     private readonly Dictionary<string, HashSet<string>> _helps = new(StringComparer.Ordinal);
@@ -32,9 +34,9 @@ public sealed class Lift
     private Tried? _best;
     private int _looked;
 
-    private Lift(Press press, Shelf shelf, PressCheck before, Action<int>? progress)
+    private Lift(Press press, Shelf shelf, PressCheck before, UnitSystem units, Action<int>? progress)
     {
-        (_press, _shelf, Before, _progress) = (press, shelf, before, progress);
+        (_press, _shelf, Before, _units, _progress) = (press, shelf, before, units, progress);
         _massBefore = FrameMass.Of(before.Response);
         foreach (Rung rung in before.Ladder.Rungs)
             _rungsBefore.Add(rung.Id);
@@ -58,14 +60,15 @@ public sealed class Lift
     /// <summary>Searches.</summary>
     /// <param name="press">A press that was read without faults.</param>
     /// <param name="shelf">Its stock.</param>
+    /// <param name="units">Which sizes are usual where the press is built, and how values are written.</param>
     /// <param name="progress">Told now and then how many presses have been checked.</param>
     /// <exception cref="PressFaultsException">The press cannot be built as it is.</exception>
     /// <exception cref="FrameMovesException">The frame could move freely.</exception>
-    public static Lift Of(Press press, Shelf shelf, Action<int>? progress = null)
+    public static Lift Of(Press press, Shelf shelf, UnitSystem units = UnitSystem.Metric, Action<int>? progress = null)
     {
         ArgumentNullException.ThrowIfNull(press);
         ArgumentNullException.ThrowIfNull(shelf);
-        var lift = new Lift(press, shelf, PressCheck.Of(Resolver.Resolve(press, shelf)), progress);
+        var lift = new Lift(press, shelf, PressCheck.Of(Resolver.Resolve(press, shelf)), units, progress);
         if (!lift.IsEnough)
             lift.Search();
         return lift;
@@ -156,7 +159,7 @@ public sealed class Lift
         foreach (Tried at in from)
         {
             HashSet<string> failing = [.. at.Check.Ladder.Rungs.Where(r => Short(r, at.Check) > 0).Select(r => r.Id)];
-            foreach (LiftChange change in LiftNeighbours.Of(at.Press, at.Check, _shelf))
+            foreach (LiftChange change in LiftNeighbours.Of(at.Press, at.Check, _shelf, _units))
             {
                 if ((allowGivingUp || change.Cost != LiftCost.GivesUp) && MayHelp(change, failing) && seen.Add(at.With(change)))
                     all.Add((at, change));
@@ -232,7 +235,7 @@ public sealed class Lift
                     continue;
                 }
 
-                foreach (LiftChange other in LiftNeighbours.Of(without, base0.Check, _shelf).Where(c => c.Keys == change.Keys))
+                foreach (LiftChange other in LiftNeighbours.Of(without, base0.Check, _shelf, _units).Where(c => c.Keys == change.Keys))
                 {
                     List<LiftChange> changes = [.. way.Changes];
                     changes[i] = other;

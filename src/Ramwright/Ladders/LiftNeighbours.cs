@@ -15,24 +15,25 @@ internal sealed class LiftNeighbours
     private readonly Press _press;
     private readonly PressCheck _check;
     private readonly Shelf _shelf;
+    private readonly UnitSystem _units;
     private readonly List<LiftChange> _found = [];
     private readonly Dictionary<string, Assumed> _assumed = new(StringComparer.Ordinal);
 
-    private LiftNeighbours(Press press, PressCheck check, Shelf shelf)
+    private LiftNeighbours(Press press, PressCheck check, Shelf shelf, UnitSystem units)
     {
-        (_press, _check, _shelf) = (press, check, shelf);
+        (_press, _check, _shelf, _units) = (press, check, shelf, units);
         foreach (Assumed assumed in check.Rig.Assumed)
             _assumed.TryAdd(assumed.What, assumed);
     }
 
     /// <summary>The changes, in an order that depends on nothing but the press and the shelf.</summary>
-    public static IReadOnlyList<LiftChange> Of(Press press, PressCheck check, Shelf shelf)
+    public static IReadOnlyList<LiftChange> Of(Press press, PressCheck check, Shelf shelf, UnitSystem units = UnitSystem.Metric)
     {
-        var all = new LiftNeighbours(press, check, shelf);
+        var all = new LiftNeighbours(press, check, shelf, units);
         if (press.Frame is { } frame)
             all.Walk(frame, "frame", []);
         all.Alike();
-        all._found.AddRange(LiftOutside.Of(press, check, shelf));
+        all._found.AddRange(LiftOutside.Of(press, check, shelf, units));
         return all._found;
     }
 
@@ -89,16 +90,16 @@ internal sealed class LiftNeighbours
                 // what lies in the heap does not get stronger by another name: to test it is the person's own decision
                 if (Shelf.SameName(steel, "unknown"))
                     break;
-                foreach (string stronger in LiftSizes.Steels(steel, _shelf))
+                foreach (string stronger in LiftSizes.Steels(steel, _shelf, _units))
                     Add(path, steel, stronger, stronger, lead);
                 break;
             case StockKind.Thread when said is not null && _shelf.TryThread(said, out ScrewThread? thread):
-                foreach (string thicker in LiftSizes.Threads(thread.D, _shelf))
+                foreach (string thicker in LiftSizes.Threads(thread.D, _shelf, _units))
                     Add(path, said, thicker, thicker, lead);
                 break;
             case StockKind.PropertyClass:
                 string now = said ?? "4.6";
-                foreach (string stronger in LiftSizes.Classes(now, _shelf))
+                foreach (string stronger in LiftSizes.Classes(now, _shelf, _units))
                     Add(path, now, stronger, stronger, lead);
                 break;
         }
@@ -109,10 +110,10 @@ internal sealed class LiftNeighbours
         double? now = said ?? (_assumed.GetValueOrDefault(path) as AssumedMeasure)?.Si;
         if (now is not { } value)
             return;
-        foreach (double size in LiftSizes.Of(path, measure.Dimension, value))
+        foreach (double size in LiftSizes.Of(path, measure.Dimension, value, _units))
         {
             if (LiftSizes.Allows(measure, size))
-                Add(path, Written(value, measure.Dimension), Written(size, measure.Dimension), size, lead, LiftSizes.CostOf(path));
+                Add(path, Written(value, measure.Dimension, _units), Written(size, measure.Dimension, _units), size, lead, LiftSizes.CostOf(path));
         }
     }
 
@@ -126,14 +127,14 @@ internal sealed class LiftNeighbours
             return;
         bool byThroat = said?.Throat is not null;
         (string key, double now) = byThroat ? ("throat", a) : ("leg", a * Math.Sqrt(2));
-        string old = Written(now, Dimension.Length);
-        foreach (double size in LiftSizes.WeldsAbove(now))
-            Add($"{path}.{key}", old, Written(size, Dimension.Length), size, lead);
+        string old = Written(now, Dimension.Length, _units);
+        foreach (double size in LiftSizes.WeldsAbove(now, _units))
+            Add($"{path}.{key}", old, Written(size, Dimension.Length, _units), size, lead);
         List<PressEdit> butt = [.. lead];
         if (said?.Leg is not null)
             butt.Add(new PressEdit($"{path}.leg", old, null, null));
         if (byThroat)
-            butt.Add(new PressEdit($"{path}.throat", Written(a, Dimension.Length), null, null));
+            butt.Add(new PressEdit($"{path}.throat", Written(a, Dimension.Length, _units), null, null));
         Add($"{path}.kind", "fillet", "butt", WeldKind.Butt, butt);
     }
 
@@ -172,5 +173,8 @@ internal sealed class LiftNeighbours
 
     private static string Suffix(string path) => path[(path.IndexOf('.', path.IndexOf('.', StringComparison.Ordinal) + 1) + 1)..];
 
-    internal static string Written(double si, Dimension dimension) => Readout.Text(si, dimension, UnitSystem.Metric, 6);
+    /// <summary>As a file would write it, in the units of its own tape; no thousandths of an inch, which read badly there.</summary>
+    internal static string Written(double si, Dimension dimension, UnitSystem units) => dimension == Dimension.Length && units == UnitSystem.Imperial
+        ? Readout.Text(si, Readout.UnitFor(dimension, units), 5)
+        : Readout.Text(si, dimension, units, units == UnitSystem.Imperial ? 5 : 6);
 }

@@ -16,17 +16,23 @@ internal static class LiftOutside
     private static readonly double[] Motors = [.. new[] { 0.75, 1.1, 1.5, 2.2, 3, 4, 5.5, 7.5, 11, 15, 18.5, 22 }.Select(kW => kW * 1e3)];
     private static readonly double[] Ratings = [.. new[] { 160, 210, 250, 275, 330, 350, 400, 450, 700 }.Select(bar => bar * Bar)];
 
-    public static IEnumerable<LiftChange> Of(Press press, PressCheck check, Shelf shelf) =>
-        Pump(press, check).Concat(Cylinder(press, check)).Concat(Lines(press, shelf)).Concat(Loading(check));
+    private const double Inch = 0.0254, Psi = 0.45359237 * 9.80665 / (Inch * Inch), Hp = 550 * 12 * Inch * 0.45359237 * 9.80665;
+    private static readonly double[] BoresInch = [.. new[] { 1.5, 2, 2.5, 3, 3.25, 3.5, 4, 4.5, 5, 6, 7, 8, 10 }.Select(inch => inch * Inch)];
+    private static readonly double[] RodsInch = [.. new[] { 1, 1.125, 1.25, 1.375, 1.5, 1.75, 2, 2.5, 3, 3.5, 4, 4.5, 5, 5.5, 7, 8 }.Select(inch => inch * Inch)];
+    private static readonly double[] MotorsHp = [.. new[] { 1, 1.5, 2, 3, 5, 7.5, 10, 15, 20, 25, 30 }.Select(hp => hp * Hp)];
+    private static readonly double[] RatingsPsi = [.. new[] { 2500, 3000, 4000, 5000, 6000, 10_000 }.Select(psi => psi * Psi)];
 
-    private static IEnumerable<LiftChange> Pump(Press press, PressCheck check)
+    public static IEnumerable<LiftChange> Of(Press press, PressCheck check, Shelf shelf, UnitSystem units) =>
+        Pump(press, check, units).Concat(Cylinder(press, check, units)).Concat(Lines(press, shelf, units)).Concat(Loading(check, units));
+
+    private static IEnumerable<LiftChange> Pump(Press press, PressCheck check, UnitSystem units)
     {
-        double[] wanted = [.. Pressures(check).Distinct()];
+        double[] wanted = [.. Pressures(check, units).Distinct()];
         double? relief = check.Rig.Pump.Relief;
         foreach (double p in wanted)
         {
             if (relief is null || Math.Abs(p - relief.Value) > 0.4 * Bar)
-                yield return One("pump.relief", relief, p, Dimension.Pressure, LiftCost.Work);
+                yield return One("pump.relief", relief, p, Dimension.Pressure, units, LiftCost.Work);
         }
 
         if (check.Rig.Pump is RigAirPump air)
@@ -35,25 +41,26 @@ internal static class LiftOutside
             {
                 // the stall follows the air
                 double share = p / check.Power.Limits.MostPossible.Pressure;
-                double inlet = Math.Round(air.AirPressure * share / (0.1 * Bar) + (share < 1 ? -0.499 : 0.499)) * 0.1 * Bar;
+                double step = units == UnitSystem.Imperial ? Psi : 0.1 * Bar;
+                double inlet = Math.Round(air.AirPressure * share / step + (share < 1 ? -0.499 : 0.499)) * step;
                 if (inlet > 0.5 * Bar && inlet <= Math.Max(air.RatedAir, air.AirPressure) && inlet != air.AirPressure)
-                    yield return One("pump.air-pressure", air.AirPressure, inlet, Dimension.Pressure, LiftCost.Work);
+                    yield return One("pump.air-pressure", air.AirPressure, inlet, Dimension.Pressure, units, LiftCost.Work);
             }
         }
 
         if (press.Pump is ElectricPack { Motor: { } motor })
         {
-            foreach (double power in Motors.Where(m => m > motor * 1.01).Take(3))
-                yield return One("pump.motor", motor, power, Dimension.Power, LiftCost.Part);
+            foreach (double power in (units == UnitSystem.Imperial ? MotorsHp : Motors).Where(m => m > motor * 1.01).Take(3))
+                yield return One("pump.motor", motor, power, Dimension.Power, units, LiftCost.Part);
         }
     }
 
-    /// <summary>The pressure that just gives the wanted force, and the one that what can break is just safe to, Pa, in whole bar.</summary>
-    private static IEnumerable<double> Pressures(PressCheck check)
+    /// <summary>The pressure that just gives the wanted force, and the one that what can break is just safe to, Pa, in whole bar or tens of psi.</summary>
+    private static IEnumerable<double> Pressures(PressCheck check, UnitSystem units)
     {
+        double step = units == UnitSystem.Imperial ? 10 * Psi : Bar;
         var oil = new OilForce(check.Rig.Cylinder, check.Power.Areas);
-        double at0 = oil.Net(1 * Bar), slope = (oil.Net(101 * Bar) - at0) / (100 * Bar);
-        double enough = Math.Ceiling((Bar + (check.Rig.Wanted - at0) / slope) / Bar - 1e-6) * Bar;
+        double enough = Math.Ceiling(oil.PressureFor(check.Rig.Wanted) / step - 1e-6) * step;
         if (enough > 0 && enough <= 300e6)
             yield return enough;
         double safe = double.PositiveInfinity;
@@ -63,12 +70,12 @@ internal static class LiftOutside
                 safe = Math.Min(safe, rung.SafeTo * rung.PressureScale);
         }
 
-        double bears = Math.Floor(safe / check.Power.Areas.Push / Bar + 1e-6) * Bar;
+        double bears = Math.Floor(safe / check.Power.Areas.Push / step + 1e-6) * step;
         if (bears > 0 && bears <= 300e6)
             yield return bears;
     }
 
-    private static IEnumerable<LiftChange> Cylinder(Press press, PressCheck check)
+    private static IEnumerable<LiftChange> Cylinder(Press press, PressCheck check, UnitSystem units)
     {
         RigCylinder c = check.Rig.Cylinder;
         if (c.Guide != RamGuide.Guided)
@@ -78,17 +85,17 @@ internal static class LiftOutside
                 yield return Word("cylinder.guide", c.Guide, RamGuide.Pinned, LiftCost.Part);
         }
 
-        foreach (double stroke in LiftSizes.Less(c.Stroke))
-            yield return One("cylinder.stroke", c.Stroke, stroke, Dimension.Length, LiftCost.GivesUp);
+        foreach (double stroke in LiftSizes.Less(c.Stroke, units))
+            yield return One("cylinder.stroke", c.Stroke, stroke, Dimension.Length, units, LiftCost.GivesUp);
         if (press.Cylinder is HollowPlunger)
             yield break;
-        foreach (double rod in Rods.Where(r => r > c.Rod * 1.001).Take(4))
-            yield return One("cylinder.rod", c.Rod, rod, Dimension.Length, LiftCost.Part);
-        foreach (double bore in Bores.Where(b => b > c.Bore * 1.001).Take(4))
-            yield return One("cylinder.bore", c.Bore, bore, Dimension.Length, LiftCost.Part);
+        foreach (double rod in (units == UnitSystem.Imperial ? RodsInch : Rods).Where(r => r > c.Rod * 1.001).Take(4))
+            yield return One("cylinder.rod", c.Rod, rod, Dimension.Length, units, LiftCost.Part);
+        foreach (double bore in (units == UnitSystem.Imperial ? BoresInch : Bores).Where(b => b > c.Bore * 1.001).Take(4))
+            yield return One("cylinder.bore", c.Bore, bore, Dimension.Length, units, LiftCost.Part);
     }
 
-    private static IEnumerable<LiftChange> Lines(Press press, Shelf shelf)
+    private static IEnumerable<LiftChange> Lines(Press press, Shelf shelf, UnitSystem units)
     {
         for (int i = 0; i < (press.Lines?.Count ?? 0); i++)
         {
@@ -98,8 +105,8 @@ internal static class LiftOutside
             string path = $"lines.{i}";
             if (line.Rating is { } rating)
             {
-                foreach (double more in Ratings.Where(r => r > rating * 1.001).Take(2))
-                    yield return One(path + ".rating", rating, more, Dimension.Pressure, LiftCost.Part);
+                foreach (double more in (units == UnitSystem.Imperial ? RatingsPsi : Ratings).Where(r => r > rating * 1.001).Take(2))
+                    yield return One(path + ".rating", rating, more, Dimension.Pressure, units, LiftCost.Part);
             }
             else if (line is { Type: { } type, Bore: { } bore } && shelf.TryHose(type, bore, out HoseGrade? now))
             {
@@ -110,16 +117,16 @@ internal static class LiftOutside
         }
     }
 
-    private static IEnumerable<LiftChange> Loading(PressCheck check)
+    private static IEnumerable<LiftChange> Loading(PressCheck check, UnitSystem units)
     {
         RigLoading loading = check.Rig.Loading;
         foreach ((string key, double now) in new[] { ("across", loading.Across), ("deep", loading.Deep) })
         {
             foreach (double share in new[] { 0.75, 0.5, 0.25 })
             {
-                double less = Math.Floor(now * share * 1e3 + 1e-9) / 1e3;
+                double step = units == UnitSystem.Imperial ? Inch / 16 : 1e-3, less = Math.Floor(now * share / step + 1e-9) * step;
                 if (less > 0 && less < now)
-                    yield return One($"loading.off-centre-{key}", now, less, Dimension.Length, LiftCost.GivesUp);
+                    yield return One($"loading.off-centre-{key}", now, less, Dimension.Length, units, LiftCost.GivesUp);
             }
         }
 
@@ -127,12 +134,12 @@ internal static class LiftOutside
         {
             double slope = Math.Ceiling(loading.AllowedOpening * more * 1e4 - 1e-6) / 1e4;
             if (slope <= 0.02)
-                yield return One("loading.allowed-opening", loading.AllowedOpening, slope, Dimension.Slope, LiftCost.GivesUp);
+                yield return One("loading.allowed-opening", loading.AllowedOpening, slope, Dimension.Slope, units, LiftCost.GivesUp);
         }
     }
 
-    private static LiftChange One(string path, double? old, double to, Dimension dimension, LiftCost cost) =>
-        new([new PressEdit(path, old is { } was ? LiftNeighbours.Written(was, dimension) : "", LiftNeighbours.Written(to, dimension), to)], cost);
+    private static LiftChange One(string path, double? old, double to, Dimension dimension, UnitSystem units, LiftCost cost) =>
+        new([new PressEdit(path, old is { } was ? LiftNeighbours.Written(was, dimension, units) : "", LiftNeighbours.Written(to, dimension, units), to)], cost);
 
     private static LiftChange Word<T>(string path, T old, T to, LiftCost cost)
         where T : struct, Enum =>

@@ -1,5 +1,6 @@
 using Ramwright.Frame;
 using Ramwright.Presses;
+using Ramwright.Quantities;
 
 namespace Ramwright.Ladders;
 
@@ -31,6 +32,8 @@ public sealed class OffCentre
     private const double LeastShown = 0.025;
     private static readonly double[] RoundSteps = [0.001, 0.002, 0.005, 0.01, 0.02, 0.025, 0.05, 0.1, 0.2, 0.25, 0.5, 1];
 
+    private static readonly double[] RoundInches = [.. new[] { 1 / 16.0, 1 / 8.0, 1 / 4.0, 1 / 2.0, 1, 2, 4, 6, 12, 24 }.Select(inch => inch * 0.0254)];
+
     private readonly PressCheck _press;
 
     private OffCentre(PressCheck press, IReadOnlyList<OffCentrePoint> points) => (_press, Points) = (press, points);
@@ -39,18 +42,20 @@ public sealed class OffCentre
     public IReadOnlyList<OffCentrePoint> Points { get; }
 
     /// <summary>Works the curve out, in round steps as far as work can stand.</summary>
-    public static OffCentre Of(PressCheck press)
+    /// <param name="press">The press.</param>
+    /// <param name="units">What the steps are round in.</param>
+    public static OffCentre Of(PressCheck press, UnitSystem units = UnitSystem.Metric)
     {
         ArgumentNullException.ThrowIfNull(press);
         var points = new List<OffCentrePoint>();
         foreach (OffCentreWay way in Enum.GetValues<OffCentreWay>())
-            Along(press, way, points);
+            Along(press, way, units == UnitSystem.Imperial ? RoundInches : RoundSteps, points);
         return new OffCentre(press, points);
     }
 
-    private static void Along(PressCheck press, OffCentreWay way, List<OffCentrePoint> points)
+    private static void Along(PressCheck press, OffCentreWay way, double[] round, List<OffCentrePoint> points)
     {
-        double furthest = Furthest(press.Rig, way), step = RoundStep(furthest);
+        double furthest = Furthest(press.Rig, way), step = RoundStep(furthest, round);
         int count = (int)Math.Floor(furthest / step + 1e-9);
         PressCheck at = press;
         Rung? lowest = null;
@@ -132,9 +137,9 @@ public sealed class OffCentre
         return way == OffCentreWay.Across && rig.Frame is RigClosedFrame closed ? Math.Min(most, ShortOfUpright * closed.Width / 2) : most;
     }
 
-    private static double RoundStep(double furthest)
+    private static double RoundStep(double furthest, double[] round)
     {
-        foreach (double step in RoundSteps)
+        foreach (double step in round)
         {
             if (furthest / step <= Steps + 2)
                 return step;

@@ -51,13 +51,18 @@ public sealed class PressCheck
     public FatigueLife? SqueezesUntilInspection { get; }
 
     /// <summary>The cautions that belong to this press, in the reader's units.</summary>
-    public IReadOnlyList<string> Cautions(UnitSystem units = UnitSystem.Metric) => CautionList.Of(this, units);
+    public IReadOnlyList<string> Cautions(UnitSystem units = UnitSystem.Metric) => [.. CautionList.Of(this, units).Select(c => c.Text)];
+
+    /// <summary>The same with how soon each must be heard, the soonest first.</summary>
+    public IReadOnlyList<(CautionKind Kind, string Text)> CautionsByKind(UnitSystem units = UnitSystem.Metric) =>
+        [.. CautionList.Of(this, units).OrderBy(c => c.Kind)];
 
     /// <summary>Everything that was assumed because the file does not say it.</summary>
     public IReadOnlyList<Assumed> Assumed => [.. Rig.Assumed, .. Power.Assumptions];
 
     /// <summary>The allowed force against how far off centre the work stands; worked out where it is asked for.</summary>
-    public OffCentre OffCentre() => Ladders.OffCentre.Of(this);
+    /// <param name="units">What its steps are round in.</param>
+    public OffCentre OffCentre(UnitSystem units = UnitSystem.Metric) => Ladders.OffCentre.Of(this, units);
 
     /// <summary>The same press with its work set otherwise; what the setting does not touch is not worked out again.</summary>
     /// <param name="loading">How squarely the work is pressed.</param>

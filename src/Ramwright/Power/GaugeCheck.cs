@@ -40,6 +40,11 @@ public sealed record GaugeCheck(double Range, double Share, double Error, double
     // Ranges that gauges are made in, Pa; EN 837-1, table of ranges, from memory.
     private static readonly double[] Ranges = [25e5, 40e5, 60e5, 100e5, 160e5, 250e5, 400e5, 600e5, 1000e5, 1600e5, 2500e5];
 
+    // The same for gauges in psi; common practice.
+    private static readonly double[] RangesPsi = [300, 600, 1000, 1500, 2000, 3000, 5000, 6000, 10_000, 15_000, 20_000, 30_000];
+
+    private const double Psi = 0.45359237 * 9.80665 / (0.0254 * 0.0254);
+
     /// <summary>Weighs a gauge.</summary>
     /// <param name="gauge">The gauge.</param>
     /// <param name="p">Working pressure, Pa, above zero.</param>
@@ -60,11 +65,12 @@ public sealed record GaugeCheck(double Range, double Share, double Error, double
 
     /// <summary>The smallest range in which a gauge is made and the pressure stands at three quarters or less, Pa.</summary>
     /// <param name="p">Working pressure, Pa, above zero.</param>
+    /// <param name="units">What its dial reads.</param>
     /// <exception cref="ArgumentOutOfRangeException">A pressure that is not above zero.</exception>
-    public static double RangeFor(double p)
+    public static double RangeFor(double p, UnitSystem units = UnitSystem.Metric)
     {
         Check.Positive(p);
-        foreach (double range in Ranges)
+        foreach (double range in units == UnitSystem.Imperial ? RangesPsi.Select(psi => psi * Psi) : Ranges)
         {
             if (p <= Most * range * (1 + 1e-9))
                 return range;

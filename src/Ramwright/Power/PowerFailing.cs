@@ -183,7 +183,7 @@ public sealed class PowerFailing
     }
 
     private static PowerFailure Say(string lost, RamFate fate, string words, IReadOnlyList<string> missing, IReadOnlyList<Given> numbers) =>
-        new(lost, fate, new PowerCaution(words, numbers), missing);
+        new(lost, fate, new Remark(words, numbers), missing);
 
     private static Given Force(double F) => new("F", F, Dimension.Force);
 

@@ -1,3 +1,5 @@
+using Ramwright.Workings;
+
 namespace Ramwright.Power;
 
 /// <summary>What a raised ram does.</summary>
@@ -18,4 +20,4 @@ public enum RamFate
 /// <param name="Fate">What the ram does; where the file leaves it open, the worse.</param>
 /// <param name="What">The same with its reason and speed.</param>
 /// <param name="Missing">What would have to be said or fitted, each with its key.</param>
-public sealed record PowerFailure(string Lost, RamFate Fate, PowerCaution What, IReadOnlyList<string> Missing);
+public sealed record PowerFailure(string Lost, RamFate Fate, Remark What, IReadOnlyList<string> Missing);

@@ -64,5 +64,5 @@ public sealed record PowerReport
     /// <summary>What was taken for granted because nothing was said.</summary>
     public required IReadOnlyList<Assumed> Assumptions { get; init; }
     /// <summary>What the person must know.</summary>
-    public required IReadOnlyList<PowerCaution> Cautions { get; init; }
+    public required IReadOnlyList<Caution> Cautions { get; init; }
 }

@@ -97,8 +97,8 @@ public static class PowerStudy
             return;
         throw new PressFaultsException([new Fault(
             cylinder.SpringRate * cylinder.Stroke > cylinder.SpringPreload ? "cylinder.spring-rate" : "cylinder.spring-preload",
-            $"the return spring takes {Readout.Text(S, Dimension.Force)} with the ram out, {Readout.Text(needs, Dimension.Pressure)} of oil, "
-                + $"and the pump gives no more than {Readout.Text(curve.Ends, Dimension.Pressure)}: the ram does not come out",
+            new Remark("the return spring takes {0} with the ram out, {1} of oil, and the pump gives no more than {2}: the ram does not come out",
+                Remark.Of(S, Dimension.Force), Remark.Of(needs, Dimension.Pressure), Remark.Of(curve.Ends, Dimension.Pressure)),
             "a weaker spring, a larger bore, or a pump with more pressure")]);
     }
 

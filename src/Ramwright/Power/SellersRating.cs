@@ -26,6 +26,9 @@ public enum Ton
 public sealed record SellersRating(
     double Stated, double AtRatedPressure, double Over, double? Figure, Ton? ReadAs, Ton? FitsBest, double? OverWithBest)
 {
+    // within this a figure may be said to fit; beyond it the maker only rounded down
+    private const double Agrees = 0.04;
+
     /// <summary>Tonne-force, N.</summary>
     public const double Tonne = 9806.65;
     /// <summary>US short ton, N.</summary>
@@ -45,7 +48,7 @@ public sealed record SellersRating(
 
     /// <summary>Whether the label was read in one ton and fits another clearly better.</summary>
     public bool LooksLikeAnotherTon =>
-        FitsBest is { } best && best != ReadAs && Math.Abs(OverWithBest!.Value) < Math.Abs(Over) - 0.02;
+        FitsBest is { } best && best != ReadAs && Math.Abs(OverWithBest!.Value) < Math.Min(Agrees, Math.Abs(Over) - 0.02);
 
     /// <summary>Weighs the label against the area; null where there is no label.</summary>
     /// <param name="cylinder">The cylinder.</param>

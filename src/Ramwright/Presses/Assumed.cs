@@ -1,11 +1,12 @@
 using Ramwright.Quantities;
+using Ramwright.Workings;
 
 namespace Ramwright.Presses;
 
 /// <summary>Something the file left unsaid and the program filled in.</summary>
 /// <param name="What">The path of the key that would override it: <c>cylinder.rod</c>.</param>
 /// <param name="Why">Why that value.</param>
-public abstract record Assumed(string What, string Why)
+public abstract record Assumed(string What, Remark Why)
 {
     /// <summary>What was assumed, in the reader's units.</summary>
     public abstract string Value(UnitSystem system);
@@ -16,7 +17,7 @@ public abstract record Assumed(string What, string Why)
 /// <param name="Si">The value, SI.</param>
 /// <param name="Dimension">What it measures.</param>
 /// <param name="Why">Why that value.</param>
-public sealed record AssumedMeasure(string What, double Si, Dimension Dimension, string Why) : Assumed(What, Why)
+public sealed record AssumedMeasure(string What, double Si, Dimension Dimension, Remark Why) : Assumed(What, Why)
 {
     /// <inheritdoc/>
     public override string Value(UnitSystem system) => Readout.Text(Si, Dimension, system);
@@ -26,8 +27,8 @@ public sealed record AssumedMeasure(string What, double Si, Dimension Dimension,
 /// <param name="What">The path of the key that would override it.</param>
 /// <param name="Word">The word.</param>
 /// <param name="Why">Why that word.</param>
-public sealed record AssumedWord(string What, string Word, string Why) : Assumed(What, Why)
+public sealed record AssumedWord(string What, Remark Word, Remark Why) : Assumed(What, Why)
 {
     /// <inheritdoc/>
-    public override string Value(UnitSystem system) => Word;
+    public override string Value(UnitSystem system) => Word.Text(system);
 }

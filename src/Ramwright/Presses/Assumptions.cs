@@ -1,4 +1,5 @@
 using Ramwright.Quantities;
+using Ramwright.Workings;
 
 namespace Ramwright.Presses;
 
@@ -6,17 +7,17 @@ namespace Ramwright.Presses;
 internal sealed class Assumptions
 {
     private readonly List<Assumed> _made = [];
-    private readonly List<string> _cautions = [];
+    private readonly List<Caution> _cautions = [];
     private readonly List<Fault> _faults = [];
 
     public IReadOnlyList<Assumed> Made => _made;
 
-    public IReadOnlyList<string> Cautions => _cautions;
+    public IReadOnlyList<Caution> Cautions => _cautions;
 
     public IReadOnlyList<Fault> Faults => _faults;
 
     /// <summary>What was said, or else a value, noted.</summary>
-    public double Or(double? said, string what, double value, Dimension dimension, string why)
+    public double Or(double? said, string what, double value, Dimension dimension, Remark why)
     {
         if (said is { } there)
             return there;
@@ -25,7 +26,7 @@ internal sealed class Assumptions
     }
 
     /// <summary>What was said, or else a name, noted.</summary>
-    public string Or(string? said, string what, string word, string why)
+    public string Or(string? said, string what, string word, Remark why)
     {
         if (said is not null)
             return said;
@@ -34,7 +35,7 @@ internal sealed class Assumptions
     }
 
     /// <summary>What was said, or else a word, noted.</summary>
-    public T Or<T>(T? said, string what, T word, string why)
+    public T Or<T>(T? said, string what, T word, Remark why)
         where T : struct, Enum
     {
         if (said is { } there)
@@ -44,15 +45,15 @@ internal sealed class Assumptions
     }
 
     /// <summary>Notes something that was assumed by other means.</summary>
-    public void Note(string what, string word, string why) => _made.Add(new AssumedWord(what, word, why));
+    public void Note(string what, Remark word, Remark why) => _made.Add(new AssumedWord(what, word, why));
 
     /// <summary>Notes something that cannot be built; resolving goes on, so that all such faults are found at once.</summary>
-    public void Fault(string path, string found, string wanted) => _faults.Add(new Fault(path, found, wanted));
+    public void Fault(string path, Remark found, Remark wanted) => _faults.Add(new Fault(path, found, wanted));
 
     /// <summary>Adds a caution once.</summary>
-    public void Caution(string text)
+    public void Caution(Remark says, CautionKind kind = CautionKind.Unchecked)
     {
-        if (text.Length > 0 && !_cautions.Contains(text))
-            _cautions.Add(text);
+        if (says.Words.Length > 0 && !_cautions.Exists(c => c.Says.Words == says.Words))
+            _cautions.Add(new Caution(kind, says));
     }
 }

@@ -1,5 +1,6 @@
 using Ramwright.Quantities;
 using Ramwright.Stock;
+using Ramwright.Workings;
 
 namespace Ramwright.Presses;
 
@@ -12,13 +13,13 @@ internal static class BendingRules
         if (said.Opening is { } v && said.Thickness is { } t && v < 4 * t)
         {
             faults.Add(new Fault($"{path}.opening", $"the V is only {Readout.Number(v / t, 2)} times the plate's thickness: the plate would be coined and torn, not bent",
-                $"6 to 12 times the thickness: {Readout.Text(8 * t, Dimension.Length)}", Against: $"{path}.thickness"));
+                new Remark("6 to 12 times the thickness: {0}", Remark.Of(8 * t, Dimension.Length)), Against: $"{path}.thickness"));
         }
 
         if (said.OtherLeg < said.Leg)
             faults.Add(new Fault($"{path}.other-leg", "the longer leg is the shorter one", "the shorter leg as leg", Against: $"{path}.leg"));
         if (said.Opening is null && said.Dies is { Count: > 0 } dies && said.Thickness is { } thick && dies.All(d => d?.Opening < 4 * thick))
-            faults.Add(new Fault($"{path}.dies", "every V-die is narrower than 4 times the plate's thickness", $"one of about {Readout.Text(8 * thick, Dimension.Length)}", Against: $"{path}.thickness"));
+            faults.Add(new Fault($"{path}.dies", "every V-die is narrower than 4 times the plate's thickness", new Remark("one of about {0}", Remark.Of(8 * thick, Dimension.Length)), Against: $"{path}.thickness"));
     }
 
     public static void Check(BarBend said, string path, PressFrame? frame, Shelf? shelf, List<Fault> faults)

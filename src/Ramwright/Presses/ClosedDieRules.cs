@@ -1,4 +1,5 @@
 using Ramwright.Quantities;
+using Ramwright.Workings;
 
 namespace Ramwright.Presses;
 
@@ -12,7 +13,7 @@ internal static class ClosedDieRules
             faults.Add(new Fault($"{path}.blank", "the blank is no higher than the part: nothing would be squeezed", "a blank higher than the part", Against: $"{path}.height"));
         if (said.Outline is { } round && said.Area is { } area && round < 2 * Math.Sqrt(Math.PI * area) * (1 - 1e-9))
         {
-            faults.Add(new Fault($"{path}.outline", "no shape of that area has so short an edge", $"at least that of a circle, {Readout.Text(2 * Math.Sqrt(Math.PI * area), Dimension.Length)}",
+            faults.Add(new Fault($"{path}.outline", "no shape of that area has so short an edge", new Remark("at least that of a circle, {0}", Remark.Of(2 * Math.Sqrt(Math.PI * area), Dimension.Length)),
                 Against: $"{path}.area"));
         }
 

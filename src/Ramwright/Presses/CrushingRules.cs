@@ -1,5 +1,6 @@
 using Ramwright.Quantities;
 using Ramwright.Stock;
+using Ramwright.Workings;
 
 namespace Ramwright.Presses;
 
@@ -22,7 +23,7 @@ internal static class CrushingRules
         if (said.OnEnd == true && said.Length > 4 * depth)
             faults.Add(new Fault($"{path}.length", "so long a tube buckles over sideways instead of folding up", "no longer than four times its width", Against: $"{path}.bar"));
         if (said.Travel >= height && height > 0)
-            faults.Add(new Fault($"{path}.travel", "it is to be crushed by more than it is high", $"less than {Readout.Text(height, Dimension.Length)}"));
+            faults.Add(new Fault($"{path}.travel", "it is to be crushed by more than it is high", new Remark("less than {0}", Remark.Of(height, Dimension.Length))));
     }
 
     public static void Check(CrushTimber said, string path, PressFrame? frame, List<Fault> faults)

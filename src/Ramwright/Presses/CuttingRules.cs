@@ -1,4 +1,5 @@
 using Ramwright.Quantities;
+using Ramwright.Workings;
 
 namespace Ramwright.Presses;
 
@@ -15,7 +16,7 @@ internal static class CuttingRules
             SmithRules.Heat(said.Heat, SmithRules.Steel(null, said.Carbon, path, faults), path, faults);
         else if (said.Hole is { } d && said.Thickness is { } t && d < 0.5 * t)
         {
-            faults.Add(new Fault($"{path}.hole", $"a punch of {Readout.Text(d, Dimension.Length)} breaks in plate of {Readout.Text(t, Dimension.Length)}: it would have to stand more than hardened tool steel can",
+            faults.Add(new Fault($"{path}.hole", new Remark("a punch of {0} breaks in plate of {1}: it would have to stand more than hardened tool steel can", Remark.Of(d, Dimension.Length), Remark.Of(t, Dimension.Length)),
                 "a hole no smaller than the plate is thick; drill smaller ones", Against: $"{path}.thickness"));
         }
 

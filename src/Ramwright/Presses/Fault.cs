@@ -1,3 +1,5 @@
+using Ramwright.Workings;
+
 namespace Ramwright.Presses;
 
 /// <summary>Something in a press that cannot be, named by the path of the value: <c>frame.crown.section</c>.</summary>
@@ -6,4 +8,4 @@ namespace Ramwright.Presses;
 /// <param name="Wanted">What to write instead.</param>
 /// <param name="Nearest">The nearest valid word, where there is one.</param>
 /// <param name="Against">Path of the other value that it clashes with, where there is one.</param>
-public sealed record Fault(string Path, string Found, string Wanted, string? Nearest = null, string? Against = null);
+public sealed record Fault(string Path, Remark Found, Remark Wanted, string? Nearest = null, string? Against = null);

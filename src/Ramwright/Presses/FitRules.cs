@@ -1,5 +1,6 @@
 using Ramwright.Quantities;
 using Ramwright.Stock;
+using Ramwright.Workings;
 
 namespace Ramwright.Presses;
 
@@ -42,12 +43,12 @@ internal static class FitRules
         if (said.Interference is not null && said.Fit is not null)
             faults.Add(new Fault($"{path}.fit", "both a measured interference and a fit by name", "what was measured", Against: $"{path}.interference"));
         if (said.Interference > 0.004 * said.Diameter)
-            faults.Add(new Fault($"{path}.interference", $"{Readout.Text(said.Interference.Value, Dimension.Length)} is more than 4 thousandths of the diameter: no fit, the hub would yield or split", "shaft less hole, on the diameter", Against: $"{path}.diameter"));
+            faults.Add(new Fault($"{path}.interference", new Remark("{0} is more than 4 thousandths of the diameter: no fit, the hub would yield or split", Remark.Of(said.Interference.Value, Dimension.Length)), "shaft less hole, on the diameter", Against: $"{path}.diameter"));
         if (said.Fit is { } fit && said.Diameter is { } d && IsoFit.Of(fit, d) is null)
         {
             bool known = IsoFit.Names.Any(n => Shelf.SameName(n, fit));
             faults.Add(known
-                ? new Fault($"{path}.fit", $"the table of fits goes from {Readout.Text(IsoFit.Smallest, Dimension.Length)} to {Readout.Text(IsoFit.Largest, Dimension.Length)}", "the interference as measured, as interference", Against: $"{path}.diameter")
+                ? new Fault($"{path}.fit", new Remark("the table of fits goes from {0} to {1}", Remark.Of(IsoFit.Smallest, Dimension.Length), Remark.Of(IsoFit.Largest, Dimension.Length)), "the interference as measured, as interference", Against: $"{path}.diameter")
                 : new Fault($"{path}.fit", $"no press fit is called \"{fit}\" here", string.Join(" or ", IsoFit.Names) + "; any other as measured, as interference", NearestWord.Among(fit, IsoFit.Names)));
         }
     }

@@ -1,5 +1,6 @@
 using Ramwright.Quantities;
 using Ramwright.Stock;
+using Ramwright.Workings;
 
 namespace Ramwright.Presses;
 
@@ -37,7 +38,7 @@ internal static class HotSqueezeRules
 
         JobRules.Fits(height, bar.Name, said.OnEnd == true ? $"{path}.length" : $"{path}.bar", said, frame, faults);
         if (said.Height >= height)
-            faults.Add(new Fault($"{path}.height", $"the squeeze is to end at {Readout.Text(said.Height.Value, Dimension.Length)}, and the bar is {Readout.Text(height, Dimension.Length)} high before", "less than it is high", Against: $"{path}.bar"));
+            faults.Add(new Fault($"{path}.height", new Remark("the squeeze is to end at {0}, and the bar is {1} high before", Remark.Of(said.Height.Value, Dimension.Length), Remark.Of(height, Dimension.Length)), "less than it is high", Against: $"{path}.bar"));
         if (JobRules.Bar(said.To, $"{path}.to", shelf, faults) is { } to)
             DrawnOut(to, bar, height, width, path, faults);
     }

@@ -1,5 +1,6 @@
 using Ramwright.Quantities;
 using Ramwright.Stock;
+using Ramwright.Workings;
 
 namespace Ramwright.Presses;
 
@@ -74,8 +75,8 @@ internal static class JobRules
         double tools = job.Tools ?? 0;
         if (height + tools <= daylight)
             return;
-        string with = tools > 0 ? $" with its {Readout.Text(tools, Dimension.Length)} of tools" : "";
-        faults.Add(new Fault(path, $"{what} stands {Readout.Text(height, Dimension.Length)} high{with} and does not go into the opening of {Readout.Text(daylight, Dimension.Length)}",
+        string with = tools > 0 ? " with its {2} of tools" : "";
+        faults.Add(new Fault(path, new Remark($"{what} stands {{0}} high{with} and does not go into the opening of {{1}}", Remark.Of(height, Dimension.Length), Remark.Of(daylight, Dimension.Length), Remark.Of(tools, Dimension.Length)),
             "a piece that goes in, or the press's own daylight", Against: "frame.daylight"));
     }
 
@@ -92,7 +93,7 @@ internal static class JobRules
         };
         if (width > room)
         {
-            faults.Add(new Fault(path, $"{what} is {Readout.Text(width.Value, Dimension.Length)} wide; {where} there is room for {Readout.Text(room.Value, Dimension.Length)}",
+            faults.Add(new Fault(path, new Remark($"{what} is {{0}} wide; {where} there is room for {{1}}", Remark.Of(width.Value, Dimension.Length), Remark.Of(room.Value, Dimension.Length)),
                 "one no wider than the bed", Against: key));
         }
     }

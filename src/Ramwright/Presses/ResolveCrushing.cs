@@ -1,5 +1,6 @@
 using Ramwright.Quantities;
 using Ramwright.Stock;
+using Ramwright.Workings;
 
 namespace Ramwright.Presses;
 
@@ -74,7 +75,7 @@ internal static class ResolveCrushing
         ImpressionShape shape = assume.Or(said.Shape, $"{path}.shape", ImpressionShape.Simple, "most parts have flash");
         bool flash = shape is ImpressionShape.Simple or ImpressionShape.Complex;
         double outline = flash ? assume.Or(said.Outline, $"{path}.outline", 4 * Math.Sqrt(area), Dimension.Length, "as a square of that area") : 0;
-        double land = flash ? assume.Or(said.FlashLand, $"{path}.flash-land", 0.006, Dimension.Length, "a land of 6 mm is common on small parts") : 0;
+        double land = flash ? assume.Or(said.FlashLand, $"{path}.flash-land", 0.006, Dimension.Length, new Remark("a land of {0} is common on small parts", Remark.Of(0.006, Dimension.Length))) : 0;
         double squeezed = shape == ImpressionShape.Coin ? 1.05 : 2, usual = 0.3 * Math.Sqrt(area);
         // a blank that is said and lower than such a part sets the part's height
         (double height, string why) = said.Blank is { } blank && blank <= usual ? (blank / squeezed, "from the blank's height") : (usual, "a third of its width");

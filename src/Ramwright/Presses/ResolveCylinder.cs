@@ -1,5 +1,6 @@
 using Ramwright.Quantities;
 using Ramwright.Stock;
+using Ramwright.Workings;
 
 namespace Ramwright.Presses;
 
@@ -44,7 +45,7 @@ internal static class ResolveCylinder
         if (count > 1)
         {
             assume.Caution($"{count} cylinders on one line push alike but do not keep in step: where the work resists more the ram stays behind and the platen "
-                + "tips. Guide it, or tie them with a flow divider or a rack.");
+                + "tips. Guide it, or tie them with a flow divider or a rack.", CautionKind.Handling);
         }
 
         return new RigCylinder
@@ -107,8 +108,8 @@ internal static class ResolveCylinder
             return (RamReturn.Gravity, 0, 0);
         return (
             RamReturn.Spring,
-            assume.Or(preload, "cylinder.spring-preload", 3e5 * area, Dimension.Force, "a spring worth 3 bar with the ram in; common practice"),
-            assume.Or(rate, "cylinder.spring-rate", 3e5 * area / stroke, Dimension.Stiffness, "a spring worth 6 bar with the ram out; common practice"));
+            assume.Or(preload, "cylinder.spring-preload", 3e5 * area, Dimension.Force, new Remark("a spring worth {0} with the ram in; common practice", Remark.Of(3e5, Dimension.Pressure))),
+            assume.Or(rate, "cylinder.spring-rate", 3e5 * area / stroke, Dimension.Stiffness, new Remark("a spring worth {0} with the ram out; common practice", Remark.Of(6e5, Dimension.Pressure))));
     }
 
     private static double SlimRod(double bore)

@@ -1,5 +1,6 @@
 using Ramwright.Quantities;
 using Ramwright.Stock;
+using Ramwright.Workings;
 
 namespace Ramwright.Presses;
 
@@ -22,13 +23,15 @@ internal static class ResolveFrame
     {
         RigMember upright = Member(said.Upright, "upright", "frame.upright", said, shelf, assume);
         double wide = upright.Shape.Properties.Width;
-        RigMember crown = Member(said.Crown, FrameWords.Crown(said), "frame.crown", said, shelf, assume, said.CrownJoint?.Fit == BeamFit.Lapped ? wide : null);
-        bool clasps = said.BedPins is not null || said.BedJoint?.Fit == BeamFit.Lapped;
+        RigMember crown = Member(said.Crown, FrameWords.Crown(said), "frame.crown", said, shelf, assume, ResolveJoint.Laps(said.CrownJoint) ? wide : null);
+        bool clasps = said.BedPins is not null || ResolveJoint.Laps(said.BedJoint);
         RigMember bed = Member(said.Bed, FrameWords.Bed(said), "frame.bed", said, shelf, assume, clasps ? wide : null);
         RigJoint crownJoint = ResolveJoint.Of(said.CrownJoint, "frame.crown-joint", crown, upright, shelf, assume);
         RigJoint bedJoint = said.BedPins is { } pins
             ? ResolveJoint.Of(Pin(pins), "frame.bed-pins", bed, upright, shelf, assume)
             : ResolveJoint.Of(said.BedJoint, "frame.bed-joint", bed, upright, shelf, assume);
+        TellOfNothingBetween(crown, crownJoint, wide, assume);
+        TellOfNothingBetween(bed, bedJoint, wide, assume);
         ResolveJoint.TellOfSlip(crownJoint, bedJoint, 2 * (Resolver.Needed(said.Width, "frame.width") / 2 + upright.Shape.Properties.Bottom), assume);
         double dieWidth = DieWidth(said, assume);
         return new RigClosedFrame
@@ -53,6 +56,16 @@ internal static class ResolveFrame
                     assume.Or(rows.Edge, "frame.bed-pins.edge", 2 * (rows.Diameter ?? 0), Dimension.Length, "two pin diameters of steel below the lowest hole"))
                 : null,
         };
+    }
+
+    /// <summary>Halves further apart than the upright is wide pass it by, and a weld there holds on to nothing.</summary>
+    private static void TellOfNothingBetween(RigMember beam, RigJoint joint, double upright, Assumptions assume)
+    {
+        if (joint is RigWeldedJoint { Fit: BeamFit.Between } && beam.Shape is Pair pair && pair.Apart >= upright)
+        {
+            assume.Caution(new Remark("The halves of the " + beam.Part + " stand {0} apart and the upright is {1} wide: they pass it by, and the weld that is reckoned with holds on to nothing. "
+                + "Bring them together, or weld end plates across them.", Remark.Of(pair.Apart, Dimension.Length), Remark.Of(upright, Dimension.Length)), CautionKind.Danger);
+        }
     }
 
     private static PinnedJoint Pin(BedPins said) => new()
@@ -110,7 +123,7 @@ internal static class ResolveFrame
 
         if (slot >= section.B)
         {
-            assume.Fault("frame.arm-joint", $"a slot of {Readout.Text(slot, Dimension.Length)} leaves nothing of the flange of {column.Shape.Name}, {Readout.Text(section.B, Dimension.Length)} wide",
+            assume.Fault("frame.arm-joint", new Remark($"a slot of {{0}} leaves nothing of the flange of {column.Shape.Name}, {{1}} wide", Remark.Of(slot, Dimension.Length), Remark.Of(section.B, Dimension.Length)),
                 "thinner arms or a wider column");
             return column;
         }
@@ -143,7 +156,7 @@ internal static class ResolveFrame
         }
         else if (shape is Pair { Half.BendsAskew: true } pair)
         {
-            assume.Note(path + ".section", $"bolted or welded together at least every {Readout.Text(15 * pair.Half.Properties.LeastRadius, Dimension.Length)}",
+            assume.Note(path + ".section", new Remark("bolted or welded together at least every {0}", Remark.Of(15 * pair.Half.Properties.LeastRadius, Dimension.Length)),
                 "two angles bend straight only while each keeps the other straight; EN 1993-1-1, 6.4.4: 15 i_min");
         }
 
@@ -158,8 +171,8 @@ internal static class ResolveFrame
         double apart = assume.Or(said, path + ".apart", upright, Dimension.Length, "its halves clasp the upright, which is as wide");
         if (Math.Abs(apart - upright) > MostShim)
         {
-            assume.Fault(path + ".apart", $"halves {Readout.Text(apart, Dimension.Length)} apart do not clasp an upright {Readout.Text(upright, Dimension.Length)} wide",
-                $"{Readout.Text(upright, Dimension.Length)}, or another fit than lapped");
+            assume.Fault(path + ".apart", new Remark("halves {0} apart do not clasp an upright {1} wide", Remark.Of(apart, Dimension.Length), Remark.Of(upright, Dimension.Length)),
+                new Remark("{0}, or another fit than lapped", Remark.Of(upright, Dimension.Length)));
         }
 
         return pair.WithGap(apart);

@@ -1,5 +1,6 @@
 using Ramwright.Quantities;
 using Ramwright.Stock;
+using Ramwright.Workings;
 
 namespace Ramwright.Presses;
 
@@ -22,7 +23,7 @@ internal static class ResolveHotSqueeze
         double along = assume.Or(said.Length, $"{path}.length", Math.Max(0.3, 4 * height), Dimension.Length, "a bar much longer than the dies are wide");
         double dieWidth = onEnd ? Math.Max(height, width) * 1.5
             : assume.Or(said.DieWidth, $"{path}.die-width", frame.DieWidth > 0 ? frame.DieWidth : 0.04, Dimension.Length,
-                frame.DieWidth > 0 ? "the press's die-width" : "dies for drawing out are commonly 25 to 50 mm wide");
+                frame.DieWidth > 0 ? "the press's die-width" : new Remark("dies for drawing out are commonly {0} to {1} wide", Remark.Of(0.025, Dimension.Length), Remark.Of(0.05, Dimension.Length)));
         var job = new RigHotSqueeze
         {
             Name = name,

@@ -1,11 +1,15 @@
 using Ramwright.Quantities;
 using Ramwright.Stock;
+using Ramwright.Workings;
 
 namespace Ramwright.Presses;
 
 /// <summary>Settles a joint between a beam or arm and what it is fixed to.</summary>
 internal static class ResolveJoint
 {
+    /// <summary>Whether a pair so joined clasps what it meets: bolts and pins go through a lap unless something else is said.</summary>
+    public static bool Laps(Joint? said) => said?.Fit is { } fit ? fit == BeamFit.Lapped : said is BoltedJoint or PinnedJoint;
+
     public static RigJoint Of(
         Joint? said, string path, RigMember beam, RigMember onto, Shelf shelf, Assumptions assume)
     {
@@ -21,7 +25,7 @@ internal static class ResolveJoint
             assume.Caution(onto.Steel.Caution);
         }
 
-        BeamFit fit = said.Fit ?? (beam.Shape is Pair && said is BoltedJoint or PinnedJoint ? BeamFit.Lapped : BeamFit.Between);
+        BeamFit fit = said.Fit ?? (beam.Shape is Pair && Laps(said) ? BeamFit.Lapped : BeamFit.Between);
         return said switch
         {
             WeldedJoint w => new RigWeldedJoint(fit, Weld(w.Weld, path, beam, onto, assume)) { Gusset = Gusset(w.Gusset, path + ".gusset", beam, onto, shelf, assume) },
@@ -52,7 +56,7 @@ internal static class ResolveJoint
         if (said?.Leg is { } z)
             return new RigWeld(WeldKind.Fillet, z / Math.Sqrt(2));
         double leg = Math.Max(3e-3 * Math.Sqrt(2), 0.7 * thinner);
-        assume.Note(path + ".weld", $"fillet, leg {Readout.Text(leg, Dimension.Length)}", "0.7 of the thinner part; common practice");
+        assume.Note(path + ".weld", new Remark("fillet, leg {0}", Remark.Of(leg, Dimension.Length)), "0.7 of the thinner part; common practice");
         return new RigWeld(WeldKind.Fillet, leg / Math.Sqrt(2));
     }
 
@@ -69,21 +73,21 @@ internal static class ResolveJoint
         double wide = Math.Min(beam.Shape.Properties.Width, onto.Shape.Properties.Width), shorter = Math.Min(along, up), most = RigGusset.MostSlender(made.Fy);
         if (count * t > wide)
         {
-            assume.Fault(path + ".thickness", $"{count} plates of {Readout.Text(t, Dimension.Length)} do not stand side by side on {Readout.Text(wide, Dimension.Length)}",
+            assume.Fault(path + ".thickness", new Remark($"{count} plates of {{0}} do not stand side by side on {{1}}", Remark.Of(t, Dimension.Length), Remark.Of(wide, Dimension.Length)),
                 "fewer or thinner plates");
         }
 
         if (shorter / t > most)
         {
             assume.Fault(path + ".thickness", $"the gusset is {shorter / t:0} times as long as thick and would buckle before it yields; {most:0} times is the most for its steel",
-                $"at least {Readout.Text(shorter / most, Dimension.Length)}, or shorter legs");
+                new Remark("at least {0}, or shorter legs", Remark.Of(shorter / most, Dimension.Length)));
         }
 
         double run = made.Weld.Kind == WeldKind.Butt ? shorter : shorter - 2 * made.Weld.Throat, least = Math.Max(30e-3, 6 * made.Weld.Throat);
         if (run < least)
         {
-            assume.Fault(path + ".leg-along", $"{Readout.Text(Math.Max(0, run), Dimension.Length)} of weld along a leg is too short to carry load (EN 1993-1-8, 4.5.1)",
-                $"legs that leave at least {Readout.Text(least, Dimension.Length)} of weld");
+            assume.Fault(path + ".leg-along", new Remark("{0} of weld along a leg is too short to carry load (EN 1993-1-8, 4.5.1)", Remark.Of(Math.Max(0, run), Dimension.Length)),
+                new Remark("legs that leave at least {0} of weld", Remark.Of(least, Dimension.Length)));
         }
 
         return made;
@@ -144,9 +148,10 @@ internal static class ResolveJoint
         double up = Slip(crown), down = Slip(bed), most = Math.Max(up, down);
         if (most <= 0)
             return;
-        assume.Caution($"Bolts in clearance holes slip once, under the first squeeze, until they bear: the daylight may grow by up to {Readout.Text(up + down, Dimension.Length)}, "
-            + $"and the dies tilt by up to {Readout.Text(most / apart, Dimension.Slope)} if one side slips first. "
-            + "Seat them with one full squeeze, then measure and square up; or say friction: for bolts of 8.8 or 10.9 tightened to hold.");
+        assume.Caution(new Remark("Bolts in clearance holes slip once, under the first squeeze, until they bear: the daylight may grow by up to {0}, "
+            + "and the dies tilt by up to {1} if one side slips first. "
+            + "Seat them with one full squeeze, then measure and square up; or say friction: for bolts of 8.8 or 10.9 tightened to hold.",
+            Remark.Of(up + down, Dimension.Length), Remark.Of(most / apart, Dimension.Slope)), CautionKind.Handling);
     }
 
     // a hole in each part, the bolt on the wrong side of both to begin with: twice the clearance

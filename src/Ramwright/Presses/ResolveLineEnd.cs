@@ -19,7 +19,7 @@ internal static class ResolveLineEnd
                     "the thread that is really there, measured with a thread gauge; an adaptor counts as the port");
                 break;
             case PortMatch.MustNot:
-                assume.Caution($"At the {what}, {thread.InWords} must not be screwed into {port.InWords}: {mating.Why}. Fit an adaptor made for the pair.");
+                assume.Caution($"At the {what}, {thread.InWords} must not be screwed into {port.InWords}: {mating.Why}. Fit an adaptor made for the pair.", CautionKind.Danger);
                 break;
             default:
                 Seal(end, what, assume);

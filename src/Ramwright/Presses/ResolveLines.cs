@@ -1,18 +1,22 @@
 using Ramwright.Quantities;
 using Ramwright.Stock;
+using Ramwright.Workings;
 
 namespace Ramwright.Presses;
 
 /// <summary>Settles hoses and oil.</summary>
 internal static class ResolveLines
 {
+    // a common hose, where nothing is said, m
+    private const double Bore = 9.5e-3, Length = 3;
+
     public static IReadOnlyList<RigLine> Of(IReadOnlyList<Line>? said, Shelf shelf, Assumptions assume)
     {
         if (said is null || said.Count == 0)
         {
-            assume.Note("lines", "one hose, 9.5 mm bore, 3 m", "nothing said; its rating stays unchecked");
+            assume.Note("lines", new Remark("one hose, {0} bore, {1} long", Remark.Of(Bore, Dimension.Length), Remark.Of(Length, Dimension.Length)), "nothing said; its rating stays unchecked");
             assume.Caution("No hose is stated, so none is checked. A hose must be rated for the most the pump can give.");
-            return [new RigLine(LineDuty.Pressure, 9.5e-3, 3, null, "hose")];
+            return [new RigLine(LineDuty.Pressure, Bore, Length, null, "hose")];
         }
 
         var lines = new List<RigLine>(said.Count);
@@ -52,7 +56,7 @@ internal static class ResolveLines
                 leastBend = grade.BendRadius;
             }
             else if (rating is null)
-                assume.Fault(path + ".bore", $"{type} is not in stock with a bore of {Readout.Text(bore, Dimension.Length)}", Bores(type, shelf));
+                assume.Fault(path + ".bore", new Remark($"{type} is not in stock with a bore of {{0}}", Remark.Of(bore, Dimension.Length)), Bores(type, shelf));
         }
 
         string what = duty switch { LineDuty.Return => "return hose", LineDuty.Suction => "suction hose", _ => "hose" };
@@ -63,7 +67,7 @@ internal static class ResolveLines
             assume.Note(path + ".fittings", "none but its two ends", "couplers, valves and elbows are not told and lose more");
         return new RigLine(
             duty, bore,
-            assume.Or(said.Length, path + ".length", 3, Dimension.Length, "a common hose"),
+            assume.Or(said.Length, path + ".length", Length, Dimension.Length, "a common hose"),
             rating,
             name)
         {

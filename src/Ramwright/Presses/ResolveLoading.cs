@@ -1,4 +1,5 @@
 using Ramwright.Quantities;
+using Ramwright.Workings;
 
 namespace Ramwright.Presses;
 
@@ -18,9 +19,10 @@ internal static class ResolveLoading
             _ => double.PositiveInfinity,
         };
         double die = frame.DieWidth > 0 ? frame.DieWidth : Math.Min(0.1, room);
-        string its = frame.DieWidth > 0 ? "the die's width" : $"a {Readout.Text(die, Dimension.Length)} die";
+        string its = frame.DieWidth > 0 ? "the die's width" : "a die of {0}";
+        Given width = Remark.Of(die, Dimension.Length);
         // statics: pressed within its middle third a flat face bears all over; beyond it one edge lifts
-        string whyOff = $"a sixth of {its}: beyond its middle third a flat die lifts at one edge";
+        var whyOff = new Remark($"a sixth of {its}: beyond its middle third a flat die lifts at one edge", width);
         (double angle, string minutes) = AllowedAngle(die);
         var loading = new RigLoading(
             assume.Or(said.OffCentreAcross, "loading.off-centre-across", die / 6, Dimension.Length, whyOff),
@@ -28,7 +30,7 @@ internal static class ResolveLoading
             assume.Or(said.SideLoad, "loading.side-load", 0.03, Dimension.Ratio,
                 "common practice: some side push comes with every squeeze"),
             assume.Or(said.AllowedOpening, "loading.allowed-opening", Math.Tan(angle), Dimension.Slope,
-                $"{minutes}, what {General} allows faces as long as {its}; forging takes more, fits want less"),
+                new Remark($"{minutes}, what {General} allows faces as long as {its}; forging takes more, fits want less", width)),
             assume.Or(said.Squeezes, "loading.squeezes", 20_000, Dimension.Count,
                 "ten a day, 200 days a year, for ten years: a guess at a one-person workshop"),
             said.SqueezesADay)
@@ -40,7 +42,7 @@ internal static class ResolveLoading
         };
         if (loading.PressingPart > cylinder.Stroke)
         {
-            assume.Fault("loading.pressing-part", "the ram would work over more than its stroke of " + Readout.Text(cylinder.Stroke, Dimension.Length),
+            assume.Fault("loading.pressing-part", new Remark("the ram would work over more than its stroke of {0}", Remark.Of(cylinder.Stroke, Dimension.Length)),
                 "a part no longer than the stroke, or the stroke as cylinder.stroke");
         }
 

@@ -1,5 +1,6 @@
 using Ramwright.Quantities;
 using Ramwright.Stock;
+using Ramwright.Workings;
 
 namespace Ramwright.Presses;
 
@@ -15,12 +16,12 @@ internal static class ResolvePullGear
         ScrewThread thread = ResolveJoint.ThreadNamed(said.Thread ?? throw new ArgumentException("'pull.thread' is missing"), shelf, "pull.thread");
         if (cylinder.Hole > 0 && thread.D > cylinder.Hole)
         {
-            assume.Fault("pull.thread", $"{thread.Name} does not go through the hole of the plunger, {Readout.Text(cylinder.Hole, Dimension.Length)} wide",
+            assume.Fault("pull.thread", new Remark($"{thread.Name} does not go through the hole of the plunger, {{0}} wide", Remark.Of(cylinder.Hole, Dimension.Length)),
                 "a thinner rod, or a wider hole");
         }
 
         Steel? steel = said.Steel is { } name && said.Class is null ? Resolver.SteelNamed(name, shelf, "pull.steel", assume) : null;
-        assume.Caution("Nobody stands in line with a pull rod: a rod, nut or coupler that lets go flies along it.");
+        assume.Caution("Nobody stands in line with a pull rod: a rod, nut or coupler that lets go flies along it.", CautionKind.Handling);
         return new RigPullGear
         {
             Thread = thread,

@@ -1,4 +1,5 @@
 using Ramwright.Quantities;
+using Ramwright.Workings;
 
 namespace Ramwright.Presses;
 
@@ -19,7 +20,7 @@ internal static class ResolvePump
         const double friction = 0.95;
         double air = Resolver.Needed(said.AirPressure, "pump.air-pressure");
         double ratedAir = assume.Or(said.RatedAir, "pump.rated-air", 7e5, Dimension.Pressure,
-            "makers state their figures at about 7 bar (100 psi)");
+            new Remark("makers state their figures at about {0}", Remark.Of(7e5, Dimension.Pressure)));
         double effective, area;
         if (said.StallPressure is { } stall)
         {
@@ -56,7 +57,7 @@ internal static class ResolvePump
             AirUse = said.AirUse,
             Compressor = new RigCompressor(
                 assume.Or(behind.Receiver, "pump.compressor.receiver", 0.05, Dimension.Volume, "the smallest receiver sold for workshops"),
-                assume.Or(behind.CutIn, "pump.compressor.cut-in", cutOut > 4e5 ? cutOut - 2e5 : 0.5 * cutOut, Dimension.Pressure, "2 bar below cut-out, or half of it"),
+                assume.Or(behind.CutIn, "pump.compressor.cut-in", cutOut > 4e5 ? cutOut - 2e5 : 0.5 * cutOut, Dimension.Pressure, new Remark("{0} below cut-out, or half of it", Remark.Of(2e5, Dimension.Pressure))),
                 cutOut,
                 behind.FreeAir,
                 rated ? behind.Motor : assume.Or(null, "pump.compressor.motor", 1500, Dimension.Power, "2 hp, the usual small compressor")),
@@ -71,12 +72,12 @@ internal static class ResolvePump
         double relief = assume.Or(said.Relief, "pump.relief", limit, Dimension.Pressure,
             "set no higher than the weaker of pump and cylinder; there must be one");
         if (said.Relief is null)
-            assume.Caution("No relief valve is stated. Never run a powered pump without one: fit it, set it, lock it.");
+            assume.Caution("No relief valve is stated. Never run a powered pump without one: fit it, set it, lock it.", CautionKind.Danger);
         RigStage high = Stage(said.HighStage, "pump.high-stage", motor, speed, relief, assume);
         RigStage? low = said.LowStage is null
             ? null
             : Stage(said.LowStage, "pump.low-stage", motor, speed, said.UnloadAt ?? 50e5, assume);
-        double usable = assume.Or(said.UsableOil, "pump.usable-oil", 10e-3, Dimension.Volume, "half of a 20 L tank");
+        double usable = assume.Or(said.UsableOil, "pump.usable-oil", 10e-3, Dimension.Volume, new Remark("half of a tank of {0}", Remark.Of(20e-3, Dimension.Volume)));
         double tank = assume.Or(said.TankOil, "pump.tank-oil", 2 * usable, Dimension.Volume, "twice what can be drawn from it");
         return new RigElectricPack
         {

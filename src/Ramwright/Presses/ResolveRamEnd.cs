@@ -42,7 +42,7 @@ internal static class ResolveRamEnd
         double height = Resolver.Needed(said.Height, path + ".height"), depth = Resolver.Needed(said.Depth, path + ".depth");
         Steel found = Resolver.SteelNamed(steel, shelf, path + ".steel", assume);
         if (said.Weld is not null)
-            assume.Caution("Never weld to the ram itself: weld the anti-twist arm to a collar and clamp that on.");
+            assume.Caution("Never weld to the ram itself: weld the anti-twist arm to a collar and clamp that on.", CautionKind.Handling);
         double twist = assume.Or(said.Twist, path + ".twist", loading.SideLoad * Math.Max(loading.Across, loading.Deep), Dimension.Length,
             "the side load, acting as far off centre as the work may stand");
         bool guide = said.GuideDepth is not null && said.GuideSpan is not null;

@@ -1,5 +1,6 @@
 using Ramwright.Quantities;
 using Ramwright.Stock;
+using Ramwright.Workings;
 
 namespace Ramwright.Presses;
 
@@ -55,8 +56,8 @@ internal static class ResolveTieRods
         double pressure = rod.PreloadMost / (Math.PI / 4 * (nut.Outside * nut.Outside - nut.Hole * nut.Hole));
         if (pressure > 2 * member.Fy)
         {
-            assume.Caution($"The nuts press on the {member.Part} with up to {Readout.Text(pressure, Dimension.Stress)} when they are tightened, and sink into it: the preload is lost. "
-                + "Put thick washers of hard steel under them.");
+            assume.Caution(new Remark("The nuts press on the " + member.Part + " with up to {0} when they are tightened, and sink into it: the preload is lost. "
+                + "Put thick washers of hard steel under them.", Remark.Of(pressure, Dimension.Stress)), CautionKind.Danger);
         }
     }
 
@@ -157,19 +158,20 @@ internal static class ResolveTieRods
         if (nominal > MostPreload * proofLoad)
         {
             assume.Fault(said.Preload is null ? path + ".torque" : path + ".preload",
-                $"the rod would be tightened to {Readout.Text(nominal, Dimension.Force)}, its proof load is {Readout.Text(proofLoad, Dimension.Force)}",
+                new Remark("the rod would be tightened to {0}, its proof load is {1}", Remark.Of(nominal, Dimension.Force), Remark.Of(proofLoad, Dimension.Force)),
                 $"at most {MostPreload:0.0} of the proof load; three quarters is usual");
             return (0, 0);
         }
 
         if (said.Preload is not null || nominal == 0)
             return (nominal, nominal);
-        assume.Note(path + ".preload", $"{Readout.Text((1 - Scatter) * nominal, Dimension.Force)} to {Readout.Text((1 + Scatter) * nominal, Dimension.Force)}",
+        assume.Note(path + ".preload", new Remark("{0} to {1}", Remark.Of((1 - Scatter) * nominal, Dimension.Force), Remark.Of((1 + Scatter) * nominal, Dimension.Force)),
             "a torque tells the preload to about a third; K = 0.2, lightly oiled");
         double most = (1 + Scatter) * nominal;
         if (most > MostPreload * proofLoad)
         {
-            assume.Caution($"A torque of {Readout.Text(said.Torque ?? 0, Dimension.Moment)} may overstretch the tie rods: it scatters by a third. Tighten by measured stretch.");
+            assume.Caution(new Remark("A torque of {0} may overstretch the tie rods: it scatters by a third. Tighten by measured stretch.",
+                Remark.Of(said.Torque ?? 0, Dimension.Moment)), CautionKind.Danger);
             most = MostPreload * proofLoad;
         }
 

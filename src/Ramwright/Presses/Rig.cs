@@ -52,7 +52,7 @@ public sealed record Rig
     /// <summary>What was assumed.</summary>
     public required IReadOnlyList<Assumed> Assumed { get; init; }
     /// <summary>What a person must be told because of what the press is made of.</summary>
-    public required IReadOnlyList<string> Cautions { get; init; }
+    public required IReadOnlyList<Caution> Cautions { get; init; }
 }
 
 /// <summary>A pressure gauge.</summary>

@@ -1,5 +1,6 @@
 using Ramwright.Quantities;
 using Ramwright.Stock;
+using Ramwright.Workings;
 
 namespace Ramwright.Presses;
 
@@ -17,8 +18,8 @@ internal static class SmithRules
     {
         if (saidCarbon is { } carbon && !(carbon >= LeastCarbon && carbon <= MostCarbon))
         {
-            faults.Add(new Fault($"{path}.carbon", $"{Readout.Text(carbon, Dimension.Ratio)} of carbon is outside what the flow stress of hot steel is known for here",
-                $"{Readout.Text(LeastCarbon, Dimension.Ratio)} to {Readout.Text(MostCarbon, Dimension.Ratio)}"));
+            faults.Add(new Fault($"{path}.carbon", new Remark("{0} of carbon is outside what the flow stress of hot steel is known for here", Remark.Of(carbon, Dimension.Ratio)),
+                new Remark("{0} to {1}", Remark.Of(LeastCarbon, Dimension.Ratio), Remark.Of(MostCarbon, Dimension.Ratio))));
             return null;
         }
 

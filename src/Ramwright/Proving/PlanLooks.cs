@@ -29,7 +29,7 @@ internal static class PlanLooks
         Look("gauge", rig.Gauge is { } gauge
             ? $"a gauge to {Readout.Text(gauge.Range, Dimension.Pressure, units)} at the cylinder, compared with another; its needle at zero"
             : "a gauge at the cylinder, in the middle of its dial at full pressure, compared with another; needle at zero", "a gauge that sticks or stands off zero");
-        Look("square", "ram square to the bed both ways within a millimetre on 300; guides, keeper plates and pins in place");
+        Look("square", $"ram square to the bed both ways within {(units == UnitSystem.Imperial ? "1/32 in on a foot" : "a millimetre on 300")}; guides, keeper plates and pins in place");
         Look("block", "one solid block of mild steel, flat and square, as wide as the die, centred under the ram: no stack, nothing loose, nothing hard", "a stack of pieces");
         Look("feet", "the press stands level and cannot tip: bolted down or propped");
         return looks;

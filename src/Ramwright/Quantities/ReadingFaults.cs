@@ -139,6 +139,17 @@ internal static class ReadingFaults
         new($"no unit is called {Quoted(written)}",
             nearest is null ? Say(wanted) : $"the nearest is {nearest}: {number}{Gap(nearest)}{nearest}", start, length);
 
+    /// <summary><c>10k psi</c>: k for a thousand.</summary>
+    public static ReadingFault Thousands(string text, int start, int numberEnd, int unitStart, int unitEnd, Dimension wanted)
+    {
+        string unit = text[(unitStart + 1)..unitEnd].Trim(), number = text[start..numberEnd].Replace(",", "");
+        string whole = double.TryParse(number, NumberStyles.Float, CultureInfo.InvariantCulture, out double value)
+            ? Readout.Number(value * 1000, 17) : number + ",000";
+        return new($"{text[start..numberEnd]}k: k is not read as a thousand",
+            unit.Length > 0 ? $"the number written out: {whole} {unit}" : $"the number written out, with its unit: {DimensionWords.Noun(wanted)}, such as {DimensionWords.Example(wanted)}",
+            start, unitEnd - start);
+    }
+
     /// <summary>A dimension with an example: <c>a length, such as 600 mm</c>.</summary>
     private static string Say(Dimension wanted) => $"{DimensionWords.Noun(wanted)}, such as {DimensionWords.Example(wanted)}";
 

@@ -35,6 +35,8 @@ internal static class UnitReading
             return ReadingFaults.MassForForce(number, unitStart, length, written);
         if (match == UnitMatch.Either)
             return ReadingFaults.EitherCase(number, unitStart, length, written, unit!, other!);
+        if (wanted != Dimension.Temperature && written[0] is 'k' or 'K' && (written.Length == 1 || unitStart == numberEnd && units.Find(UnitSpelling.Key(written[1..].TrimStart()), out _, out _) == UnitMatch.Found))
+            return ReadingFaults.Thousands(text, start, numberEnd, unitStart, unitEnd, wanted);
         if (OtherDimensions(key, small, wanted) is var (one, two))
             return ReadingFaults.OtherDimension(wanted, unitStart, length, written, one, two);
         if (match == UnitMatch.OtherPrefix)

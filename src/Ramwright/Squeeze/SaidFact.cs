@@ -1,3 +1,5 @@
+using Ramwright.Workings;
+
 namespace Ramwright.Squeeze;
 
 /// <summary>A number as it is said: what it is, how much, and what there is to add.</summary>

@@ -212,9 +212,20 @@ public static partial class SectionText
         List<Channel> fits = s is [var h, var b, ..] ? [.. shelf.Sections.OfType<Channel>().Where(c => Same(c.H, h) && Same(c.B, b))] : [];
         shape = fits.Count == 1 ? fits[0] : null;
         fault = shape is not null ? null
-            : fits.Count == 0 ? new ReadingFault($"no channel of this depth and width is in stock: \"{name.Trim()}\"", SectionWords.Wanted("channel"), at, Math.Max(1, name.Length))
+            : fits.Count == 0 ? new ReadingFault($"no channel of this depth and width is in stock: \"{name.Trim()}\"", NearestChannels(s, shelf), at, Math.Max(1, name.Length))
             : new ReadingFault($"\"{name.Trim()}\" may be any of {fits.Count} channels", $"nearest: {string.Join(", ", fits.Select(f => f.Name))}", at, Math.Max(1, name.Length));
         return shape is not null;
+    }
+
+    /// <summary>Those nearest in depth and width; where there is no other, whoever measured it writes it into a table of their own.</summary>
+    private static string NearestChannels(double[] s, Shelf shelf)
+    {
+        if (s is not [var h, var b, ..])
+            return SectionWords.Wanted("channel");
+        IEnumerable<string> near = shelf.Sections.OfType<Channel>()
+            .OrderBy(c => Math.Abs(Math.Log(c.H / h)) + Math.Abs(Math.Log(c.B / b))).ThenBy(c => c.Name, StringComparer.Ordinal).Take(3)
+            .Select(c => $"{c.Name} ({SectionSizes.Mm(c.H)}x{SectionSizes.Mm(c.B)})");
+        return $"one in stock, the nearest by size {string.Join(", ", near)}; or its sizes in a table of your own, named under stock:";
     }
 
     /// <summary>The angle in stock with these legs, whichever of them stands.</summary>

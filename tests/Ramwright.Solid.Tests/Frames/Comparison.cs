@@ -92,7 +92,7 @@ public sealed record Answer(double Opening, double Sections, double Turn, IReadO
     }
 
     /// <summary>What the tool tells its reader of a frame.</summary>
-    public static IReadOnlyList<string> Notes(Study study) => FramePlan.Of(Rigs.With(study.Frame)).Notes;
+    public static IReadOnlyList<string> Notes(Study study) => [.. FramePlan.Of(Rigs.With(study.Frame)).Notes.Select(n => n.Text())];
 
     /// <summary>All strands of a part where it passes a point.</summary>
     private static (double N, double M) Through(FrameResponse beams, RigMember member, Vector point)

@@ -185,7 +185,7 @@ public class GussetTest
         Ramwright.Files.PressReading reading = Ramwright.Files.PressFile.Read(text, "test.press.yaml", Ramwright.Files.StockTables.Built);
         string all = Ramwright.Files.FaultText.All(reading.Faults);
         if (reading.Faults.Count == 0)
-            all = Assert.Throws<PressFaultsException>(() => Resolver.Resolve(reading.Press!, Ramwright.Files.StockTables.Built)).Faults[0].Found;
+            all = Assert.Throws<PressFaultsException>(() => Resolver.Resolve(reading.Press!, Ramwright.Files.StockTables.Built)).Faults[0].Found.Text();
 
         Assert.Contains(found, all, StringComparison.Ordinal);
     }

@@ -27,7 +27,7 @@ public class AnyPressTest
             Press press = new MadeUpPress(seed, Shelf).ThatCouldBe();
             if (PressRules.Of(press, Shelf).FirstOrDefault() is { } clash)
             {
-                Refused(clash.Found);
+                Refused(clash.Found.Text());
                 return;
             }
 
@@ -38,8 +38,8 @@ public class AnyPressTest
             }
             catch (PressFaultsException refused)
             {
-                Assert.All(refused.Faults, f => Assert.True(f.Found.Length > 0 && f.Wanted.Length > 0));
-                Refused(refused.Faults[0].Found);
+                Assert.All(refused.Faults, f => Assert.True(f.Found.Text().Length > 0 && f.Wanted.Text().Length > 0));
+                Refused(refused.Faults[0].Found.Text());
                 return;
             }
             catch (FrameMovesException moves)

@@ -102,8 +102,8 @@ public class BedHeightsTest
             """;
 
         // holes of 26 in both parts: twice 2 at each end of the uprights
-        Assert.Contains(Described.Rig(Frame("")).Cautions, c => c.Contains("up to 8 mm", StringComparison.Ordinal));
-        Assert.DoesNotContain(Described.Rig(Frame(", friction: 0.3")).Cautions, c => c.Contains("slip once", StringComparison.Ordinal));
+        Assert.Contains(Described.Rig(Frame("")).Cautions, c => c.Text().Contains("up to 8 mm", StringComparison.Ordinal));
+        Assert.DoesNotContain(Described.Rig(Frame(", friction: 0.3")).Cautions, c => c.Text().Contains("slip once", StringComparison.Ordinal));
         Assert.Contains(PressCheck.Of(Described.Rig(Frame(", friction: 0.3"))).Ladder.Rungs, r => r.Id == "crown-joint-slip");
     }
 }

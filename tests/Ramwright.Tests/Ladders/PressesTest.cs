@@ -65,8 +65,8 @@ public class PressesTest
         PressCheck two = Check(Closed(500, 600, "2 x UPN 200", "2 x L 100x100x10"));
 
         Assert.Equal("frame.upright.section", fault.Path);
-        Assert.Contains("bends askew", fault.Found, StringComparison.Ordinal);
-        Assert.Contains("2 x L 100x100x10", fault.Wanted, StringComparison.Ordinal);
+        Assert.Contains("bends askew", fault.Found.Text(), StringComparison.Ordinal);
+        Assert.Contains("2 x L 100x100x10", fault.Wanted.Text(), StringComparison.Ordinal);
         Assert.Contains(two.Assumed, a => a.What == "frame.upright.section" && a.Value(UnitSystem.Metric).Contains("every 29", StringComparison.Ordinal));
         Assert.True(Check(Closed(500, 600, "2 x UPN 200", "2 x half IPE 300")).Ladder.SafeRating > 0);
     }
@@ -77,7 +77,7 @@ public class PressesTest
         string frame = Closed(500, 600, "HEB 160", "HEB 140").Replace("steel: S275", "steel: cast iron", StringComparison.Ordinal);
         string rod = Closed(500, 600, "HEB 160", "HEB 140").Replace("bore: 100 mm", "bore: 100 mm, rod-steel: grey iron", StringComparison.Ordinal);
 
-        Assert.All(Unbuildable(frame).Faults, f => Assert.Contains("cast iron", f.Found, StringComparison.Ordinal));
+        Assert.All(Unbuildable(frame).Faults, f => Assert.Contains("cast iron", f.Found.Text(), StringComparison.Ordinal));
         Assert.Equal("cylinder.rod-steel", Assert.Single(Unbuildable(rod).Faults).Path);
     }
 
@@ -117,7 +117,7 @@ public class PressesTest
         Assert.True(check.Ladder.Rungs.Count >= 12);
         Assert.Contains(check.Rig.Assumed, a => a.What == "frame.steel");
         Assert.Contains(check.Rig.Assumed, a => a.What == "pump.relief");
-        Assert.All(check.Rig.Assumed, a => Assert.NotEmpty(a.Why));
+        Assert.All(check.Rig.Assumed, a => Assert.NotEmpty(a.Why.Text()));
     }
 
     // thicknesses stay inside one strength band of S275: a thicker plate of the next band really is weaker per area

@@ -14,7 +14,7 @@ public class PowerStudyTest(ITestOutputHelper output)
     private static readonly RigCylinder Ram = Double(0.100, 0.056);
     private static readonly RigCylinder Jack = Single(0.110);
 
-    private static bool Says(PowerReport report, string words) => report.Cautions.Any(c => c.Words.Contains(words));
+    private static bool Says(PowerReport report, string words) => report.Cautions.Any(c => c.Says.Words.Contains(words));
 
     /// <summary>Every kind of pump on every kind of cylinder.</summary>
     public static TheoryData<string> Pairs => new((
@@ -76,19 +76,19 @@ public class PowerStudyTest(ITestOutputHelper output)
     [Theory, MemberData(nameof(Pairs))]
     public void EveryCautionNamesItsNumbers(string pair)
     {
-        foreach (PowerCaution caution in Study(pair).Cautions)
+        foreach (Caution caution in Study(pair).Cautions)
         {
-            for (int i = 0; i < caution.Numbers.Count; i++)
-                Assert.Contains("{" + i + "}", caution.Words);
-            Assert.DoesNotContain("{" + caution.Numbers.Count + "}", caution.Words);
+            for (int i = 0; i < caution.Says.Numbers.Count; i++)
+                Assert.Contains("{" + i + "}", caution.Says.Words);
+            Assert.DoesNotContain("{" + caution.Says.Numbers.Count + "}", caution.Says.Words);
         }
     }
 
     [Fact]
     public void CautionIsReadWithItsNumbers()
     {
-        PowerCaution caution = PowerStudy.Of(Jack, Air, Hoses, Vg46).Cautions.Single(c => c.Words.Contains("regulator"));
-        string text = caution.Text((si, dimension) => $"<{dimension} {si:G3}>");
+        Caution caution = PowerStudy.Of(Jack, Air, Hoses, Vg46).Cautions.Single(c => c.Says.Words.Contains("regulator"));
+        string text = caution.Says.Text((si, dimension) => $"<{dimension} {si:G3}>");
         Assert.Contains("compressor's <Pressure 8E+05> through: the pump then makes <Pressure 7.6E+07>, <Force 7.22E+05> on the frame", text);
     }
 
@@ -134,9 +134,9 @@ public class PowerStudyTest(ITestOutputHelper output)
     {
         PowerReport report = PowerStudy.Of(Jack, Air, Hoses, Vg46);
 
-        PowerCaution caution = Assert.Single(report.Cautions, c => c.Words.Contains("regulator"));
-        Near.Relative(95 * 8 * Bar, caution.Numbers[1].Si, 1e-12, "stall at cut-out");
-        Near.Relative(95 * 8 * Bar * report.Areas.Push, caution.Numbers[2].Si, 1e-12, "on the frame");
+        Caution caution = Assert.Single(report.Cautions, c => c.Says.Words.Contains("regulator"));
+        Near.Relative(95 * 8 * Bar, caution.Says.Numbers[1].Si, 1e-12, "stall at cut-out");
+        Near.Relative(95 * 8 * Bar * report.Areas.Push, caution.Says.Numbers[2].Si, 1e-12, "on the frame");
 
         PowerReport relieved = PowerStudy.Of(Jack, Air with { Relief = 500 * Bar }, Hoses, Vg46);
         Near.Relative(500 * Bar, relieved.Air!.PressureAtCutOut, 1e-12, "a relief valve holds it");
@@ -423,7 +423,7 @@ public class PowerStudyTest(ITestOutputHelper output)
 
         Fault fault = Assert.Single(thrown.Faults);
         Assert.Equal(path, fault.Path);
-        Assert.Contains("598 bar", fault.Found);     // 95 times 6.3 bar of air
+        Assert.Contains("598 bar", fault.Found.Text());     // 95 times 6.3 bar of air
     }
 
     [Fact]

@@ -106,7 +106,7 @@ public class PortThreadTest
     [Fact]
     public void AMixedPairIsACautionThatNamesBothThreadsAndSeals()
     {
-        string caution = Assert.Single(Rig("{ thread: NPT 1/2, port: G 1/2 }").Cautions, c => c.Contains("inlet of hose"));
+        string caution = Assert.Single(Rig("{ thread: NPT 1/2, port: G 1/2 }").Cautions, c => c.Text().Contains("inlet of hose")).Text();
         Assert.Contains("NPT 1/2 (60°, 14 threads an inch, taper 1 in 16, sealed by sealant on the thread)", caution);
         Assert.Contains("G 1/2 (55°, 14 threads an inch, parallel, sealed by a bonded washer", caution);
     }
@@ -121,10 +121,10 @@ public class PortThreadTest
     [Fact]
     public void TapeOnAParallelThreadIsTold()
     {
-        Assert.Contains(Rig("{ thread: G 3/8, port: G 3/8, seal: sealant }").Cautions, c => c.Contains("does not seal a parallel thread"));
-        Assert.Contains(Rig("{ thread: G 3/8, port: G 3/8 }").Cautions, c => c.Contains("does not say which"));
-        Assert.DoesNotContain(Rig("{ thread: G 3/8, port: G 3/8, seal: bonded-washer }").Cautions, c => c.Contains("inlet"));
-        Assert.DoesNotContain(Rig("{ thread: JIC 6, port: JIC 6 }").Cautions, c => c.Contains("inlet"));
+        Assert.Contains(Rig("{ thread: G 3/8, port: G 3/8, seal: sealant }").Cautions, c => c.Text().Contains("does not seal a parallel thread"));
+        Assert.Contains(Rig("{ thread: G 3/8, port: G 3/8 }").Cautions, c => c.Text().Contains("does not say which"));
+        Assert.DoesNotContain(Rig("{ thread: G 3/8, port: G 3/8, seal: bonded-washer }").Cautions, c => c.Text().Contains("inlet"));
+        Assert.DoesNotContain(Rig("{ thread: JIC 6, port: JIC 6 }").Cautions, c => c.Text().Contains("inlet"));
     }
 
     [Theory]

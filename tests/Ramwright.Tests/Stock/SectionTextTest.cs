@@ -119,7 +119,7 @@ public class SectionTextTest
     [InlineData("2 x flat", "\"flat\" has no size", "flat 200x40", 4, 4)]
     [InlineData("UB 203x133", "\"UB 203x133\" comes in 2 sizes", "nearest: UB 203x133x25, UB 203x133x30", 0, 10)]
     [InlineData("100x50 channel", "\"100x50 channel\" may be any of 2 channels", "nearest: UPN 100, PFC 100x50x10", 0, 14)]
-    [InlineData("101x51 channel", "no channel of this depth and width is in stock: \"101x51 channel\"", "PFC 200x90x30", 0, 14)]
+    [InlineData("101x51 channel", "no channel of this depth and width is in stock: \"101x51 channel\"", "UPN 100", 0, 14)]
     [InlineData("half UPN 200", "half of UPN 200 is no T", "half IPE 200", 0, 12)]
     [InlineData("L 80x80", "these sizes do not make a section: T is 80 mm; it must be more than 0 mm and less than 80 mm", "L 80x80x8", 0, 7)]
     [InlineData("2 x ", "no section is called \"2 x\"", "nearest", 0, 3)]
