@@ -63,9 +63,9 @@ public sealed record SolidCheck(PressSolid Solid, IReadOnlyList<SolidCaseAnswer>
         Rig rig, double? cell = null, bool all = false, Action<SolidProgress>? progress = null, JointBook? book = null, CancellationToken stop = default)
     {
         ArgumentNullException.ThrowIfNull(rig);
-        PressSolid solid = PressSolid.Of(rig);
-        CellSizes fine = cell is { } c ? new CellSizes(c, 2 * c) : solid.Usual;
         IReadOnlyList<SolidCase> cases = all ? SolidCase.Of(rig.Loading) : [SolidCase.Centred];
+        PressSolid solid = PressSolid.Of(rig) with { Cases = [.. cases.Skip(1)] };
+        CellSizes fine = cell is { } c ? new CellSizes(c, 2 * c) : solid.Usual;
         List<SolidSolution> coarse = Solve(solid, fine.Over(0.5), cases, Part(progress, "coarser grid", 0, 0.25), stop);
         GridAnswer[] rough = [.. coarse.Select(s => Answer(solid, s))];
         List<SolidSolution> solutions = Solve(solid, fine, cases, Part(progress, "finer grid", 0.25, 1), stop);
@@ -100,14 +100,10 @@ public sealed record SolidCheck(PressSolid Solid, IReadOnlyList<SolidCaseAnswer>
         progress?.Invoke(0.1);
         var solver = new SolidSolver(mesh, null, null, stop);
         progress?.Invoke(0.5);
-        Dictionary<int, double> upper = PressSolid.Shares(mesh, solid.Upper), lower = PressSolid.Shares(mesh, solid.Lower);
         var solutions = new List<SolidSolution>();
         foreach (SolidCase one in cases)
         {
-            var forces = new Dictionary<int, Vector>();
-            Vector through = solid.LowerAt + one.Off;
-            DieLoads.Add(mesh, upper, one.Push, through, forces);
-            DieLoads.Add(mesh, lower, -one.Push, through, forces);
+            Dictionary<int, Vector> forces = DieLoads.Of(solid, mesh, one);
             double done = solutions.Count;
             solutions.Add(solver.Solve(forces, progress: p => progress?.Invoke(0.5 + 0.5 * (done + p.Share) / cases.Count), stop: stop));
         }

@@ -147,9 +147,11 @@ internal sealed class SolidDrawing
     /// <summary>
     /// Where a die presses a member: on the webs of a single part; on a plate that lies across where there is one, or where there are two halves, which nothing else would tie there.
     /// </summary>
-    public IReadOnlyList<DieFace> Die(RigMember member, int inward, Cuboid under, RigBolster? bolster, string name, int along = 0)
+    public IReadOnlyList<DieFace> Die(RigMember member, int inward, Cuboid under, RigBolster? bolster, string name, int along = 0) => Die(Of(member), inward, under, bolster, name, along);
+
+    /// <summary>The same of the parts of a member.</summary>
+    public IReadOnlyList<DieFace> Die(IReadOnlyList<int> parts, int inward, Cuboid under, RigBolster? bolster, string name, int along = 0)
     {
-        IReadOnlyList<int> parts = Of(member);
         (double bottom, double top) = (parts.Min(p => _parts[p].Blocks.Min(b => b.Z0)), parts.Max(p => _parts[p].Blocks.Max(b => b.Z1)));
         double face = inward > 0 ? top : bottom;
         if (bolster is null && parts.Count == 1)
@@ -158,7 +160,7 @@ internal sealed class SolidDrawing
             Cuboid[] webs = [.. _pieces[parts[0]]!.Value.Boxes.Where(b => b.IsWeb && b.Box.Along(2) > (top - bottom) / 2)
                 .Select(b => b.Box.And(under)).Where(b => b.X1 > b.X0 && b.Y1 > b.Y0)
                 .Select(b => b with { Z0 = double.NegativeInfinity, Z1 = double.PositiveInfinity })];
-            return [new DieFace(parts[0], face, webs.Length > 0 ? webs : [under])];
+            return [new DieFace(parts[0], face, webs.Length > 0 ? webs : [under]) { Free = Free(under) }];
         }
 
         double thick = bolster?.Thickness ?? UsualBolster;
@@ -177,7 +179,10 @@ internal sealed class SolidDrawing
         foreach (int p in parts)
             JoinWhole(pad, p);
         if (bolster is null)
-            Note($"The halves of {member.Part} are taken as tied by a plate {Readout.Text(thick, Dimension.Length)} thick where the die presses.");
-        return [new DieFace(pad, at, [plate.And(under)])];
+            Note($"The halves of {_pieces[parts[0]]!.Value.Piece.Member.Part} are taken as tied by a plate {Readout.Text(thick, Dimension.Length)} thick where the die presses.");
+        return [new DieFace(pad, at, [plate.And(under)]) { Free = Free(under) }];
     }
+
+    // along an axis on which the die ends it can be set aside
+    private static int[] Free(Cuboid under) => [.. Enumerable.Range(0, 2).Where(axis => double.IsFinite(under.Along(axis)))];
 }
