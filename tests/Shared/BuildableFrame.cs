@@ -16,7 +16,7 @@ internal sealed class BuildableFrame(int seed)
     private readonly Random _random = new(seed);
 
     /// <summary>Its description, as a press file has it under <c>frame</c>.</summary>
-    public string Text() => _random.Next(10) switch
+    public string Text() => (seed % 10) switch
     {
         < 4 => Closed(),
         < 6 => Clasping(),
@@ -24,6 +24,9 @@ internal sealed class BuildableFrame(int seed)
         < 9 => TieRods(),
         _ => Free(),
     };
+
+    // the ways of one kind, in turn
+    private int Way => (seed / 10 + seed) % 4;
 
     private string Closed()
     {
@@ -47,7 +50,7 @@ internal sealed class BuildableFrame(int seed)
     {
         string weld = "{ kind: weld, fit: lapped, weld: { leg: 8 mm } }", bolt = $"{{ kind: bolt, fit: lapped, thread: {One("M16", "M20", "M24")}, class: 8.8, count: 4, friction: 0.3 }}";
         string pin = $"{{ kind: pin, fit: lapped, diameter: {Between(25, 50)} mm, steel: C45+QT }}";
-        (string crown, string bed) = _random.Next(4) switch
+        (string crown, string bed) = Way switch
         {
             0 => (weld, $"bed-joint: {weld}"),
             1 => (bolt, $"bed-joint: {bolt}"),
@@ -90,7 +93,7 @@ internal sealed class BuildableFrame(int seed)
         string thread = One("M24", "M30", "M36", "M42");
         double d = double.Parse(thread[1..], CultureInfo.InvariantCulture), across = Between(250, 800), deep = Between(150, 300);
         bool plates = _random.Next(2) == 0, four = plates && _random.Next(2) == 0;
-        string rod = _random.Next(4) switch
+        string rod = Way switch
         {
             0 => "",
             1 => $", washer: {{ outside: {3.2 * d:0} mm, thickness: {Between(12, 30)} mm }}",

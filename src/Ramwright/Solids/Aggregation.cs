@@ -18,6 +18,8 @@ internal sealed class Aggregation
     /// <summary>Gathers.</summary>
     /// <param name="places">Where the nodes stand.</param>
     /// <param name="neighbours">Hands pairs of neighbours to what it is given.</param>
+    /// <param name="bundles">Nodes that stay together.</param>
+    /// <param name="coarse">Whether the nodes are pieces already: then twos of planes are gathered, because threes of rods and walls answer too slowly.</param>
     public static Aggregation Of(Places places, Action<Action<int, int>> neighbours, Bundles bundles, bool coarse)
     {
         int[][] gathered = [.. places.Planes.Select(p => Gathered(p, coarse))];

@@ -37,6 +37,7 @@ internal static class ClosedFrameSolid
         return new PressSolid(drawing.Parts, drawing.Bonds, upper, lower, drawing.Notes)
         {
             Toes = drawing.Toes,
+            Blind = drawing.Blind,
             Yields = drawing.Yields,
             Members = drawing.Members,
             Sections = (new DieSection(drawing.Of(frame.Crown), 0, 0), new DieSection(drawing.Of(frame.Bed), 0, 0)),
@@ -76,6 +77,10 @@ internal static class ClosedFrameSolid
                 foreach (int u in uprights)
                 {
                     double x = Math.CopySign(half, drawing.Parts[u].Blocks[0].Middle(0));
+                    if (joint.Fit == BeamFit.Between)
+                        drawing.Reach(p, u, 0);
+                    else if (joint.Fit == BeamFit.Over)
+                        drawing.Reach(u, p, 2);
                     switch (joint)
                     {
                         case RigBoltedJoint bolted when joint.Fit == BeamFit.Lapped:

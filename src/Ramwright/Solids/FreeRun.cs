@@ -14,6 +14,17 @@ internal sealed record FreeRun(IReadOnlyList<RigBar> Bars, int Axis, int From, i
     /// <summary>Section, steel and name.</summary>
     public RigMember Member => Bars[0].Member;
 
+    /// <summary>Its bars' name, or the words that their names begin with: <c>crown left</c> and <c>crown right</c> are the crown.</summary>
+    public string Name
+    {
+        get
+        {
+            string[] first = Member.Part.Split(' ');
+            int same = Enumerable.Range(0, first.Length + 1).Last(n => Bars.All(b => b.Member.Part.Split(' ') is var words && words.Length >= n && words[..n].SequenceEqual(first[..n])));
+            return same > 0 ? string.Join(' ', first[..same]) : Member.Part;
+        }
+    }
+
     /// <summary>All runs of a frame, in the order of its bars.</summary>
     /// <exception cref="SolidFaultException">A bar lies aslant.</exception>
     public static IReadOnlyList<FreeRun> Of(RigFreeFrame frame)
@@ -62,7 +73,7 @@ internal sealed record FreeRun(IReadOnlyList<RigBar> Bars, int Axis, int From, i
     public IEnumerable<Piece> Pieces(RigFreeFrame frame, double from, double to)
     {
         Vector at = frame.Points[From].At, x = Unit(Axis), a = at + (from - Component(at, Axis)) * x, b = at + (to - Component(at, Axis)) * x;
-        return Piece.Of(Member.Part, Member, a, b, x.Cross(Bars[0].Depth.Cross(x)).Unit);
+        return Piece.Of(Name, Member, a, b, x.Cross(Bars[0].Depth.Cross(x)).Unit);
     }
 
     private IReadOnlyList<Cuboid> Boxes(RigFreeFrame frame, double from, double to) => [.. Pieces(frame, from, to).SelectMany(PieceBoxes.Of).Select(b => b.Box)];

@@ -57,6 +57,8 @@ internal static class OpenFrontSolid
         void Join(int arm, int column)
         {
             string name = $"{drawing.Parts[arm].Name} joint";
+            if (!slotted)
+                drawing.Reach(arm, column, 1);
             switch (frame.ArmJoint)
             {
                 case RigSlottedJoint slot:

@@ -80,6 +80,9 @@ public sealed record PressSolid(IReadOnlyList<SolidPart> Parts, IReadOnlyList<Bo
     /// <summary>The section of the upper part that stands behind its die, and that of the lower: how far they turn is how far the dies open out of parallel.</summary>
     public required (DieSection Upper, DieSection Lower) Sections { get; init; }
 
+    /// <summary>Where stress means nothing, as parts are held there on less than they really bear on: it is not looked at for the weakest place.</summary>
+    public IReadOnlyList<Cuboid> Blind { get; init; } = [];
+
     /// <summary>Load cases whose dies the cells are to follow, besides the centred one.</summary>
     public IReadOnlyList<SolidCase> Cases { get; init; } = [];
 

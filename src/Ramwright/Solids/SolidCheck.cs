@@ -38,6 +38,10 @@ public sealed record SolidCaseAnswer(
 /// <param name="Beams">What the beams give, by case.</param>
 public sealed record SolidCheck(PressSolid Solid, IReadOnlyList<SolidCaseAnswer> Cases, FrameResponse Beams)
 {
+    /// <summary>How often, and by how much shorter, cells are tried where an answer is not found.</summary>
+    private const int Again = 2;
+    private const double Shorter = 1.4;
+
     /// <summary>Springs at the joints from local solids; null where they are not found this way.</summary>
     public RigSprings? Springs { get; init; }
 
@@ -66,7 +70,7 @@ public sealed record SolidCheck(PressSolid Solid, IReadOnlyList<SolidCaseAnswer>
         IReadOnlyList<SolidCase> cases = all ? SolidCase.Of(rig.Loading) : [SolidCase.Centred];
         PressSolid solid = PressSolid.Of(rig) with { Cases = [.. cases.Skip(1)] };
         CellSizes fine = cell is { } c ? new CellSizes(c, 2 * c) : solid.Usual;
-        List<SolidSolution> coarse = Solve(solid, fine.Over(0.5), cases, Part(progress, "coarser grid", 0, 0.25), stop);
+        List<SolidSolution> coarse = SolveOn(solid, ref fine, 0.5, cases, Part(progress, "coarser grid", 0, 0.25), stop);
         GridAnswer[] rough = [.. coarse.Select(s => Answer(solid, s))];
         List<SolidSolution> solutions = Solve(solid, fine, cases, Part(progress, "finer grid", 0.25, 1), stop);
         (RigSprings? springs, string? missing) = OfJoints(rig, book ?? new JointBook(), stop);
@@ -91,6 +95,20 @@ public sealed record SolidCheck(PressSolid Solid, IReadOnlyList<SolidCaseAnswer>
         {
             return (null, fault.Message);
         }
+    }
+
+    // a grid that cannot be solved is tried again with shorter cells, before the reader is asked for them
+    private static List<SolidSolution> SolveOn(PressSolid solid, ref CellSizes cells, double over, IReadOnlyList<SolidCase> cases, Action<double>? progress, CancellationToken stop)
+    {
+        for (int again = 0; ; again++)
+            try
+            {
+                return Solve(solid, cells.Over(over), cases, progress, stop);
+            }
+            catch (SolidUnsolvedException) when (again < Again)
+            {
+                cells = cells.Over(Shorter);
+            }
     }
 
     private static List<SolidSolution> Solve(PressSolid solid, CellSizes cells, IReadOnlyList<SolidCase> cases, Action<double>? progress, CancellationToken stop)

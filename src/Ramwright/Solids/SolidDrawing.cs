@@ -19,6 +19,7 @@ internal sealed class SolidDrawing
     public IReadOnlyList<SolidPart> Parts => _parts;
     public IReadOnlyList<Bond> Bonds => _bonds;
     public IReadOnlyList<WeldToe> Toes => _toes;
+    public List<Cuboid> Blind { get; } = [];
     public IReadOnlyList<RigMember?> Members => [.. _pieces.Select(p => p?.Piece is GussetPlate ? null : p?.Piece.Member)];
     public IReadOnlyList<double?> Yields => [.. _pieces.Select((p, i) => p?.Piece.Member.Fy ?? (_yields.TryGetValue(i, out double fy) ? fy : null))];
     public IReadOnlyList<string> Notes => [.. _notes];
@@ -59,6 +60,18 @@ internal sealed class SolidDrawing
 
     /// <summary>Numbers of the parts that are of a member.</summary>
     public IReadOnlyList<int> Of(RigMember member) => [.. Enumerable.Range(0, _parts.Count).Where(i => _pieces[i]?.Piece is { } p && p is not GussetPlate && p.Member == member)];
+
+    /// <summary>Lengthens a part that butts on another along an axis up to the face that is drawn: a round tube, drawn square, is less deep.</summary>
+    public void Reach(int part, int other, int axis)
+    {
+        (double from, double to) = (_parts[part].Blocks.Min(b => b.From(axis)), _parts[part].Blocks.Max(b => b.To(axis)));
+        (double low, double high) = (_parts[other].Blocks.Min(b => b.From(axis)), _parts[other].Blocks.Max(b => b.To(axis)));
+        Cuboid Long(Cuboid b) => low > to + GridPlanes.Same && b.To(axis) == to ? b.With(axis, b.From(axis), low)
+            : from > high + GridPlanes.Same && b.From(axis) == from ? b.With(axis, high, b.To(axis)) : b;
+        _parts[part] = _parts[part] with { Blocks = [.. _parts[part].Blocks.Select(Long)] };
+        if (_pieces[part] is { } piece)
+            _pieces[part] = (piece.Piece, [.. piece.Boxes.Select(b => (Long(b.Box), b.IsWeb))]);
+    }
 
     /// <summary>Joins two parts wherever they touch.</summary>
     public void JoinWhole(int a, int b)

@@ -14,6 +14,9 @@ internal static class SolidPins
     /// <summary>Width of the strip that bears, of the pin's diameter.</summary>
     private const double Bearing = 0.25;
 
+    /// <summary>How far about a hole stress means nothing, of the diameter.</summary>
+    private const double Beside = 0.5;
+
     /// <summary>How far a pin stands out on either side, of its diameter.</summary>
     private const double Out = 0.25;
 
@@ -55,8 +58,9 @@ internal static class SolidPins
                 drawing.JoinIn(bar, part, strip with { Z0 = face, Z1 = face });
         }
 
+        drawing.Blind.Add(hole with { X0 = hole.X0 - Beside * pin.Diameter, X1 = hole.X1 + Beside * pin.Diameter, Z0 = hole.Z0 - Beside * pin.Diameter, Z1 = hole.Z1 + Beside * pin.Diameter });
         drawing.Note("Pins are drawn four-sided, with the round's area and stiffness in bending, without play; they bear on the side that load presses on, along a strip a quarter of "
-            + "their diameter wide, and stand free elsewhere, so that corners turn on them nearly freely. Friction would make the frame stiffer; stress beside the strip means nothing.");
+            + "their diameter wide, and stand free elsewhere, so that corners turn on them nearly freely. Friction would make the frame stiffer. Stress in the pins and within half a diameter of their holes means nothing here: the ladder has their bearing, shear and bending.");
     }
 
     /// <summary>A hole of the usual kind with nothing in it.</summary>
