@@ -4,8 +4,8 @@ using Ramwright.Solid.Tests.Frames;
 namespace Ramwright.Solid.Tests;
 
 /// <summary>
-/// Solves every frame again and writes docs/solids.csv, docs/solids-cells.csv and docs/solids-joints.csv, a matter of ten minutes:
-/// <c>RAMWRIGHT_SOLIDS=renew dotnet test tests/Ramwright.Solid.Tests --filter RenewTest</c>; or only those named: <c>RAMWRIGHT_SOLIDS=C-16,O-15</c>.
+/// Solves every frame again and writes docs/solids.csv, solids-cells.csv, solids-joints.csv and solids-drawn.csv, a matter of ten minutes:
+/// <c>RAMWRIGHT_SOLIDS=renew dotnet test tests/Ramwright.Solid.Tests --filter RenewTest</c>; or only those named: <c>RAMWRIGHT_SOLIDS=C-16,O-15</c>; or only those as the engine draws them: <c>RAMWRIGHT_SOLIDS=drawn</c>.
 /// </summary>
 public class RenewTest
 {
@@ -16,6 +16,9 @@ public class RenewTest
         if (string.IsNullOrEmpty(asked))
             return;
         Assert.True(Solver.Version is not null, "CalculiX (ccx) is not installed");
+        DrawnTable.Renew();
+        if (asked == "drawn")
+            return;
         var answers = new List<(Study, string, Answer)>();
         foreach (Study study in Studies.All)
         {

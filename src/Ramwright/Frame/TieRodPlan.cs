@@ -56,7 +56,7 @@ internal static class TieRodPlan
     }
 
     /// <summary>Whether the preload to count on lasts up to a ram force, work centred.</summary>
-    private static bool HoldsClosed(RigTieRodFrame frame, RodStiffness k, double force) =>
+    internal static bool HoldsClosed(RigTieRodFrame frame, RodStiffness k, double force) =>
         frame.Rod.PreloadLeast > 0 && force / frame.Rods <= frame.Rod.PreloadLeast / (1 - k.ShareLeast);
 
     private static Remark Stretch(RigTieRodFrame frame, RodStiffness k, bool closed, double wanted)

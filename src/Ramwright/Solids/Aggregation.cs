@@ -18,14 +18,21 @@ internal sealed class Aggregation
     /// <summary>Gathers.</summary>
     /// <param name="places">Where the nodes stand.</param>
     /// <param name="neighbours">Hands pairs of neighbours to what it is given.</param>
-    public static Aggregation Of(Places places, Action<Action<int, int>> neighbours)
+    /// <param name="bundles">Nodes that stay together.</param>
+    /// <param name="coarse">Whether the nodes are pieces already: then twos of planes are gathered, because threes of rods and walls answer too slowly.</param>
+    public static Aggregation Of(Places places, Action<Action<int, int>> neighbours, Bundles bundles, bool coarse)
     {
-        int[][] gathered = [.. places.Planes.Select(Gathered)];
+        int[][] gathered = [.. places.Planes.Select(p => Gathered(p, coarse))];
         int nodes = places.Count;
         var box = new int[nodes];
         (int nx, int ny) = (gathered[0][^1] + 1, gathered[1][^1] + 1);
         for (int i = 0; i < nodes; i++)
             box[i] = (gathered[2][places.At[3 * i + 2]] * ny + gathered[1][places.At[3 * i + 1]]) * nx + gathered[0][places.At[3 * i]];
+
+        // a bundle stays together, with its first node
+        for (int b = 0; b < bundles.Count; b++)
+            foreach (int i in bundles.Nodes(b))
+                box[i] = box[bundles.Nodes(b)[0]];
 
         var root = new int[nodes];
         for (int i = 0; i < nodes; i++)
@@ -67,11 +74,11 @@ internal sealed class Aggregation
     }
 
     /// <summary>Group of each plane: threes if it can be, and cuts where planes are far apart.</summary>
-    internal static int[] Gathered(double[] planes)
+    internal static int[] Gathered(double[] planes, bool coarse)
     {
         int n = planes.Length;
         double usual = n > 1 ? (planes[^1] - planes[0]) / (n - 1) : 1;
-        ReadOnlySpan<double> odd = [0, 3, 1, 0, 0.7];      // by how many planes are together
+        ReadOnlySpan<double> odd = coarse ? [0, 3, 0, 0.5, 3] : [0, 3, 1, 0, 0.7];      // by how many planes are together
         var least = new double[n + 1];
         var width = new int[n + 1];
         for (int end = 1; end <= n; end++)

@@ -10,8 +10,6 @@ internal static class ClosedFrameSolid
 {
     public static PressSolid Of(RigClosedFrame frame, Rig rig)
     {
-        if (frame.BedPins is not null)
-            throw new SolidFaultException("a bed on pins is not drawn as a solid yet: give the bed a joint to see the frame itself");
         var drawing = new SolidDrawing();
         FrameBody body = FrameBody.Of(rig);
         var gussets = new List<int>();
@@ -26,6 +24,7 @@ internal static class ClosedFrameSolid
         IReadOnlyList<int> crown = drawing.Of(frame.Crown), bed = drawing.Of(frame.Bed), uprights = drawing.Of(frame.Upright);
         Join(crown, frame.CrownJoint, frame.Crown, height);
         Join(bed, frame.BedJoint, frame.Bed, 0);
+        OtherHeights();
         foreach (int part in gussets)
             foreach (int other in crown.Concat(bed).Concat(uprights))
                 drawing.JoinWhole(part, other);
@@ -38,6 +37,7 @@ internal static class ClosedFrameSolid
         return new PressSolid(drawing.Parts, drawing.Bonds, upper, lower, drawing.Notes)
         {
             Toes = drawing.Toes,
+            Blind = drawing.Blind,
             Yields = drawing.Yields,
             Members = drawing.Members,
             Sections = (new DieSection(drawing.Of(frame.Crown), 0, 0), new DieSection(drawing.Of(frame.Bed), 0, 0)),
@@ -45,12 +45,42 @@ internal static class ClosedFrameSolid
             LowerAt = new Vector(0, 0, lower[0].At),
         };
 
+        // the rows of holes above the one that carries the bed
+        void OtherHeights()
+        {
+            if (frame.BedPins is not { } rows || frame.BedJoint is not RigPinnedJoint pin)
+                return;
+            foreach (int u in uprights)
+                for (int row = 1; row < rows.Count; row++)
+                    SolidPins.Empty(drawing, [u], pin.Diameter, Math.CopySign(half, drawing.Parts[u].Blocks[0].Middle(0)), row * rows.Pitch);
+            drawing.Note("The bed is drawn at its lowest height, the other holes are empty.");
+        }
+
+        void Pin(IReadOnlyList<int> beams, RigPinnedJoint joint, RigMember beam, double z)
+        {
+            if (joint.Fit != BeamFit.Lapped)
+                throw new SolidFaultException($"{beam.Part}: a pin is drawn where two halves clasp the upright; say 'fit: lapped' and a section in two halves");
+            foreach (int side in (int[])[-1, 1])
+                SolidPins.Add(drawing, $"{(side < 0 ? "left" : "right")} {(z > 0 ? "crown" : "bed")} pin", joint, beams,
+                    [.. uprights.Where(u => Math.Sign(drawing.Parts[u].Blocks[0].Middle(0)) == side)], side * half, z, z > 0 ? 1 : -1);
+        }
+
         void Join(IReadOnlyList<int> beams, RigJoint joint, RigMember beam, double z)
         {
+            if (joint is RigPinnedJoint pinned)
+            {
+                Pin(beams, pinned, beam, z);
+                return;
+            }
+
             foreach (int p in beams)
                 foreach (int u in uprights)
                 {
                     double x = Math.CopySign(half, drawing.Parts[u].Blocks[0].Middle(0));
+                    if (joint.Fit == BeamFit.Between)
+                        drawing.Reach(p, u, 0);
+                    else if (joint.Fit == BeamFit.Over)
+                        drawing.Reach(u, p, 2);
                     switch (joint)
                     {
                         case RigBoltedJoint bolted when joint.Fit == BeamFit.Lapped:
@@ -59,8 +89,6 @@ internal static class ClosedFrameSolid
                         case RigWeldedJoint welded:
                             drawing.Weld(p, u, welded.Weld);
                             break;
-                        case RigPinnedJoint:
-                            throw new SolidFaultException($"the pins of {beam.Part} are not drawn as solids yet");
                         default:
                             drawing.JoinWhole(p, u);
                             drawing.Note("Faces of bolted and one-piece joints are taken as one over the whole face.");

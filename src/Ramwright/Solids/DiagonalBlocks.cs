@@ -4,64 +4,127 @@ using System.Runtime.Intrinsics;
 
 namespace Ramwright.Solids;
 
-/// <summary>The inverses of the blocks on the diagonal, in columns; a way that meets no stiffness is left alone.</summary>
+/// <summary>The inverses of the blocks on the diagonal, one for each bundle of nodes, in columns; a way that meets no stiffness is left alone.</summary>
 internal sealed class DiagonalBlocks
 {
     private const double Nothing = 1e-7;
     private readonly int _size, _stride;
+    private readonly int[] _many, _at;
+    private readonly float[] _large;
 
     /// <summary>Blocks in columns, each of <see cref="_stride"/> places.</summary>
     private readonly float[] _inverse;
 
-    public DiagonalBlocks(int size, int nodes)
+    /// <summary>Makes room.</summary>
+    /// <param name="size">Movements of a node.</param>
+    /// <param name="nodes">Nodes.</param>
+    /// <param name="bundles">Which nodes stand together in a block; single ones keep their places in one array, and are worked on fast.</param>
+    public DiagonalBlocks(int size, int nodes, Bundles bundles)
     {
-        (_size, _stride) = (size, size == 3 ? 4 : Eight.Width);
+        (_size, _stride, Bundles) = (size, size == 3 ? 4 : Eight.Width, bundles);
         _inverse = new float[nodes * size * _stride];
+        _many = [.. Enumerable.Range(0, bundles.Count).Where(b => bundles.Nodes(b).Length > 1)];
+        _at = new int[bundles.Count];
+        int next = 0;
+        foreach (int b in _many)
+        {
+            _at[b] = next;
+            next = checked(next + bundles.Nodes(b).Length * bundles.Nodes(b).Length * size * _stride);
+        }
+
+        _large = new float[next];
     }
 
-    /// <summary>Takes in the block of a node: rows of eight.</summary>
-    public void Set(int node, ReadOnlySpan<double> block)
+    /// <summary>Which nodes stand together.</summary>
+    public Bundles Bundles { get; }
+
+    /// <summary>Movements of the largest bundle.</summary>
+    public const int Room = 6 * Bundles.Most;
+
+    /// <summary>Takes in the block of a bundle: square, as many rows as its nodes have movements; it is used up.</summary>
+    public void Set(int bundle, Span<double> block)
     {
-        Span<double> a = stackalloc double[36], inverse = stackalloc double[36];
-        for (int i = 0; i < _size; i++)
-            for (int j = 0; j < _size; j++)
-                a[i * _size + j] = block[i * Eight.Width + j];
-        Invert(_size, a, inverse);
-        Span<float> to = _inverse.AsSpan(node * _size * _stride, _size * _stride);
-        for (int i = 0; i < _size; i++)
-            for (int j = 0; j < _size; j++)
-                to[j * _stride + i] = (float)inverse[i * _size + j];
+        int n = Bundles.Nodes(bundle).Length, all = n * _size;
+        Span<double> inverse = new double[all * all];
+        Invert(all, block, inverse);
+        Span<float> to = n == 1 ? _inverse.AsSpan(Bundles.Nodes(bundle)[0] * _size * _stride, _size * _stride) : _large.AsSpan(_at[bundle], all * n * _stride);
+        for (int i = 0; i < all; i++)
+            for (int j = 0; j < all; j++)
+                to[j * n * _stride + i / _size * _stride + i % _size] = (float)inverse[i * all + j];
     }
 
-    /// <summary>The same in double precision, for a row of blocks: to = −by × inverse × rows.</summary>
-    public void Smooth(int node, double by, double[] rows, int count)
+    /// <summary>The same in double precision, for a row of blocks of each node of a bundle: rows = −by × inverse × rows. Nodes follow one another, each with so many blocks.</summary>
+    public void Smooth(int bundle, double by, double[] rows, int count)
     {
-        Span<double> column = stackalloc double[6];
-        ReadOnlySpan<float> d = _inverse.AsSpan(node * _size * _stride, _size * _stride);
+        int n = Bundles.Nodes(bundle).Length, all = n * _size, long1 = count * _size * Eight.Width;
+        Span<double> column = stackalloc double[Room], x = stackalloc double[Room];
+        ReadOnlySpan<float> d = n == 1 ? _inverse.AsSpan(Bundles.Nodes(bundle)[0] * _size * _stride, _size * _stride) : _large.AsSpan(_at[bundle], all * n * _stride);
         for (int e = 0; e < count; e++)
             for (int c = 0; c < 6; c++)
             {
                 column.Clear();
-                for (int j = 0; j < _size; j++)
+                for (int j = 0; j < all; j++)
                 {
-                    double x = rows[(e * _size + j) * Eight.Width + c];
-                    for (int i = 0; i < _size; i++)
-                        column[i] += d[j * _stride + i] * x;
+                    double y = rows[j / _size * long1 + (e * _size + j % _size) * Eight.Width + c];
+                    if (y == 0)
+                        continue;
+                    ReadOnlySpan<float> from = d.Slice(j * n * _stride, n * _stride);
+                    for (int m = 0, i = 0; m < n; m++)
+                        for (int k = 0; k < _size; k++, i++)
+                            column[i] += from[m * _stride + k] * y;
                 }
 
-                for (int i = 0; i < _size; i++)
-                    rows[(e * _size + i) * Eight.Width + c] = -by * column[i];
+                for (int i = 0; i < all; i++)
+                    rows[i / _size * long1 + (e * _size + i % _size) * Eight.Width + c] = -by * column[i];
             }
     }
 
     /// <summary>to = a × to + b × inverse × force; and adds that to the sum, where there is one.</summary>
-    public void Step(float a, float b, float[] force, float[] to, float[]? sum) => Shares.Run(to.Length / _stride, to.Length, (from, end) =>
+    public void Step(float a, float b, float[] force, float[] to, float[]? sum)
     {
-        if (_size == 3)
-            Threes(a, b, force, to, sum, from, end);
-        else
-            Sixes(a, b, force, to, sum, from, end);
-    });
+        // nodes of bundles have nothing on their own places, so that they get a × to only
+        Shares.Run(to.Length / _stride, to.Length, (from, end) =>
+        {
+            if (_size == 3)
+                Threes(a, b, force, to, sum, from, end);
+            else
+                Sixes(a, b, force, to, sum, from, end);
+        });
+        if (_many.Length > 0)
+            Shares.Run(_many.Length, _large.Length, (from, end) => Many(b, force, to, sum, from, end));
+    }
+
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    private void Many(float b, float[] force, float[] to, float[]? sum, int from, int end)
+    {
+        Span<Vector128<float>> got = stackalloc Vector128<float>[2 * Bundles.Most];
+        int quarters = _stride / 4;
+        for (int m = from; m < end; m++)
+        {
+            ReadOnlySpan<int> nodes = Bundles.Nodes(_many[m]);
+            int width = nodes.Length * quarters, at = _at[_many[m]];
+            got[..width].Clear();
+            ref float column = ref _large[at];
+            foreach (int node in nodes)
+                for (int c = 0; c < _size; c++)
+                {
+                    var by = Vector128.Create(force[node * _stride + c]);
+                    for (int q = 0; q < width; q++)
+                        got[q] = Vector128.MultiplyAddEstimate(Vector128.LoadUnsafe(ref column, (nuint)(4 * q)), by, got[q]);
+                    column = ref Unsafe.Add(ref column, 4 * width);
+                }
+
+            for (int i = 0; i < nodes.Length; i++)
+                for (int q = 0; q < quarters; q++)
+                {
+                    int place = nodes[i] * _stride + 4 * q;
+                    Vector128<float> add = Vector128.Create(b) * got[i * quarters + q];
+                    (Vector128.LoadUnsafe(ref to[place]) + add).StoreUnsafe(ref to[place]);
+                    if (sum is not null)
+                        (Vector128.LoadUnsafe(ref sum[place]) + add).StoreUnsafe(ref sum[place]);
+                }
+        }
+    }
 
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Threes(float a, float b, float[] force, float[] to, float[]? sum, int from, int end)
@@ -113,7 +176,7 @@ internal sealed class DiagonalBlocks
     /// <summary>Inverse of a symmetric block, zero in rows and columns that meet no stiffness of their own.</summary>
     public static void Invert(int n, Span<double> a, Span<double> inverse)
     {
-        Span<bool> dead = stackalloc bool[6];
+        Span<bool> dead = stackalloc bool[Room];
         double stiffest = 0;
         inverse.Clear();
         for (int i = 0; i < n; i++)

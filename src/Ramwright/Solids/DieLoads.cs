@@ -28,11 +28,22 @@ public sealed record SolidCase(string Name, Vector Off, Vector Push)
 }
 
 /// <summary>
-/// Forces on the nodes under a die: the force spread evenly, its moment about the middle of the face as a pressure that grows evenly across the face. The pair of forces and moments on both
-/// parts is in balance, as the parts feel the same line of force.
+/// Forces on the nodes under a die: the force spread evenly where the die stands; where its line misses the middle of the face, as work off to the front of a web does, its moment is a
+/// pressure that grows evenly across the face. The pair of forces and moments on both parts is in balance, as the parts feel the same line of force.
 /// </summary>
 internal static class DieLoads
 {
+    /// <summary>All forces of a case.</summary>
+    public static Dictionary<int, Vector> Of(PressSolid solid, SolidMesh mesh, SolidCase one)
+    {
+        (IReadOnlyList<DieFace> upper, IReadOnlyList<DieFace> lower) = solid.Pressed(one);
+        var forces = new Dictionary<int, Vector>();
+        Vector through = solid.LowerAt + one.Off;
+        Add(mesh, PressSolid.Shares(mesh, upper), one.Push, through, forces);
+        Add(mesh, PressSolid.Shares(mesh, lower), -one.Push, through, forces);
+        return forces;
+    }
+
     /// <summary>Adds them.</summary>
     /// <param name="mesh">The mesh.</param>
     /// <param name="shares">Nodes under the die and the share of each, m².</param>

@@ -23,13 +23,18 @@ internal sealed class Galerkin
         {
             MatrixRow row = rows.NewRow();
             var met = new Met(transfer.Groups);
-            for (int i = from; i < to; i++)
+            for (int b = from; b < to; b++)
             {
-                rows.Read(i, row);
                 met.Begin();
-                for (int e = 0; e < row.Count; e++)
-                    met.Slot(transfer.Group[row.Columns[e]]);
-                _start[i + 1] = met.Count;
+                foreach (int i in inverse.Bundles.Nodes(b))
+                {
+                    rows.Read(i, row);
+                    for (int e = 0; e < row.Count; e++)
+                        met.Slot(transfer.Group[row.Columns[e]]);
+                }
+
+                foreach (int i in inverse.Bundles.Nodes(b))
+                    _start[i + 1] = met.Count;
             }
         });
         for (int i = 0; i < rows.Nodes; i++)
@@ -47,7 +52,7 @@ internal sealed class Galerkin
     private const int Pieces = 8;
 
     private void Chunks(Action<int, int> each) => Shares.Each(Pieces, _rows.Nodes * 100,
-        p => each((int)((long)_rows.Nodes * p / Pieces), (int)((long)_rows.Nodes * (p + 1) / Pieces)));
+        p => each((int)((long)_inverse.Bundles.Count * p / Pieces), (int)((long)_inverse.Bundles.Count * (p + 1) / Pieces)));
 
     private void Interpolate(int from, int to)
     {
@@ -56,30 +61,37 @@ internal sealed class Galerkin
         var met = new Met(_transfer.Groups);
         var moved = new float[_numbers];
         var sum = new double[64 * _numbers];
-        for (int i = from; i < to; i++)
+        for (int b = from; b < to; b++)
         {
-            _rows.Read(i, row);
+            ReadOnlySpan<int> nodes = _inverse.Bundles.Nodes(b);
             met.Begin();
-            int count = _start[i + 1] - _start[i];
-            if (count * _numbers > sum.Length)
-                sum = new double[2 * count * _numbers];
-            Array.Clear(sum, 0, count * _numbers);
-            for (int e = 0; e < row.Count; e++)
+            int count = _start[nodes[0] + 1] - _start[nodes[0]], numbers = count * _numbers;
+            if (nodes.Length * numbers > sum.Length)
+                sum = new double[2 * nodes.Length * numbers];
+            Array.Clear(sum, 0, nodes.Length * numbers);
+            for (int n = 0; n < nodes.Length; n++)
             {
-                int slot = met.Slot(_transfer.Group[row.Columns[e]]);
-                _transfer.Block(row.Columns[e], moved);
-                Eight.Multiply(r, row.Source, row.Offsets[e], moved, 0, sum, slot * _numbers);
+                _rows.Read(nodes[n], row);
+                for (int e = 0; e < row.Count; e++)
+                {
+                    int slot = met.Slot(_transfer.Group[row.Columns[e]]);
+                    _transfer.Block(row.Columns[e], moved);
+                    Eight.Multiply(r, row.Source, row.Offsets[e], moved, 0, sum, n * numbers + slot * _numbers);
+                }
             }
 
-            _inverse.Smooth(i, _omega, sum, count);
-            int own = met.Slot(_transfer.Group[i]);
-            _transfer.Block(i, moved);
-            for (int k = 0; k < _numbers; k++)
-                sum[own * _numbers + k] += moved[k];
-            for (int s = 0; s < count; s++)
-                _groups[_start[i] + s] = met.Order[s];
-            for (int k = 0; k < count * _numbers; k++)
-                _blocks[_start[i] * _numbers + k] = (float)sum[k];
+            _inverse.Smooth(b, _omega, sum, count);
+            for (int n = 0; n < nodes.Length; n++)
+            {
+                int i = nodes[n], own = met.Slot(_transfer.Group[i]);
+                _transfer.Block(i, moved);
+                for (int k = 0; k < _numbers; k++)
+                    sum[n * numbers + own * _numbers + k] += moved[k];
+                for (int s = 0; s < count; s++)
+                    _groups[_start[i] + s] = met.Order[s];
+                for (int k = 0; k < numbers; k++)
+                    _blocks[_start[i] * _numbers + k] = (float)sum[n * numbers + k];
+            }
         }
     }
 

@@ -30,9 +30,9 @@ internal sealed class Hierarchy
         while (true)
         {
             stop.ThrowIfCancellationRequested();
-            DiagonalBlocks inverse = DiagonalOf(rows);
+            DiagonalBlocks inverse = DiagonalOf(rows, rows is BlockRows ? Bundles.Single(rows.Nodes) : Bundles.Of(mesh));
             var level = new Level(matrix, inverse, rows.Nodes * (rows.Size == 3 ? 4 : Eight.Width));
-            Aggregation groups = Aggregation.Of(places, rows is BlockRows b ? NeighboursOf(b) : NeighboursOf(mesh));
+            Aggregation groups = Aggregation.Of(places, rows is BlockRows b ? NeighboursOf(b) : NeighboursOf(mesh), inverse.Bundles, rows is BlockRows);
             places = groups.Next;
             var transfer = new Transfer(groups, rows.Size, at, length, stands);
             level.Transfer = transfer;
@@ -73,18 +73,28 @@ internal sealed class Hierarchy
             _levels[level].Turns(Again, force, movement, (f, u) => Turn(level + 1, f, u), _between[level].Above, _between[level].Below);
     }
 
-    private static DiagonalBlocks DiagonalOf(IMatrixRows rows)
+    private static DiagonalBlocks DiagonalOf(IMatrixRows rows, Bundles bundles)
     {
-        var inverse = new DiagonalBlocks(rows.Size, rows.Nodes);
+        (int size, var inverse) = (rows.Size, new DiagonalBlocks(rows.Size, rows.Nodes, bundles));
         Shares.Each(8, rows.Nodes * 100, p =>
         {
             MatrixRow row = rows.NewRow();
-            for (int i = (int)((long)rows.Nodes * p / 8); i < (int)((long)rows.Nodes * (p + 1) / 8); i++)
+            for (int b = (int)((long)bundles.Count * p / 8); b < (int)((long)bundles.Count * (p + 1) / 8); b++)
             {
-                rows.Read(i, row);
-                for (int e = 0; e < row.Count; e++)
-                    if (row.Columns[e] == i)
-                        inverse.Set(i, row.Source.AsSpan(row.Offsets[e], rows.Size * Eight.Width));
+                ReadOnlySpan<int> nodes = bundles.Nodes(b);
+                int all = nodes.Length * size;
+                var block = new double[all * all];
+                for (int n = 0; n < nodes.Length; n++)
+                {
+                    rows.Read(nodes[n], row);
+                    for (int e = 0; e < row.Count; e++)
+                        if (nodes.BinarySearch(row.Columns[e]) is >= 0 and int other)
+                            for (int i = 0; i < size; i++)
+                                for (int j = 0; j < size; j++)
+                                    block[(n * size + i) * all + other * size + j] = row.Source[row.Offsets[e] + Eight.Width * i + j];
+                }
+
+                inverse.Set(b, block);
             }
         });
         return inverse;

@@ -57,6 +57,8 @@ internal static class OpenFrontSolid
         void Join(int arm, int column)
         {
             string name = $"{drawing.Parts[arm].Name} joint";
+            if (!slotted)
+                drawing.Reach(arm, column, 1);
             switch (frame.ArmJoint)
             {
                 case RigSlottedJoint slot:
@@ -73,7 +75,7 @@ internal static class OpenFrontSolid
                         Toe(weld.Weld);
                     break;
                 case RigPinnedJoint:
-                    throw new SolidFaultException($"the pin of the {name} is not drawn as a solid yet");
+                    throw new SolidFaultException($"an arm on a single pin swings: the {name} cannot be drawn as a solid");
                 default:
                     drawing.JoinWhole(arm, column);
                     drawing.Note("Faces of bolted and one-piece joints are taken as one over the whole face.");

@@ -9,7 +9,30 @@ namespace Ramwright.Solids;
 /// <param name="Part">Number of the part.</param>
 /// <param name="At">Height of the face, m.</param>
 /// <param name="On">Where on it; each box says where across and deep.</param>
-public sealed record DieFace(int Part, double At, IReadOnlyList<Cuboid> On);
+public sealed record DieFace(int Part, double At, IReadOnlyList<Cuboid> On)
+{
+    /// <summary>A die that hangs over an edge by more than this share of its width is left in the middle, with a moment.</summary>
+    private const double LeastOnSteel = 0.6;
+
+    /// <summary>Axes, 0 and 1, along which the die may be set aside on its part: along a beam, not off its web.</summary>
+    public IReadOnlyList<int> Free { get; init; } = [];
+
+    /// <summary>The same, set aside, and cut off where the steel ends.</summary>
+    internal DieFace Aside(Vector off, SolidPart part)
+    {
+        DieFace moved = this;
+        foreach (int axis in Free)
+        {
+            double by = axis == 0 ? off.X : off.Y;
+            (double from, double to) = (part.Blocks.Min(b => b.From(axis)), part.Blocks.Max(b => b.To(axis)));
+            Cuboid[] on = [.. moved.On.Select(b => b.With(axis, Math.Max(from, b.From(axis) + by), Math.Min(to, b.To(axis) + by)))];
+            if (by != 0 && on.Zip(moved.On).All(p => p.First.Along(axis) >= LeastOnSteel * p.Second.Along(axis)))
+                moved = moved with { On = on };
+        }
+
+        return moved;
+    }
+}
 
 /// <summary>A section of a member: the parts that it is of, the axis along it and where it is, m.</summary>
 public sealed record DieSection(IReadOnlyList<int> Parts, int Axis, double At)
@@ -57,6 +80,16 @@ public sealed record PressSolid(IReadOnlyList<SolidPart> Parts, IReadOnlyList<Bo
     /// <summary>The section of the upper part that stands behind its die, and that of the lower: how far they turn is how far the dies open out of parallel.</summary>
     public required (DieSection Upper, DieSection Lower) Sections { get; init; }
 
+    /// <summary>Where stress means nothing, as parts are held there on less than they really bear on: it is not looked at for the weakest place.</summary>
+    public IReadOnlyList<Cuboid> Blind { get; init; } = [];
+
+    /// <summary>Load cases whose dies the cells are to follow, besides the centred one.</summary>
+    public IReadOnlyList<SolidCase> Cases { get; init; } = [];
+
+    /// <summary>Where a case presses: work that stands off presses where it stands, as far as there is steel, and the ram's reaction above it.</summary>
+    internal (IReadOnlyList<DieFace> Upper, IReadOnlyList<DieFace> Lower) Pressed(SolidCase one) =>
+        ([.. Upper.Select(f => f.Aside(one.Off, Parts[f.Part]))], [.. Lower.Select(f => f.Aside(one.Off, Parts[f.Part]))]);
+
     /// <summary>Draws a press's frame up.</summary>
     /// <exception cref="SolidFaultException">A frame that cannot be drawn, with the part named.</exception>
     public static PressSolid Of(Rig rig)
@@ -67,7 +100,8 @@ public sealed record PressSolid(IReadOnlyList<SolidPart> Parts, IReadOnlyList<Bo
             RigClosedFrame closed => ClosedFrameSolid.Of(closed, rig),
             RigOpenFrontFrame open => OpenFrontSolid.Of(open, rig),
             RigTieRodFrame rods => TieRodSolid.Of(rods, rig),
-            _ => throw new SolidFaultException("a frame given by points and bars has no outlines: it cannot be drawn as a solid; describe it as closed, open-front or tie-rod"),
+            RigFreeFrame free => FreeSolid.Of(free, rig),
+            _ => throw new SolidFaultException($"{rig.Frame.GetType().Name} is not drawn as a solid"),
         };
     }
 
@@ -75,9 +109,11 @@ public sealed record PressSolid(IReadOnlyList<SolidPart> Parts, IReadOnlyList<Bo
     /// <param name="cells">How long they may be.</param>
     public SolidMesh Mesh(CellSizes cells)
     {
-        IEnumerable<Cuboid> dies = Upper.Concat(Lower).SelectMany(f => f.On.Select(b => b with { Z0 = f.At, Z1 = f.At }));
-        IEnumerable<Cuboid> sections = ((DieSection[])[Sections.Upper, Sections.Lower]).Where(d => d.Parts.Count > 0).Select(d => Cuboid.Everywhere.With(d.Axis, d.At, d.At));
-        return SolidMesh.Of(Parts, Bonds, cells, [.. dies, .. sections, .. Toes.SelectMany(t => t.Lines)]);
+        Cuboid[] exact = [.. ((DieSection[])[Sections.Upper, Sections.Lower]).Where(d => d.Parts.Count > 0).Select(d => Cuboid.Everywhere.With(d.Axis, d.At, d.At)), .. Toes.SelectMany(t => t.Lines)];
+        var lines = new FaceLines(Parts, exact);
+        Bond[] bonds = [.. Bonds.Select(b => b with { Where = lines.Laid(b.Where) })];
+        IEnumerable<Cuboid> dies = Cases.Select(Pressed).Prepend((Upper, Lower)).SelectMany(p => p.Upper.Concat(p.Lower)).SelectMany(f => f.On.Select(b => b with { Z0 = f.At, Z1 = f.At }));
+        return SolidMesh.Of(Parts, bonds, cells, [.. exact, .. dies.Distinct().Select(lines.Laid)]);
     }
 
     /// <summary>Cells of a size that suits the whole, m: some hundred thousand unknowns, a matter of seconds.</summary>

@@ -38,6 +38,10 @@ public sealed record SolidCaseAnswer(
 /// <param name="Beams">What the beams give, by case.</param>
 public sealed record SolidCheck(PressSolid Solid, IReadOnlyList<SolidCaseAnswer> Cases, FrameResponse Beams)
 {
+    /// <summary>How often, and by how much shorter, cells are tried where an answer is not found.</summary>
+    private const int Again = 2;
+    private const double Shorter = 1.4;
+
     /// <summary>Springs at the joints from local solids; null where they are not found this way.</summary>
     public RigSprings? Springs { get; init; }
 
@@ -63,10 +67,10 @@ public sealed record SolidCheck(PressSolid Solid, IReadOnlyList<SolidCaseAnswer>
         Rig rig, double? cell = null, bool all = false, Action<SolidProgress>? progress = null, JointBook? book = null, CancellationToken stop = default)
     {
         ArgumentNullException.ThrowIfNull(rig);
-        PressSolid solid = PressSolid.Of(rig);
-        CellSizes fine = cell is { } c ? new CellSizes(c, 2 * c) : solid.Usual;
         IReadOnlyList<SolidCase> cases = all ? SolidCase.Of(rig.Loading) : [SolidCase.Centred];
-        List<SolidSolution> coarse = Solve(solid, fine.Over(0.5), cases, Part(progress, "coarser grid", 0, 0.25), stop);
+        PressSolid solid = PressSolid.Of(rig) with { Cases = [.. cases.Skip(1)] };
+        CellSizes fine = cell is { } c ? new CellSizes(c, 2 * c) : solid.Usual;
+        List<SolidSolution> coarse = SolveOn(solid, ref fine, 0.5, cases, Part(progress, "coarser grid", 0, 0.25), stop);
         GridAnswer[] rough = [.. coarse.Select(s => Answer(solid, s))];
         List<SolidSolution> solutions = Solve(solid, fine, cases, Part(progress, "finer grid", 0.25, 1), stop);
         (RigSprings? springs, string? missing) = OfJoints(rig, book ?? new JointBook(), stop);
@@ -93,6 +97,20 @@ public sealed record SolidCheck(PressSolid Solid, IReadOnlyList<SolidCaseAnswer>
         }
     }
 
+    // a grid that cannot be solved is tried again with shorter cells, before the reader is asked for them
+    private static List<SolidSolution> SolveOn(PressSolid solid, ref CellSizes cells, double over, IReadOnlyList<SolidCase> cases, Action<double>? progress, CancellationToken stop)
+    {
+        for (int again = 0; ; again++)
+            try
+            {
+                return Solve(solid, cells.Over(over), cases, progress, stop);
+            }
+            catch (SolidUnsolvedException) when (again < Again)
+            {
+                cells = cells.Over(Shorter);
+            }
+    }
+
     private static List<SolidSolution> Solve(PressSolid solid, CellSizes cells, IReadOnlyList<SolidCase> cases, Action<double>? progress, CancellationToken stop)
     {
         SolidMesh mesh = solid.Mesh(cells);
@@ -100,14 +118,10 @@ public sealed record SolidCheck(PressSolid Solid, IReadOnlyList<SolidCaseAnswer>
         progress?.Invoke(0.1);
         var solver = new SolidSolver(mesh, null, null, stop);
         progress?.Invoke(0.5);
-        Dictionary<int, double> upper = PressSolid.Shares(mesh, solid.Upper), lower = PressSolid.Shares(mesh, solid.Lower);
         var solutions = new List<SolidSolution>();
         foreach (SolidCase one in cases)
         {
-            var forces = new Dictionary<int, Vector>();
-            Vector through = solid.LowerAt + one.Off;
-            DieLoads.Add(mesh, upper, one.Push, through, forces);
-            DieLoads.Add(mesh, lower, -one.Push, through, forces);
+            Dictionary<int, Vector> forces = DieLoads.Of(solid, mesh, one);
             double done = solutions.Count;
             solutions.Add(solver.Solve(forces, progress: p => progress?.Invoke(0.5 + 0.5 * (done + p.Share) / cases.Count), stop: stop));
         }

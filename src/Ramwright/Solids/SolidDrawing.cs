@@ -19,6 +19,7 @@ internal sealed class SolidDrawing
     public IReadOnlyList<SolidPart> Parts => _parts;
     public IReadOnlyList<Bond> Bonds => _bonds;
     public IReadOnlyList<WeldToe> Toes => _toes;
+    public List<Cuboid> Blind { get; } = [];
     public IReadOnlyList<RigMember?> Members => [.. _pieces.Select(p => p?.Piece is GussetPlate ? null : p?.Piece.Member)];
     public IReadOnlyList<double?> Yields => [.. _pieces.Select((p, i) => p?.Piece.Member.Fy ?? (_yields.TryGetValue(i, out double fy) ? fy : null))];
     public IReadOnlyList<string> Notes => [.. _notes];
@@ -59,6 +60,18 @@ internal sealed class SolidDrawing
 
     /// <summary>Numbers of the parts that are of a member.</summary>
     public IReadOnlyList<int> Of(RigMember member) => [.. Enumerable.Range(0, _parts.Count).Where(i => _pieces[i]?.Piece is { } p && p is not GussetPlate && p.Member == member)];
+
+    /// <summary>Lengthens a part that butts on another along an axis up to the face that is drawn: a round tube, drawn square, is less deep.</summary>
+    public void Reach(int part, int other, int axis)
+    {
+        (double from, double to) = (_parts[part].Blocks.Min(b => b.From(axis)), _parts[part].Blocks.Max(b => b.To(axis)));
+        (double low, double high) = (_parts[other].Blocks.Min(b => b.From(axis)), _parts[other].Blocks.Max(b => b.To(axis)));
+        Cuboid Long(Cuboid b) => low > to + GridPlanes.Same && b.To(axis) == to ? b.With(axis, b.From(axis), low)
+            : from > high + GridPlanes.Same && b.From(axis) == from ? b.With(axis, high, b.To(axis)) : b;
+        _parts[part] = _parts[part] with { Blocks = [.. _parts[part].Blocks.Select(Long)] };
+        if (_pieces[part] is { } piece)
+            _pieces[part] = (piece.Piece, [.. piece.Boxes.Select(b => (Long(b.Box), b.IsWeb))]);
+    }
 
     /// <summary>Joins two parts wherever they touch.</summary>
     public void JoinWhole(int a, int b)
@@ -147,9 +160,11 @@ internal sealed class SolidDrawing
     /// <summary>
     /// Where a die presses a member: on the webs of a single part; on a plate that lies across where there is one, or where there are two halves, which nothing else would tie there.
     /// </summary>
-    public IReadOnlyList<DieFace> Die(RigMember member, int inward, Cuboid under, RigBolster? bolster, string name, int along = 0)
+    public IReadOnlyList<DieFace> Die(RigMember member, int inward, Cuboid under, RigBolster? bolster, string name, int along = 0) => Die(Of(member), inward, under, bolster, name, along);
+
+    /// <summary>The same of the parts of a member.</summary>
+    public IReadOnlyList<DieFace> Die(IReadOnlyList<int> parts, int inward, Cuboid under, RigBolster? bolster, string name, int along = 0)
     {
-        IReadOnlyList<int> parts = Of(member);
         (double bottom, double top) = (parts.Min(p => _parts[p].Blocks.Min(b => b.Z0)), parts.Max(p => _parts[p].Blocks.Max(b => b.Z1)));
         double face = inward > 0 ? top : bottom;
         if (bolster is null && parts.Count == 1)
@@ -158,7 +173,7 @@ internal sealed class SolidDrawing
             Cuboid[] webs = [.. _pieces[parts[0]]!.Value.Boxes.Where(b => b.IsWeb && b.Box.Along(2) > (top - bottom) / 2)
                 .Select(b => b.Box.And(under)).Where(b => b.X1 > b.X0 && b.Y1 > b.Y0)
                 .Select(b => b with { Z0 = double.NegativeInfinity, Z1 = double.PositiveInfinity })];
-            return [new DieFace(parts[0], face, webs.Length > 0 ? webs : [under])];
+            return [new DieFace(parts[0], face, webs.Length > 0 ? webs : [under]) { Free = Free(under) }];
         }
 
         double thick = bolster?.Thickness ?? UsualBolster;
@@ -177,7 +192,10 @@ internal sealed class SolidDrawing
         foreach (int p in parts)
             JoinWhole(pad, p);
         if (bolster is null)
-            Note($"The halves of {member.Part} are taken as tied by a plate {Readout.Text(thick, Dimension.Length)} thick where the die presses.");
-        return [new DieFace(pad, at, [plate.And(under)])];
+            Note($"The halves of {_pieces[parts[0]]!.Value.Piece.Member.Part} are taken as tied by a plate {Readout.Text(thick, Dimension.Length)} thick where the die presses.");
+        return [new DieFace(pad, at, [plate.And(under)]) { Free = Free(under) }];
     }
+
+    // along an axis on which the die ends it can be set aside
+    private static int[] Free(Cuboid under) => [.. Enumerable.Range(0, 2).Where(axis => double.IsFinite(under.Along(axis)))];
 }

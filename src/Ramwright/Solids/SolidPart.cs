@@ -20,7 +20,7 @@ public sealed record SolidPart(string Name, IReadOnlyList<Cuboid> Blocks)
 public readonly record struct Bond(int A, int B, Cuboid Where);
 
 /// <summary>A solid that cannot be meshed or held as it was described; the message names the part.</summary>
-public sealed class SolidFaultException : Exception
+public class SolidFaultException : Exception
 {
     /// <summary>Says what is wrong.</summary>
     public SolidFaultException(string message) : base(message) { }
@@ -28,4 +28,15 @@ public sealed class SolidFaultException : Exception
     public SolidFaultException(string message, Exception inner) : base(message, inner) { }
     /// <summary>Says nothing.</summary>
     public SolidFaultException() { }
+}
+
+/// <summary>A grid on which the iteration does not close in; one of other cells may do.</summary>
+public sealed class SolidUnsolvedException : SolidFaultException
+{
+    /// <summary>Says what is wrong.</summary>
+    public SolidUnsolvedException(string message) : base(message) { }
+    /// <summary>Says what is wrong.</summary>
+    public SolidUnsolvedException(string message, Exception inner) : base(message, inner) { }
+    /// <summary>Says nothing.</summary>
+    public SolidUnsolvedException() { }
 }

@@ -30,11 +30,13 @@ public sealed record SolidPlace(string Part, Vector At, int Cell, double Mean, d
         Solids.Shares.Run(mesh.CellCount, mesh.CellCount * 50, (from, to) =>
         {
             for (int c = from; c < to; c++)
-                used[c] = (solid.Yields.ElementAtOrDefault(mesh.PartOf(c)) is { } fy ? solution.Stress(c).Equivalent / fy : 0, c);
+                used[c] = (solid.Yields.ElementAtOrDefault(mesh.PartOf(c)) is { } fy && !IsBlind(solid, mesh.CellBox(c)) ? solution.Stress(c).Equivalent / fy : 0, c);
         });
         Array.Sort(used, (a, b) => b.Share != a.Share ? b.Share.CompareTo(a.Share) : a.Cell.CompareTo(b.Cell));
         return used.Take(Looked).Where(u => u.Share > 0).Select(u => Lump(solid, solution, u.Cell)).MinBy(p => p.GivesAt);
     }
+
+    private static bool IsBlind(PressSolid solid, Cuboid cell) => solid.Blind.Any(b => b.Holds(cell.Middle(0), cell.Middle(1), cell.Middle(2)));
 
     private static SolidPlace Lump(PressSolid solid, SolidSolution solution, int cell)
     {

@@ -109,7 +109,7 @@ public sealed class SolidSolver
         for (int attempt = 0; convergence is null; attempt++)
         {
             if (attempt == Attempts)
-                throw new SolidFaultException("the frame could not be solved on this grid: try shorter cells");
+                throw new SolidUnsolvedException(Stubborn());
             if (attempt > 0)
                 _hierarchy.Stiffen();
             convergence = ConjugateGradients.Solve(_cells.Apply, _hierarchy.Apply, [.. force], movement, wanted,
@@ -120,6 +120,15 @@ public sealed class SolidSolver
         return new SolidSolution(Mesh, movement) { Convergence = convergence, Reaction = Reaction(movement, forces), OutOfBalance = loose };
     }
 
+    // what is most slender beside its cells is what single precision loses
+    private string Stubborn()
+    {
+        double Slender(SolidPart p) => p.Blocks.Max(b => Math.Max(b.Along(0), Math.Max(b.Along(1), b.Along(2))) / Math.Min(b.Along(0), Math.Min(b.Along(1), b.Along(2))));
+        SolidPart most = Mesh.Parts.MaxBy(Slender)!;
+        return $"the frame could not be solved on this grid. {most.Name} is {Slender(most):0} times as long as it is thick: so slender a part carries as a beam does, keep to the beams' figures; "
+            + "or give --cell another length";
+    }
+
     // which part the body is, or is part of
     private string Loose(int body)
     {
@@ -127,7 +136,8 @@ public sealed class SolidSolver
         for (int c = 0; c < Mesh.CellCount; c++)
             if (Mesh.Body[Mesh.NodesOf(c)[0]] == body)
                 parts.Add(Mesh.PartOf(c));
-        string names = string.Join(" and ", parts.Select(p => Mesh.Parts[p].Name));
+        string[] all = [.. parts.Select(p => Mesh.Parts[p].Name)];
+        string names = all.Length > 1 ? $"{string.Join(", ", all[..^1])} and {all[^1]}" : all[0];
         return $"{names} {(parts.Count > 1 ? "are" : "is")} pressed but held by nothing: no face of {(parts.Count > 1 ? "theirs" : "its own")} is joined to the rest. "
             + "Parts that touch along an edge only, or stand apart, are not joined; bring faces together, or weld them.";
     }

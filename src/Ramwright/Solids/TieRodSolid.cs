@@ -13,7 +13,6 @@ namespace Ramwright.Solids;
 internal static class TieRodSolid
 {
     private const double Rim = 0.015;
-    private static readonly double Square = Math.Sqrt(Math.PI) / 2;
 
     public static PressSolid Of(RigTieRodFrame frame, Rig rig)
     {
@@ -28,46 +27,16 @@ internal static class TieRodSolid
             bool high = drawing.Parts[part].Blocks[0].Middle(2) > height / 2;
             if ((high ? frame.CrownPlate : frame.BedPlate) is { Hole: > 0 } plate)
             {
-                double s = plate.Hole * Square / 2;
+                double s = plate.Hole * RodEnds.Square;
                 drawing.Cut(part, [Cuboid.Everywhere with { X0 = -s, X1 = s, Y0 = -s, Y1 = s }]);
                 drawing.Note("Round holes are drawn square, with the same area.");
             }
         }
 
-        RigTieRod rod = frame.Rod;
-        double d = rod.StressDiameter, D = rod.Thread.D, hole = ScrewThread.UsualHole(D) * Square / 2, nut = RodJoint.WasherFace * D * Square / 2;
-        bool clamped = rod.Seat == RodSeat.Nut && rod.PreloadLeast > 0;
-        double[] depths = frame.RodsDeep > 0 ? [-frame.RodsDeep / 2, frame.RodsDeep / 2] : [0];
         foreach (int side in (int[])[-1, 1])
-            foreach (double y in depths)
-            {
-                double x = side * frame.RodsAcross / 2;
-                Cuboid Round(double across, double deep, double from, double to) => new(x - across, x + across, y - deep, y + deep, from, to);
-                string where = $"{(side < 0 ? "left" : "right")}{(y < 0 ? " front" : y > 0 ? " back" : "")} tie rod";
-                var blocks = new List<Cuboid> { Round(nut, nut, top, top + rod.NutHeight), Round(nut, nut, foot - rod.NutHeight, foot) };
-                (double low, double high) = (b.Top + rod.FreeThread, height - c.Bottom - rod.FreeThread);
-                if (rod.Shank is { } shank && shank < hole * 2 && high - low > D)
-                    blocks.AddRange([Bar(d, foot, low), Bar(shank, low, high), Bar(d, high, top)]);
-                else
-                    blocks.Add(Bar(d, foot, top));
-                Cuboid Bar(double size, double from, double to) => Round(size * Math.Sqrt(3) / 4, Math.PI * size / (4 * Math.Sqrt(3)), from, to);
-                if (clamped)
-                    blocks.AddRange([Round(nut, nut, b.Top, b.Top + rod.NutHeight), Round(nut, nut, height - c.Bottom - rod.NutHeight, height - c.Bottom)]);
-                int bar = drawing.Add(where, rod.Proof, blocks);
-                foreach (int part in ends)
-                {
-                    drawing.Cut(part, [Round(hole, hole, double.NegativeInfinity, double.PositiveInfinity)]);
-                    bool above = drawing.Parts[part].Blocks[0].Middle(2) > height / 2;
-                    drawing.JoinIn(bar, part, Cuboid.Everywhere with { Z0 = above ? top : foot, Z1 = above ? top : foot });
-                    double inner = above ? height - c.Bottom : b.Top;
-                    if (clamped)
-                        drawing.JoinIn(bar, part, Cuboid.Everywhere with { Z0 = inner, Z1 = inner });
-                }
-            }
-
-        drawing.Note(clamped
-            ? "Rods are drawn four-sided; crown and bed are clamped between nuts whose preload is taken to last: outer and inner nuts are one with the faces they stand on."
-            : "Rods are drawn four-sided and without preload, held by their outer nuts; inner nuts, sleeves and washers are left out.");
+            foreach (double y in frame.RodsDeep > 0 ? [-frame.RodsDeep / 2, frame.RodsDeep / 2] : (double[])[0])
+                Rod(drawing, frame, rig, ends, $"{(side < 0 ? "left" : "right")}{(y < 0 ? " front" : y > 0 ? " back" : "")}", new RodEnds(frame.Rod, side * frame.RodsAcross / 2, y),
+                    (foot, b.Top, height - c.Bottom, top));
         IReadOnlyList<DieFace> upper = drawing.Die(frame.Crown, -1, Under(frame.CrownPlate), null, "plate under the crown"), lower = drawing.Die(frame.Bed, 1, Under(frame.BedPlate), frame.Bolster, "bolster");
         return new PressSolid(drawing.Parts, drawing.Bonds, upper, lower, drawing.Notes)
         {
@@ -81,11 +50,73 @@ internal static class TieRodSolid
         // a die that is smaller than the hole under it presses on the hole's edge
         Cuboid Under(RigEndPlate? plate)
         {
-            double hole = (plate?.Hole ?? 0) * Square / 2, least = hole > 0 ? hole + Rim : 0;
+            double hole = (plate?.Hole ?? 0) * RodEnds.Square, least = hole > 0 ? hole + Rim : 0;
             double die = Math.Max(Math.Max(frame.DieWidth, 0.02) / 2, least), deep = frame.DieDepth > 0 ? Math.Max(frame.DieDepth / 2, least) : double.PositiveInfinity;
             if (least > frame.DieWidth / 2)
                 drawing.Note($"A die over a hole that is larger presses on a rim {Readout.Text(Rim, Dimension.Length)} wide round it.");
             return Cuboid.Everywhere with { X0 = -die, X1 = die, Y0 = -deep, Y1 = deep };
         }
+    }
+
+    // from the bed's underside and upper face to the crown's underside and upper face
+    private static void Rod(SolidDrawing drawing, RigTieRodFrame frame, Rig rig, int[] ends, string where, RodEnds at, (double Foot, double Bed, double Crown, double Top) faces)
+    {
+        RigTieRod rod = frame.Rod;
+        double d = rod.StressDiameter, hole = at.Hole, top = faces.Top + at.Washer, foot = faces.Foot - at.Washer;
+        bool clamped = rod.Seat != RodSeat.Sleeve && rod.PreloadLeast > 0, sleeved = rod.Seat == RodSeat.Sleeve && TieRodPlan.HoldsClosed(frame, RodStiffness.Of(frame), rig.Wanted);
+        var blocks = new List<Cuboid> { at.NutOn(top, 1), at.NutOn(foot, -1) };
+        (double low, double high) = (faces.Bed + rod.FreeThread, faces.Crown - rod.FreeThread);
+        if (rod.Shank is { } shank && shank < hole * 2 && high - low > rod.Thread.D)
+            blocks.AddRange([at.Bar(d, foot, low), at.Bar(shank, low, high), at.Bar(d, high, top)]);
+        else
+            blocks.Add(at.Bar(d, foot, top));
+        if (clamped)
+            blocks.AddRange([at.NutOn(faces.Bed, 1), at.NutOn(faces.Crown, -1)]);
+        int bar = drawing.Add($"{where} tie rod", rod.Proof, blocks);
+        foreach (int part in ends)
+        {
+            drawing.Cut(part, [at.Block(hole, double.NegativeInfinity, double.PositiveInfinity)]);
+            bool above = drawing.Parts[part].Blocks[0].Middle(2) > (faces.Bed + faces.Crown) / 2;
+            (double outer, double inner, int outward) = above ? (faces.Top, faces.Crown, 1) : (faces.Foot, faces.Bed, -1);
+            if (rod.Washer is { } washer)
+                UnderNut(drawing, $"washer of {where} tie rod, {(above ? "above" : "below")}", washer, at, bar, part, outer, outward);
+            else
+                drawing.JoinIn(bar, part, Cuboid.Everywhere with { Z0 = outer, Z1 = outer });
+            if (clamped)
+                drawing.JoinIn(bar, part, Cuboid.Everywhere with { Z0 = inner, Z1 = inner });
+        }
+
+        if (sleeved)
+        {
+            int sleeve = drawing.Add($"{where} sleeve", at.Sleeve(new CircularHollow(rod.SleeveOutside, (rod.SleeveOutside - rod.SleeveInside) / 2, false) { Name = "sleeve", Source = SectionText.AsGiven }, faces.Bed, faces.Crown));
+            foreach (int part in ends)
+                drawing.JoinWhole(sleeve, part);
+        }
+
+        drawing.Note("Rods are drawn four-sided; their outer nuts are one with the faces they stand on.");
+        drawing.Note((rod.Seat, rod.PreloadLeast > 0) switch
+        {
+            (RodSeat.Sleeve, _) when sleeved => "Preload holds crown and bed on the sleeves at the wanted force, so that they are one; sleeves are drawn square, with the same area and stiffness in bending.",
+            (RodSeat.Sleeve, true) => "The preload does not last to the wanted force: crown and bed lift off their sleeves, which are left out, as they then carry nothing.",
+            (RodSeat.Sleeve, false) => "Without preload the sleeves carry nothing and are left out.",
+            (_, true) => "Crown and bed are clamped on the rods by a preload that is taken to last: inner nuts, or shoulders drawn as large, are one with the faces they stand on.",
+            _ => "Rods are without preload, held by their outer nuts; inner nuts or shoulders are left out.",
+        });
+    }
+
+    // one washer for each end, though it may stand on both halves of a pair
+    private static void UnderNut(SolidDrawing drawing, string name, RigRodWasher washer, RodEnds at, int bar, int part, double face, int outward)
+    {
+        int disc = Enumerable.Range(0, drawing.Parts.Count).FirstOrDefault(i => drawing.Parts[i].Name == name, -1);
+        if (disc < 0)
+        {
+            disc = drawing.Add(name, washer.Steel.Fy(washer.Thickness), [at.WasherOn(face, outward)]);
+            drawing.Cut(disc, [at.Block(at.Hole, double.NegativeInfinity, double.PositiveInfinity)]);
+            double nut = face + outward * washer.Thickness;
+            drawing.JoinIn(bar, disc, Cuboid.Everywhere with { Z0 = nut, Z1 = nut });
+            drawing.Note("Washers are drawn square, with the same area, and are one with nut and face: they do not lift at their edges.");
+        }
+
+        drawing.JoinIn(disc, part, Cuboid.Everywhere with { Z0 = face, Z1 = face });
     }
 }

@@ -40,14 +40,25 @@ public sealed class BrickMesh
         IReadOnlyList<(int Body, Cuboid Box)> blocks, IReadOnlyList<(int Body, Cuboid Box)> cuts, IReadOnlyList<Bond> bonds,
         IReadOnlyList<Cuboid> lines, double fine, double coarse, bool middles = true)
     {
-        _middles = middles;
         int[] bodies = [.. blocks.Select(b => b.Body).Distinct().Order()];
         int Number(int body) => Array.IndexOf(bodies, body);
         SolidPart[] parts = [.. bodies.Select(body => new SolidPart($"body {body}", [.. blocks.Where(b => b.Body == body).Select(b => b.Box)])
         {
             Cuts = [.. cuts.Where(c => c.Body == body).Select(c => c.Box)],
         })];
-        Mesh = SolidMesh.Of(parts, [.. bonds.Select(b => new Bond(Number(b.A), Number(b.B), b.Where))], new CellSizes(fine, coarse), lines);
+        (Mesh, _middles) = (SolidMesh.Of(parts, [.. bonds.Select(b => new Bond(Number(b.A), Number(b.B), b.Where))], new CellSizes(fine, coarse), lines), middles);
+        Bricks = Cut(bodies);
+    }
+
+    /// <summary>A mesh that is cut up already; corners only.</summary>
+    public BrickMesh(SolidMesh mesh)
+    {
+        Mesh = mesh ?? throw new ArgumentNullException(nameof(mesh));
+        Bricks = Cut([.. Enumerable.Range(0, mesh.Parts.Count)]);
+    }
+
+    private Brick[] Cut(int[] bodies)
+    {
         for (int i = 0; i < Mesh.NodeCount; i++)
             _places.Add((Mesh.At(i).X, Mesh.At(i).Y, Mesh.At(i).Z));
 
@@ -66,10 +77,10 @@ public sealed class BrickMesh
         for (int c = 0; c < bricks.Length; c++)
         {
             int[] own = Mesh.NodesOf(c).ToArray(), n = [.. Corner.Select(k => own[k])];
-            bricks[c] = new Brick(bodies[Mesh.PartOf(c)], Mesh.CellBox(c), middles ? [.. n, .. Edges.Select(e => Middle(n[e.A], n[e.B]))] : n);
+            bricks[c] = new Brick(bodies[Mesh.PartOf(c)], Mesh.CellBox(c), _middles ? [.. n, .. Edges.Select(e => Middle(n[e.A], n[e.B]))] : n);
         }
 
-        Bricks = bricks;
+        return bricks;
     }
 
     /// <summary>

@@ -55,6 +55,18 @@ public static class SolidsPage
             Line($"| {id} | {g[0].Unknowns}, {g[1].Unknowns}, {g[2].Unknowns} | {g[0].Opening * 1e9:F3} | {g[1].Opening * 1e9:F3} | {g[2].Opening * 1e9:F3} | {(g[1].Opening - g[0].Opening) / (g[2].Opening - g[1].Opening):F1} | {early * 1e9:F3} | {last * 1e9:F3} | {refined * 1e9:F3} | {Off(early, refined)}, {Off(last, refined)} |");
         }
 
+        Line($"\n### Pins, washers, sleeves, points and bars, and work to one side\n");
+        Line($"As `ramwright solid` draws them. CalculiX has the same coarse grid, with C3D8I bricks; the opening from two finer grids is held against the beams. Under work to one side the");
+        Line($"opening is still that in the middle, and the turn, in nrad for each newton, that of the whole sections in the middle.\n");
+        Line($"| id | frame | unknowns, turns of the solver | opening | CalculiX | from two grids | beams | difference |");
+        Line($"|---|---|---:|---:|---:|---:|---:|---:|");
+        foreach (DrawnTable.Row r in DrawnTable.Committed)
+            Line($"| {r.Id} | {Drawn.All.Single(d => d.Id == r.Id).Words} | {r.Unknowns}, {r.Turns} | {r.Opening * 1e9:F4} | {r.Calculix * 1e9:F4} | {r.Limit * 1e9:F3} | {r.Beams * 1e9:F3} | {Off(r.Beams, r.Limit)} |");
+        Line($"\n| id | pressed where the work stands: opening, turn | CalculiX: turn | in the middle with a moment: opening, turn | beams: opening, turn |");
+        Line($"|---|---:|---:|---:|---:|");
+        foreach (DrawnTable.Row r in DrawnTable.Committed.Where(r => Drawn.All.Single(d => d.Id == r.Id).Aside > 0))
+            Line($"| {r.Id} | {r.Opening * 1e9:F3}, {Math.Abs(r.Turn) * 1e9:F3} | {Math.Abs(r.CalculixTurn) * 1e9:F3} | {r.ByMoment * 1e9:F3}, {Math.Abs(r.TurnByMoment) * 1e9:F3} | {r.Beams * 1e9:F3}, {r.BeamsTurn * 1e9:F3} |");
+
         Line($"\n### Beams on springs from solids of the joints\n");
         Line($"Each joint is cut out with a length of its members and solved by itself; what it gives beyond beams becomes the springs of the beam model. The full solid is drawn as");
         Line($"`ramwright solid` draws it: columns end with their arms but for slots, slots are joined along fillets only; so openings differ from those above.\n");
