@@ -21,10 +21,11 @@ internal sealed class LocalJoint
     private readonly int[] _beam, _upright;
     private readonly double _tip, _end, _axis;
     private readonly int _along;
+    private readonly JointPlace _place;
 
-    private LocalJoint(PressSolid solid, int[] beam, int[] upright, int along, double tip, double end, double axis)
+    private LocalJoint(PressSolid solid, int[] beam, int[] upright, int along, double tip, double end, JointPlace place)
     {
-        (_solid, _beam, _upright, _along, _tip, _end, _axis) = (solid, beam, upright, along, tip, end, axis);
+        (_solid, _beam, _upright, _along, _tip, _end, _axis, _place) = (solid, beam, upright, along, tip, end, place.Axis, place);
     }
 
     /// <summary>The springs of a joint.</summary>
@@ -41,7 +42,8 @@ internal sealed class LocalJoint
             .With(2, up > 0 ? end : double.NegativeInfinity, up > 0 ? double.PositiveInfinity : end);
         PressSolid cut = Cut(whole, box, out int[] numbers);
         int[] Of(RigMember member) => [.. numbers.Select((old, now) => (old, now)).Where(n => whole.Members[n.old] == member).Select(n => n.now)];
-        var joint = new LocalJoint(cut, Of(beam), Of(upright), along, tip, end, place.Axis);
+        cut = cut with { Toes = LocalToes.Of(whole, box, numbers) };
+        var joint = new LocalJoint(cut, Of(beam), Of(upright), along, tip, end, place);
 
         double size = Math.Max(b.Height, u.Height);
         var cells = new CellSizes(size / 20, size / 10);
@@ -55,10 +57,13 @@ internal sealed class LocalJoint
         double rM = give.MM - bM, rMV = give.MV - bMV, rVV = give.VV - bVV;
         double cu = Math.Clamp((rMV - kept * rM) / lever, 0, Math.Max(0, rM)), cb = Math.Max(0, rM - cu);
         double cn = Math.Max(0, rVV - cb * kept * kept - cu * (kept + lever) * (kept + lever));
-        return new RigSpring(1 / cb, 1 / cu, 1 / cn);
+        return new RigSpring(1 / cb, 1 / cu, 1 / cn) { Toes = fine.Toes };
     }
 
-    private readonly record struct Give(double MM, double MV, double VV);
+    private readonly record struct Give(double MM, double MV, double VV)
+    {
+        public IReadOnlyList<RigToe> Toes { get; init; } = [];
+    }
 
     private static PressSolid Cut(PressSolid whole, Cuboid box, out int[] numbers)
     {
@@ -101,7 +106,19 @@ internal sealed class LocalJoint
         end.Pull(-Vector.Up, shear);
         end.Bend(lever * against, shear);
         SolidSolution byMoment = solver.Solve(moment, 1e-6, stop: stop), byShear = solver.Solve(shear, 1e-6, stop: stop);
-        return new Give(Work(moment, byMoment), Work(moment, byShear), Work(shear, byShear));
+        var give = new Give(Work(moment, byMoment), Work(moment, byShear), Work(shear, byShear));
+        return _solid.Toes.Count == 0 ? give : give with { Toes = Toes(byMoment, byShear) };
+
+        // a pull along the beam, met by a force across the upright and the moment of the two
+        IReadOnlyList<RigToe> Toes(SolidSolution byMoment, SolidSolution byShear)
+        {
+            Vector pull = Math.Sign(_tip - _axis) * (_along == 0 ? Vector.Across : Vector.Deep);
+            Dictionary<int, Vector> forces = [];
+            tip.Pull(pull, forces);
+            end.Shear(-pull, forces);
+            end.Bend((_end - _place.Height) * Vector.Up.Cross(pull), forces);
+            return LocalToes.Factors(_solid.Toes, _beam, _place.Up, Math.Abs(_tip - _place.Face), byMoment, byShear, solver.Solve(forces, 1e-6, stop: stop));
+        }
 
         // the moment about the level axis square to the frame that a lifting force at the tip makes about the upright
         Vector Turn(double size) => size * (_along == 0 ? new Vector(away, 0, 0) : new Vector(0, away, 0)).Cross(Vector.Up);

@@ -77,7 +77,8 @@ public sealed record PressSolid(IReadOnlyList<SolidPart> Parts, IReadOnlyList<Bo
     {
         IEnumerable<Cuboid> dies = Upper.Concat(Lower).SelectMany(f => f.On.Select(b => b with { Z0 = f.At, Z1 = f.At }));
         IEnumerable<Cuboid> sections = ((DieSection[])[Sections.Upper, Sections.Lower]).Where(d => d.Parts.Count > 0).Select(d => Cuboid.Everywhere.With(d.Axis, d.At, d.At));
-        return SolidMesh.Of(Parts, Bonds, cells, [.. dies, .. sections, .. Toes.SelectMany(t => t.Lines)]);
+        Cuboid[] lines = [.. dies, .. sections];
+        return SolidMesh.Of(Parts, Bonds, cells, [.. lines, .. ToeLines.Of(Toes, Parts, Bonds, lines)]);
     }
 
     /// <summary>Cells of a size that suits the whole, m: some hundred thousand unknowns, a matter of seconds.</summary>
