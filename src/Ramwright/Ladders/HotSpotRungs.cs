@@ -42,7 +42,9 @@ internal static class HotSpotRungs
                     Vector at = response.Axes(station.Beam).At(station.X);
                     PlanJoint joint = joints.MinBy(j => (j.Centre - at).Length)!;
                     var through = JointFlow.Of(response, solution, joint, upper);
-                    double aside = Math.Abs(a.Mz) * Math.Max(s.Left, s.Right) / s.Iz, W = whole.Iy / Math.Max(whole.Top, whole.Bottom);
+                    // beams take the ends of open sections as free to warp, a weld all round holds them
+                    double warp = station.Warp > 0 ? 0 : WarpingTorsion.MomentHeld(s, response.Axes(station.Beam).Length);
+                    double aside = (Math.Abs(a.Mz) + warp * Math.Abs(a.T)) * Math.Max(s.Left, s.Right) / s.Iz, W = whole.Iy / Math.Max(whole.Top, whole.Bottom);
                     (RigToe toe, ToeLine line) = toes.SelectMany(t => t.Lines.Select(l => (t, l))).MaxBy(p => Math.Abs(p.l.Stress(through.M, through.V, through.N)));
                     w?.Note($"Worst toe: {(toe.Inner ? "on the side of the frame's opening" : "on the side away from the frame's opening")}. M, V and N are what the {(over ? first.Onto : first.Beam).Part} "
                         + "does to its joint at the face where it enters: M stretches its inner face, V points away from the opening, N pulls. k_M (Pa per N·m), k_V and k_N (Pa per N) come from a solid "

@@ -21,11 +21,10 @@ internal sealed class LocalJoint
     private readonly int[] _beam, _upright;
     private readonly double _tip, _end, _axis;
     private readonly int _along;
-    private readonly JointPlace _place;
 
-    private LocalJoint(PressSolid solid, int[] beam, int[] upright, int along, double tip, double end, JointPlace place)
+    private LocalJoint(PressSolid solid, int[] beam, int[] upright, int along, double tip, double end, double axis)
     {
-        (_solid, _beam, _upright, _along, _tip, _end, _axis, _place) = (solid, beam, upright, along, tip, end, place.Axis, place);
+        (_solid, _beam, _upright, _along, _tip, _end, _axis) = (solid, beam, upright, along, tip, end, axis);
     }
 
     /// <summary>The springs of a joint.</summary>
@@ -42,8 +41,7 @@ internal sealed class LocalJoint
             .With(2, up > 0 ? end : double.NegativeInfinity, up > 0 ? double.PositiveInfinity : end);
         PressSolid cut = Cut(whole, box, out int[] numbers);
         int[] Of(RigMember member) => [.. numbers.Select((old, now) => (old, now)).Where(n => whole.Members[n.old] == member).Select(n => n.now)];
-        cut = cut with { Toes = LocalToes.Of(whole, box, numbers) };
-        var joint = new LocalJoint(cut, Of(beam), Of(upright), along, tip, end, place);
+        var joint = new LocalJoint(cut, Of(beam), Of(upright), along, tip, end, place.Axis);
 
         double size = Math.Max(b.Height, u.Height);
         var cells = new CellSizes(size / 20, size / 10);
@@ -57,13 +55,11 @@ internal sealed class LocalJoint
         double rM = give.MM - bM, rMV = give.MV - bMV, rVV = give.VV - bVV;
         double cu = Math.Clamp((rMV - kept * rM) / lever, 0, Math.Max(0, rM)), cb = Math.Max(0, rM - cu);
         double cn = Math.Max(0, rVV - cb * kept * kept - cu * (kept + lever) * (kept + lever));
-        return new RigSpring(1 / cb, 1 / cu, 1 / cn) { Toes = fine.Toes };
+        PressSolid read = cut with { Toes = LocalToes.Of(whole, box, numbers) };
+        return new RigSpring(1 / cb, 1 / cu, 1 / cn) { Toes = read.Toes.Count == 0 ? [] : new LocalJoint(read, joint._beam, joint._upright, along, tip, end, place.Axis).Toes(place, cells.Over(2), stop) };
     }
 
-    private readonly record struct Give(double MM, double MV, double VV)
-    {
-        public IReadOnlyList<RigToe> Toes { get; init; } = [];
-    }
+    private readonly record struct Give(double MM, double MV, double VV);
 
     private static PressSolid Cut(PressSolid whole, Cuboid box, out int[] numbers)
     {
@@ -87,6 +83,26 @@ internal sealed class LocalJoint
 
     private Give Gives(CellSizes cells, CancellationToken stop)
     {
+        (SolidSolver solver, _, _, Dictionary<int, Vector> moment, Dictionary<int, Vector> shear) = Loaded(cells, stop);
+        SolidSolution byMoment = solver.Solve(moment, 1e-6, stop: stop), byShear = solver.Solve(shear, 1e-6, stop: stop);
+        return new Give(Work(moment, byMoment), Work(moment, byShear), Work(shear, byShear));
+    }
+
+    // stress needs cells half as long as the springs do, and a third load: a pull along the beam, met by a force across the upright and the moment of the two
+    private IReadOnlyList<RigToe> Toes(JointPlace place, CellSizes cells, CancellationToken stop)
+    {
+        (SolidSolver solver, Section tip, Section end, Dictionary<int, Vector> moment, Dictionary<int, Vector> shear) = Loaded(cells, stop);
+        Vector along = Math.Sign(_tip - _axis) * (_along == 0 ? Vector.Across : Vector.Deep);
+        Dictionary<int, Vector> pull = [];
+        tip.Pull(along, pull);
+        end.Shear(-along, pull);
+        end.Bend((_end - place.Height) * Vector.Up.Cross(along), pull);
+        SolidSolution By(Dictionary<int, Vector> load) => solver.Solve(load, 1e-6, stop: stop);
+        return LocalToes.Factors(_solid.Toes, _beam, place.Up, place.KeptBeam, By(moment), By(shear), By(pull));
+    }
+
+    private (SolidSolver Solver, Section Tip, Section End, Dictionary<int, Vector> Moment, Dictionary<int, Vector> Shear) Loaded(CellSizes cells, CancellationToken stop)
+    {
         SolidMesh mesh = _solid.Mesh(cells);
         // the halves of a pair are tied further on, so that they neither twist nor part where they are cut
         var tied = new Supports();
@@ -105,20 +121,7 @@ internal sealed class LocalJoint
         tip.Shear(Vector.Up, shear);
         end.Pull(-Vector.Up, shear);
         end.Bend(lever * against, shear);
-        SolidSolution byMoment = solver.Solve(moment, 1e-6, stop: stop), byShear = solver.Solve(shear, 1e-6, stop: stop);
-        var give = new Give(Work(moment, byMoment), Work(moment, byShear), Work(shear, byShear));
-        return _solid.Toes.Count == 0 ? give : give with { Toes = Toes(byMoment, byShear) };
-
-        // a pull along the beam, met by a force across the upright and the moment of the two
-        IReadOnlyList<RigToe> Toes(SolidSolution byMoment, SolidSolution byShear)
-        {
-            Vector pull = Math.Sign(_tip - _axis) * (_along == 0 ? Vector.Across : Vector.Deep);
-            Dictionary<int, Vector> forces = [];
-            tip.Pull(pull, forces);
-            end.Shear(-pull, forces);
-            end.Bend((_end - _place.Height) * Vector.Up.Cross(pull), forces);
-            return LocalToes.Factors(_solid.Toes, _beam, _place.Up, Math.Abs(_tip - _place.Face), byMoment, byShear, solver.Solve(forces, 1e-6, stop: stop));
-        }
+        return (solver, tip, end, moment, shear);
 
         // the moment about the level axis square to the frame that a lifting force at the tip makes about the upright
         Vector Turn(double size) => size * (_along == 0 ? new Vector(away, 0, 0) : new Vector(0, away, 0)).Cross(Vector.Up);

@@ -52,7 +52,7 @@ internal static class LocalToes
     }
 
     // a joint lies at the upper or lower end of the upright, which stands at the right of its opening or behind it
-    private static bool IsInner(WeldToe toe, int up)
+    internal static bool IsInner(WeldToe toe, int up)
     {
         bool level = toe.Along != 2;
         // on the end of a member its face says it; on a member that runs on, the side of what is welded to it

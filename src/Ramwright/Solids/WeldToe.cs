@@ -28,8 +28,8 @@ public sealed record WeldToe(int Part, string Name, int Along, double At, int Aw
     /// <summary>Where that is along the member, m.</summary>
     public double Place(double share) => At + Away * share * Thickness;
 
-    /// <summary>Planes along the member that the grid should have for it, m.</summary>
-    internal IEnumerable<double> Planes => ((double[])[0, Near, Far]).Select(Place);
+    /// <summary>Planes along the member that the grid should have for it, m: two cells at least up to each place, so that the one at the toe itself, whose stress means nothing, is not read.</summary>
+    internal IEnumerable<double> Planes => ((double[])[0, Near / 2, Near, (Near + Far) / 2, Far]).Select(Place);
 
     internal static IEnumerable<WeldToe> Of(int part, string name, IReadOnlyList<(Cuboid Box, bool IsWeb)> boxes, int along, double at, int away, double leg)
     {
