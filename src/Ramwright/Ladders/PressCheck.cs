@@ -54,7 +54,7 @@ public sealed class PressCheck
     public IReadOnlyList<string> Cautions(UnitSystem units = UnitSystem.Metric) => CautionList.Of(this, units);
 
     /// <summary>Everything that was assumed because the file does not say it.</summary>
-    public IReadOnlyList<Assumed> Assumed => [.. Rig.Assumed, .. Power.Assumptions];
+    public IReadOnlyList<Assumed> Assumed => [.. Rig.Assumed, .. Power.Assumptions, .. HotSpotRungs.Unkept(this)];
 
     /// <summary>The allowed force against how far off centre the work stands; worked out where it is asked for.</summary>
     public OffCentre OffCentre() => Ladders.OffCentre.Of(this);

@@ -31,6 +31,13 @@ public sealed class JointBook
         }
     }
 
+    /// <summary>A press with the springs that are known of its joints, if any.</summary>
+    public static Rig Springing(Rig rig, JointBook? book)
+    {
+        ArgumentNullException.ThrowIfNull(rig);
+        return book?.Known(rig) is { } springs ? rig with { Springs = springs } : rig;
+    }
+
     /// <summary>Springs at a frame's joints, found now where they are not known; null where its joints are not found this way: tie rods, free frames, pins, gussets.</summary>
     /// <param name="rig">The press.</param>
     /// <param name="stop">Ends it early.</param>
