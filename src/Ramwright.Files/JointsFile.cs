@@ -5,7 +5,7 @@ using Ramwright.Solids;
 namespace Ramwright.Files;
 
 /// <summary>
-/// Springs of joints from solids, kept beside a press file as <c>NAME.joints.json</c>. Each is kept under what describes its joint, so that a change to the joint or its members leaves
+/// Springs of joints from solids and stress factors at the toes of their welds, kept beside a press file as <c>NAME.joints.json</c>. Each is kept under what describes its joint, so that a change to the joint or its members leaves
 /// it behind, and the rules are taken again until the solids are solved anew.
 /// </summary>
 public static class JointsFile
@@ -59,12 +59,11 @@ public static class JointsFile
     /// <summary>No stress factor of a joint of steel comes near it.</summary>
     private const double Farthest = 1e12;
 
-    /// <summary>Writes them.</summary>
-    /// <returns>What went wrong, in words; null if nothing did.</returns>
-    public static string? Write(string path, JointBook book)
+    /// <summary>The file's text.</summary>
+    public static string Text(JointBook book)
     {
         ArgumentNullException.ThrowIfNull(book);
-        string text = JsonText.Object(json => json.List("joints", book.Joints.OrderBy(j => j.Key, StringComparer.Ordinal), (joint, j) =>
+        return JsonText.Object(json => json.List("joints", book.Joints.OrderBy(j => j.Key, StringComparer.Ordinal), (joint, j) =>
         {
             joint.WriteString("joint", j.Key);
             void Stiffness(string name, double value)
@@ -89,6 +88,13 @@ public static class JointsFile
                 });
             });
         }));
+    }
+
+    /// <summary>Writes them.</summary>
+    /// <returns>What went wrong, in words; null if nothing did.</returns>
+    public static string? Write(string path, JointBook book)
+    {
+        string text = Text(book);
         try
         {
             File.WriteAllText(path, text);

@@ -10,7 +10,7 @@ public sealed record HotSpot(WeldToe Toe, double Near, double Far)
 {
     /// <summary>Where the rule comes from.</summary>
     public static readonly Citation Source = new("A. Hobbacher (ed.), Recommendations for fatigue design of welded joints and components, IIW-1823-07",
-        "structural hot-spot stress, fine mesh: 1.67 σ(0.4t) − 0.67 σ(1.0t)", Standing.FromMemory);
+        "2.2.3, structural hot-spot stress, fine mesh: 1.67 σ(0.4t) − 0.67 σ(1.0t)");
 
     /// <summary>At the toe, Pa/N: 1.67 σ(0.4t) − 0.67 σ(1.0t).</summary>
     public double Stress => 1.67 * Near - 0.67 * Far;
