@@ -24,7 +24,7 @@ internal sealed class CheckCommand(IAnsiConsole screen) : Command<CheckSettings>
 
     private int Guessed(PressOnDisk press, PressCheck check, CheckSettings settings, UnitSystem units)
     {
-        IReadOnlyList<Guess> guesses = Guesses.Of(press.Reading.Press!, press.Shelf, check);
+        IReadOnlyList<Guess> guesses = Guesses.Of(press.Reading.Press!, press.Shelf, check, press.Joints);
         if (settings.Json)
             JsonOut.Write(screen, GuessJson.Text(check, guesses));
         else

@@ -26,10 +26,10 @@ internal sealed class LiftCommand(IAnsiConsole screen) : Command<LiftSettings>
     private Lift Search(Press press, PressOnDisk open, LiftSettings settings)
     {
         if (settings.Json || !screen.Profile.Capabilities.Interactive)
-            return Lift.Of(press, open.Shelf, open.Reading.Units);
+            return Lift.Of(press, open.Shelf, open.Reading.Units, null, open.Joints);
         Lift? lift = null;
         screen.Status().Start("trying changes...", status =>
-            lift = Lift.Of(press, open.Shelf, open.Reading.Units, looked => status.Status($"trying changes... {looked} presses checked")));
+            lift = Lift.Of(press, open.Shelf, open.Reading.Units, looked => status.Status($"trying changes... {looked} presses checked"), open.Joints));
         return lift!;
     }
 }

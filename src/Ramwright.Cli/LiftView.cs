@@ -57,6 +57,12 @@ internal static class LiftView
             ? $"holds the most possible, {Force.Text(way.Check.Power.MostPossibleForce, units)}"
             : $"does not hold the most possible, {Force.Text(way.Check.Power.MostPossibleForce, units)}, with its margin";
         screen.Paragraph($"then safe to {Force.Text(way.Check.Ladder.SafeRating, units)}, lowest rung {way.Check.Ladder.Governing.Id}; {verdict}", margin: 4);
+        if (way.HotSpots.Count > 0)
+        {
+            (string rung, double safe) = way.HotSpots.MinBy(h => h.SafeTo);
+            screen.Paragraph($"A joint with a hot spot is changed: {rung} is taken to be safe to {Force.Text(safe, units)}, as far from plain stress as before. Solve the joints again: ramwright solid FILE --keep-joints.", margin: 4);
+        }
+
         screen.WriteLine();
     }
 }

@@ -19,6 +19,6 @@ internal sealed class SolidSettings : PressSettings
     public string? Vtu { get; init; }
 
     [CommandOption("--keep-joints")]
-    [Description("Keep the joints' springs beside the press file, in NAME.joints.json: every other command then takes them in place of the rules.")]
+    [Description("Keep what solids of the joints by themselves give beside the press file, in NAME.joints.json: every command then takes their springs in place of the rules, and the ladder has rungs for the hot spots at their welds.")]
     public bool Keep { get; init; }
 }

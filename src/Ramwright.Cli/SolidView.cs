@@ -62,8 +62,9 @@ internal static class SolidView
             screen.Bullet("-", note);
         screen.Bullet("-", "Elastic, small movements, sound welds, no residual stress, no play, own weight left out.");
         screen.Bullet("!", "A picture of forces, not a certificate. Prove the press before you stand beside it; where people could be hurt, have a licensed engineer look.");
-        if (joints is not null && solid.Springs is not null)
-            screen.WriteLine($"{joints} is written: every command takes the joints' springs from it.");
+        if (joints is not null && solid.Springs is { } kept)
+            screen.WriteLine($"{joints} is written: every command takes the joints' springs from it"
+                + (kept.Upper.Toes.Count + kept.Lower.Toes.Count > 0 ? ", and the ladder has rungs for the hot spots at their welds." : "."));
         if (vtu is not null)
             screen.WriteLine($"{vtu} is written: the finer grid with its movement and stress for one newton at the ram.");
     }

@@ -5,7 +5,7 @@ using Ramwright.Solids;
 namespace Ramwright.Files;
 
 /// <summary>
-/// Springs of joints from solids, kept beside a press file as <c>NAME.joints.json</c>. Each is kept under what describes its joint, so that a change to the joint or its members leaves
+/// Springs of joints from solids and stress factors at the toes of their welds, kept beside a press file as <c>NAME.joints.json</c>. Each is kept under what describes its joint, so that a change to the joint or its members leaves
 /// it behind, and the rules are taken again until the solids are solved anew.
 /// </summary>
 public static class JointsFile
@@ -31,23 +31,39 @@ public static class JointsFile
             foreach (JsonElement joint in json.RootElement.GetProperty("joints").EnumerateArray())
             {
                 double Of(string name) => joint.TryGetProperty(name, out JsonElement value) && value.TryGetDouble(out double x) && x > 0 ? x : double.PositiveInfinity;
-                book.Add(joint.GetProperty("joint").GetString() ?? "", new RigSpring(Of("beamTurningNmPerRad"), Of("uprightTurningNmPerRad"), Of("alongUprightNPerM")));
+                book.Add(joint.GetProperty("joint").GetString() ?? "", new RigSpring(Of("beamTurningNmPerRad"), Of("uprightTurningNmPerRad"), Of("alongUprightNPerM")) { Toes = Toes(joint) });
             }
 
             return book;
         }
-        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException or JsonException or KeyNotFoundException or InvalidOperationException)
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException or JsonException or KeyNotFoundException or InvalidOperationException or FormatException)
         {
             return null;
         }
     }
 
-    /// <summary>Writes them.</summary>
-    /// <returns>What went wrong, in words; null if nothing did.</returns>
-    public static string? Write(string path, JointBook book)
+    // a file of before they were kept has none
+    private static IReadOnlyList<RigToe> Toes(JsonElement joint)
+    {
+        if (!joint.TryGetProperty("toes", out JsonElement toes))
+            return [];
+        return
+        [
+            .. toes.EnumerateArray().Select(t => new RigToe(t.GetProperty("on").GetString() == "beam", t.GetProperty("side").GetString() == "inner", Above(t.GetProperty("thicknessMm").GetDouble() / 1e3),
+                [.. t.GetProperty("places").EnumerateArray().Select(p => new ToeLine(Number(p, "paPerNm"), Number(p, "paPerNAcross"), Number(p, "paPerNAlong")))])).Where(t => t.Lines.Count > 0),
+        ];
+        static double Above(double x) => x > 0 && x < 1 ? x : throw new InvalidOperationException();
+        static double Number(JsonElement of, string name) => of.GetProperty(name).GetDouble() is var x && Math.Abs(x) < Farthest ? x : throw new InvalidOperationException();
+    }
+
+    /// <summary>No stress factor of a joint of steel comes near it.</summary>
+    private const double Farthest = 1e12;
+
+    /// <summary>The file's text.</summary>
+    public static string Text(JointBook book)
     {
         ArgumentNullException.ThrowIfNull(book);
-        string text = JsonText.Object(json => json.List("joints", book.Joints.OrderBy(j => j.Key, StringComparer.Ordinal), (joint, j) =>
+        return JsonText.Object(json => json.List("joints", book.Joints.OrderBy(j => j.Key, StringComparer.Ordinal), (joint, j) =>
         {
             joint.WriteString("joint", j.Key);
             void Stiffness(string name, double value)
@@ -59,7 +75,26 @@ public static class JointsFile
             Stiffness("beamTurningNmPerRad", j.Value.Beam);
             Stiffness("uprightTurningNmPerRad", j.Value.Upright);
             Stiffness("alongUprightNPerM", j.Value.Along);
+            joint.List("toes", j.Value.Toes, (toe, t) =>
+            {
+                toe.WriteString("on", t.OnBeam ? "beam" : "upright");
+                toe.WriteString("side", t.Inner ? "inner" : "outer");
+                toe.WriteNumber("thicknessMm", JsonText.Round(t.Thickness * 1e3));
+                toe.List("places", t.Lines, (place, l) =>
+                {
+                    place.WriteNumber("paPerNm", JsonText.Round(l.M));
+                    place.WriteNumber("paPerNAcross", JsonText.Round(l.V));
+                    place.WriteNumber("paPerNAlong", JsonText.Round(l.N));
+                });
+            });
         }));
+    }
+
+    /// <summary>Writes them.</summary>
+    /// <returns>What went wrong, in words; null if nothing did.</returns>
+    public static string? Write(string path, JointBook book)
+    {
+        string text = Text(book);
         try
         {
             File.WriteAllText(path, text);

@@ -38,6 +38,12 @@ public static class LiftJson
         if (way.AddedPrice is { } price)
             json.WriteNumber("addedPrice", Math.Round(price, 2));
         State(json, way.Check);
+        if (way.HotSpots.Count > 0)
+            json.List("hotSpotsTakenAsBefore", way.HotSpots, (spot, h) =>
+            {
+                spot.WriteString("rung", h.Rung);
+                spot.WriteNumber("safeToKN", Kilo(h.SafeTo));
+            });
     }
 
     private static void State(Utf8JsonWriter json, PressCheck check)

@@ -1,4 +1,5 @@
 using Ramwright.Presses;
+using Ramwright.Solids;
 using Ramwright.Stock;
 
 namespace Ramwright.Files;
@@ -10,6 +11,9 @@ namespace Ramwright.Files;
 /// <param name="Faults">Everything that is wrong, in the file, in its tables, and between the two.</param>
 public sealed record PressOnDisk(PressReading Reading, Shelf Shelf, Rig? Rig, IReadOnlyList<PlacedFault> Faults)
 {
+    /// <summary>Joints that were found from solids and are kept beside the file; null where none are.</summary>
+    public JointBook? Joints { get; init; }
+
     /// <summary>Opens a press file. Never throws for what stands in it.</summary>
     /// <param name="path">Its path; stock tables it names lie beside it.</param>
     public static PressOnDisk Open(string path) => Settle(shelfWith => PressFile.Load(path, shelfWith), Folder(path), path, null);
@@ -40,15 +44,15 @@ public sealed record PressOnDisk(PressReading Reading, Shelf Shelf, Rig? Rig, IR
             return shelf;
         });
         PressOnDisk settled = Settle(reading, shelf, tableFaults);
-        return settled.Rig is { } rig && Springs(rig, Path.Combine(folder, Path.GetFileName(fileName)), mayRead) is { } springs
-            ? settled with { Rig = rig with { Springs = springs } } : settled;
+        // what solids of the joints gave, where it was kept and is of the joints as they are now
+        return settled.Rig is { } rig && Kept(Path.Combine(folder, Path.GetFileName(fileName)), mayRead) is { } joints
+            ? settled with { Rig = JointBook.Springing(rig, joints), Joints = joints } : settled;
     }
 
-    // what solids of the joints gave, where it was kept and is of the joints as they are now
-    private static RigSprings? Springs(Rig rig, string press, Predicate<string>? mayRead)
+    private static JointBook? Kept(string press, Predicate<string>? mayRead)
     {
         string path = JointsFile.PathOf(press);
-        return mayRead?.Invoke(path) == false ? null : JointsFile.Read(path)?.Known(rig);
+        return mayRead?.Invoke(path) == false ? null : JointsFile.Read(path);
     }
 
     /// <summary>Settles a press that was read from a text.</summary>

@@ -22,12 +22,21 @@ public class JointsFileTest
         Assert.Null(before);
         Assert.True(kept.Upper.Beam is > 1e6 and < 1e9, $"{kept.Upper.Beam:G4} N·m/rad");
         Assert.NotEqual(other.ToString(), check.ToString());
+        Assert.Equal(4, kept.Upper.Toes.Count);
+        Assert.All(kept.Upper.Toes, t => Assert.NotEmpty(t.Lines));
+        string[] Ids(JsonElement of) => [.. of.GetProperty("rungs").EnumerateArray().Select(r => r.GetProperty("id").GetString()!)];
+        Assert.Equal(["lower-arm-face-hot-spot-fatigue", "lower-arm-toe-hot-spot-fatigue", "upper-arm-face-hot-spot-fatigue", "upper-arm-toe-hot-spot-fatigue"],
+            Ids(check).Except(Ids(other)).Order(StringComparer.Ordinal));
+        Assert.Contains("hot-spot stress in the frame's plane", Run.Command("explain", file, "upper-arm-toe-hot-spot-fatigue").Text.ReplaceLineEndings(" "));
 
         File.WriteAllText(file, File.ReadAllText(file).Replace("leg: 8 mm", "leg: 7 mm", StringComparison.Ordinal));
         Assert.Null(PressOnDisk.Open(file).Rig!.Springs);       // another weld, another joint: the rules again
     }
 
     [Theory, InlineData(""), InlineData("not json"), InlineData("{}"), InlineData("{\"joints\": [{}]}"), InlineData("{\"joints\": 3}")]
+    [InlineData("{\"joints\": [{\"joint\": \"x\", \"toes\": [{\"on\": \"beam\", \"side\": \"inner\", \"thicknessMm\": 10, \"places\": [{\"paPerNm\": \"much\"}]}]}]}")]
+    [InlineData("{\"joints\": [{\"joint\": \"x\", \"toes\": [{\"on\": \"beam\", \"side\": \"inner\", \"thicknessMm\": -10, \"places\": []}]}]}")]
+    [InlineData("{\"joints\": [{\"joint\": \"x\", \"toes\": 3}]}")]
     public void AFileThatHoldsNothingIsPassedOver(string text)
     {
         string folder = Directory.CreateTempSubdirectory().FullName, file = Path.Combine(folder, "shop.press.yaml");

@@ -10,7 +10,7 @@ public class SolidCommandTest
     {
         (int code, string text) = Run.Command("solid", Run.Example("railing-shop.press.yaml"), "--cell", "25 mm");
 
-        Assert.Equal(0, code);
+        Assert.Equal(1, code);      // the column yields beside the arm's slot before the wanted force
         Assert.All(text.Split('\n'), line => Assert.True(line.TrimEnd().Length <= 80, line));
         Assert.Contains("daylight grows", text);
         Assert.Contains("by beams", text);
@@ -47,7 +47,7 @@ public class SolidCommandTest
     public void TheGridIsWrittenForViewers()
     {
         string file = Path.Combine(Directory.CreateTempSubdirectory().FullName, "press.vtu");
-        Assert.Equal(0, Run.Command("solid", Run.Example("railing-shop.press.yaml"), "--cell", "30 mm", "--vtu", file).Code);
+        Assert.Equal(1, Run.Command("solid", Run.Example("railing-shop.press.yaml"), "--cell", "30 mm", "--vtu", file).Code);
         byte[] bytes = File.ReadAllBytes(file);
         int raw = bytes.AsSpan().IndexOf("_"u8);
         for (; !bytes.AsSpan(raw - 4, 4).SequenceEqual("w\">\n"u8) && raw < bytes.Length; raw++)

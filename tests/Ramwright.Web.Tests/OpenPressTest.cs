@@ -1,4 +1,6 @@
 using System.Text;
+using Ramwright.Files;
+using Ramwright.Solids;
 using Ramwright.Tests;
 using Ramwright.Web.Opened;
 
@@ -298,5 +300,23 @@ public sealed class OpenPressTest : IDisposable
 
         Assert.Contains("UTF-8", press.Now.Read.Faults[0].Found, StringComparison.Ordinal);
         Assert.Equal([0x77, 0xB0, 0xFF], File.ReadAllBytes(path));
+    }
+
+    [Fact]
+    public void KeptJointsLieBesideTheFileAndTheAnswerStandsOnThem()
+    {
+        OpenPress press = new(_folder.Copy("railing-shop"));
+        PressNow was = press.Now;
+        var joints = new JointBook();
+        joints.Of(was.Check!.Rig);
+
+        PressNow now = press.KeepJoints(joints);
+
+        Assert.Empty(now.Refusal);
+        Assert.Equal(was.Text, now.Text);
+        Assert.False(now.IsUnsaved);
+        Assert.True(File.Exists(JointsFile.PathOf(_folder.Path("railing-shop"))));
+        Assert.Contains(now.Check!.Ladder.Rungs, r => r.Id == "upper-arm-toe-hot-spot-fatigue");
+        Assert.DoesNotContain(was.Check.Ladder.Rungs, r => r.Id == "upper-arm-toe-hot-spot-fatigue");
     }
 }

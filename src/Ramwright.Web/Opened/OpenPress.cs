@@ -1,6 +1,7 @@
 using Ramwright.Files;
 using Ramwright.Files.Editing;
 using Ramwright.Ladders;
+using Ramwright.Solids;
 
 namespace Ramwright.Web.Opened;
 
@@ -125,6 +126,24 @@ public sealed class OpenPress
     /// </summary>
     /// <param name="step">Told of every step of the write; null for none.</param>
     public PressNow Save(Action<WholeWrite.Before>? step = null) => Change(() => Write(step));
+
+    /// <summary>Keeps joints that were found from solids beside the file; the answer then stands on them.</summary>
+    public PressNow KeepJoints(JointBook joints) => Change(() =>
+    {
+        string path = JointsFile.PathOf(_path);
+        if (_mayRead?.Invoke(path) == false)
+            return _now with { Version = _now.Version + 1, Refusal = $"{Path.GetFileName(path)} leads out of its folder: it is not written" };
+        try
+        {
+            WholeWrite.Replace(path, System.Text.Encoding.UTF8.GetBytes(JointsFile.Text(joints)), () => true);
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            return _now with { Version = _now.Version + 1, Refusal = $"{Path.GetFileName(path)} could not be written: {e.Message}" };
+        }
+
+        return Settled(_now.Text, _now.Check, _now.Theirs);
+    });
 
     /// <summary>Saves what is here over what someone else wrote; if that too has changed meanwhile, it is shown and nothing is written.</summary>
     public PressNow KeepMine() => Change(() =>

@@ -23,7 +23,9 @@ public static class WholeWrite
     /// <returns>Whether the file was replaced.</returns>
     public static bool Replace(string path, byte[] bytes, Func<bool> stillGood, Action<Before>? step = null)
     {
-        string target = new FileInfo(path).ResolveLinkTarget(returnFinalTarget: true)?.FullName ?? path;
+        var file = new FileInfo(path);
+        // what is not there yet cannot be asked where it leads
+        string target = (file.LinkTarget is null ? null : file.ResolveLinkTarget(returnFinalTarget: true)?.FullName) ?? path;
         string beside = $"{target}.{Guid.NewGuid():N}.saving";
         try
         {

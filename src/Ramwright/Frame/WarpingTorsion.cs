@@ -49,6 +49,15 @@ public static class WarpingTorsion
         return 2 * L / FlangesApart(s) * Math.Tanh(u) / u;
     }
 
+    /// <summary>The same at an end that is held against warping, as a weld all round does, with the torque at mid-length: (L/2h_s) tanh u / u, u = kL/4.</summary>
+    public static double MomentHeld(SectionProperties s, double L)
+    {
+        if (!(s.Iw > 0))
+            return 0;
+        double u = Ratio(s, L) / 4;
+        return L / 2 / FlangesApart(s) * Math.Tanh(u) / u;
+    }
+
     private static double FlangesApart(SectionProperties s) => 2 * Math.Sqrt(s.Iw / s.Iz);
 
     private static double Ratio(SectionProperties s, double L) => L * Math.Sqrt(s.It / (2.6 * s.Iw));

@@ -13,7 +13,7 @@ internal static class FatigueRungs
 {
     public static void Add(List<Rung> rungs, Rig rig, FrameResponse response)
     {
-        var add = new Adding(rungs, rig, response);
+        var add = new FatigueList(rungs, rig, response);
         foreach (PlanPart part in response.Plan.Parts)
             Member(add, part);
         JointRungs.Repeated(response, (name, joints) =>
@@ -37,7 +37,7 @@ internal static class FatigueRungs
         });
     }
 
-    private static void Member(Adding add, PlanPart part)
+    private static void Member(FatigueList add, PlanPart part)
     {
         RigMember member = part.Member;
         Shape strand = member.Shape.Strands[0].Shape;
@@ -68,7 +68,7 @@ internal static class FatigueRungs
         }
     }
 
-    private static void Weld(Adding add, PlanJoint[] joints, string id, string name, RigWeld weld)
+    private static void Weld(FatigueList add, PlanJoint[] joints, string id, string name, RigWeld weld)
     {
         double fy = Math.Min(joints[0].Beam.Fy, joints[0].Onto.Fy);
         bool fillet = weld.Kind == WeldKind.Fillet || joints[0].Joint.Gusset?.Weld.Kind == WeldKind.Fillet;
@@ -81,10 +81,11 @@ internal static class FatigueRungs
         }
 
         Beside(add, joints, id, name, legs: fillet ? 2 * Math.Sqrt(2) * weld.Throat : 0);
+        add.HotSpots(joints, id, name, weld);
     }
 
     /// <summary>Both parts beside their weld. The length of the other part is all of its depth: nothing is known of stiffeners that would shorten it.</summary>
-    private static void Beside(Adding add, PlanJoint[] joints, string id, string name, double legs)
+    private static void Beside(FatigueList add, PlanJoint[] joints, string id, string name, double legs)
     {
         PlanJoint joint = joints[0];
         DetailCategory onBeam = joint.Joint.Fit == BeamFit.Lapped
@@ -119,7 +120,7 @@ internal static class FatigueRungs
         };
     }
 
-    private static void Bolts(Adding add, PlanJoint[] joints, string id, string name, RigBoltedJoint bolted)
+    private static void Bolts(FatigueList add, PlanJoint[] joints, string id, string name, RigBoltedJoint bolted)
     {
         BoltGroup group = JointBolts.Of(bolted);
         double fyb = group.Bolt.Class.Fyb, As = bolted.Thread.As;
@@ -146,7 +147,7 @@ internal static class FatigueRungs
         }, plural: true);
     }
 
-    private static void Pins(Adding add, PlanJoint[] joints, string id, string name, RigPinnedJoint pinned)
+    private static void Pins(FatigueList add, PlanJoint[] joints, string id, string name, RigPinnedJoint pinned)
     {
         double A = Math.PI / 4 * pinned.Diameter * pinned.Diameter;
         add.Joint(id + "-pin", $"pin of the {name}", "in shear", joints, add.Strength(pinned.Steel.Fy(pinned.Diameter), null, DetailCategory.BoltShear), (_, end, w) =>
@@ -156,93 +157,5 @@ internal static class FatigueRungs
                 ("F", F, Dimension.Force), ("A", A, Dimension.Area));
             return (0, tau);
         });
-    }
-
-    /// <summary>Collects the rungs, and for each of them how many squeezes the wanted force allows.</summary>
-    private sealed class Adding(List<Rung> rungs, Rig rig, FrameResponse response)
-    {
-        private readonly FatigueFactors _factors = new(rig.Factors.Fatigue, rig.Factors.FatigueLoad);
-
-        public FatigueStrength Strength(double fy, DetailCategory? direct, DetailCategory? shear = null, double ks = 1) =>
-            new(rig.Loading.Squeezes, fy, direct, shear, ks);
-
-        public bool SlottedInto(RigMember member) =>
-            response.Plan.Joints.Any(j => j.Joint is RigSlottedJoint && j.Onto.Part == member.Part);
-
-        public Places At(IEnumerable<PlanStation> stations) => Places.Of(response, stations);
-
-        /// <summary>Where the fixed ends of the joints stand.</summary>
-        public PlanStation[] OfBeam(PlanJoint[] joints) =>
-        [
-            .. StationsOf(joints[0].Beam).Where(s => joints.Any(j => j.Numbers.Contains(s.Beam) && Math.Abs(s.X - j.X) < 1e-9)),
-        ];
-
-        /// <summary>Where the other part is looked at nearest to each joint.</summary>
-        public PlanStation[] OfOnto(PlanJoint[] joints)
-        {
-            var near = new List<PlanStation>();
-            PlanStation[] all = [.. StationsOf(joints[0].Onto).Where(s => s.Cut is PlanCut.Joint or PlanCut.Both)];
-            foreach (PlanJoint joint in joints)
-            {
-                double[] off = [.. all.Select(s => (response.Axes(s.Beam).At(s.X) - joint.Centre).Length)];
-                double least = off.Length == 0 ? 0 : off.Min();
-                for (int i = 0; i < all.Length; i++)
-                {
-                    // the strands of a pair are equally near
-                    if (off[i] <= least * (1 + 1e-6) + 1e-6 && !near.Contains(all[i]))
-                        near.Add(all[i]);
-                }
-            }
-
-            return [.. near];
-        }
-
-        private IEnumerable<PlanStation> StationsOf(RigMember member) =>
-            response.Plan.Parts.First(p => p.Member.Part == member.Part).Stations;
-
-        public void Stations(
-            string id, string part, string where, RungGroup group, Places places, FatigueStrength strength,
-            Func<PlanStation, Actions, Working?, (double Sigma, double Tau)> stress)
-        {
-            var most = new Most();
-            Worst? worst = Worst.Case(places, (s, a, w) => Limit(strength, stress(s, a, w), most, w));
-            Put(worst, id, part, where, group, strength, most, plural: false);
-        }
-
-        public void Joint(
-            string id, string part, string where, PlanJoint[] joints, FatigueStrength strength,
-            Func<int, JointEnd, Working?, (double Sigma, double Tau)> stress, bool plural = false)
-        {
-            var most = new Most();
-            Worst? worst = Worst.Joint(response, joints, (i, end, w) => Limit(strength, stress(i, end, w), most, w));
-            Put(worst, id, part, where, RungGroup.Joints, strength, most, plural);
-        }
-
-        private Limit? Limit(FatigueStrength strength, (double Sigma, double Tau) stress, Most most, Working? w)
-        {
-            Limit? limit = strength.Force(stress.Sigma, stress.Tau, _factors, w);
-            if (w is null && limit is { } here && here.SafeTo < most.Safe)
-                (most.Safe, most.Sigma, most.Tau) = (here.SafeTo, stress.Sigma, stress.Tau);
-            return limit;
-        }
-
-        private void Put(Worst? worst, string id, string part, string where, RungGroup group, FatigueStrength strength, Most most, bool plural)
-        {
-            string from = where.Length == 0 ? "" : " " + where;
-            DetailCategory detail = strength.Detail;
-            double? At(double force) => strength.Squeezes(most.Sigma, most.Tau, force, _factors);
-            worst?.Into(rungs, new Words(id + "-fatigue", part, $"{(plural ? "crack" : "cracks")} in time{from}", $"may crack{from} within {Squeezes} squeezes", plural), group, FactorFrom, detail.Source,
-                new FatigueLife(id + "-fatigue", part, where, $"{detail.What}; {detail.Source}", At(rig.Wanted)) { At = At });
-        }
-
-        private string FactorFrom => field ??=
-            $"{_factors.Mf:0.##} on the fatigue strength ({FatigueFactors.StrengthSource}), {_factors.Ff:0.##} on the stress range ({FatigueFactors.LoadSource})";
-
-        private string Squeezes => field ??= $"{rig.Loading.Squeezes:#,0}";
-
-        private sealed class Most
-        {
-            public double Safe = double.PositiveInfinity, Sigma, Tau;
-        }
     }
 }

@@ -1,5 +1,6 @@
 using Ramwright.Frame;
 using Ramwright.Presses;
+using Ramwright.Solids;
 using Ramwright.Stock;
 
 namespace Ramwright.Ladders;
@@ -27,7 +28,8 @@ public static class Guesses
     /// <param name="press">The press as it was said.</param>
     /// <param name="shelf">Its stock.</param>
     /// <param name="check">The answer to it.</param>
-    public static IReadOnlyList<Guess> Of(Press press, Shelf shelf, PressCheck check)
+    /// <param name="joints">Joints that were found from solids and kept.</param>
+    public static IReadOnlyList<Guess> Of(Press press, Shelf shelf, PressCheck check, JointBook? joints = null)
     {
         ArgumentNullException.ThrowIfNull(press);
         ArgumentNullException.ThrowIfNull(shelf);
@@ -35,7 +37,7 @@ public static class Guesses
         var guesses = new List<Guess>();
         foreach (AssumedMeasure assumed in check.Assumed.OfType<AssumedMeasure>().Where(a => !a.What.StartsWith(Choices, StringComparison.Ordinal)))
         {
-            PressCheck? less = With(press, shelf, assumed.What, assumed.Si * (1 - Swing)), more = With(press, shelf, assumed.What, assumed.Si * (1 + Swing));
+            PressCheck? less = With(press, shelf, joints, assumed.What, assumed.Si * (1 - Swing)), more = With(press, shelf, joints, assumed.What, assumed.Si * (1 + Swing));
             guesses.Add(new Guess(assumed, less?.Ladder.SafeRating, more?.Ladder.SafeRating, Math.Max(Moved(check, less), Moved(check, more))));
         }
 
@@ -47,11 +49,11 @@ public static class Guesses
 
     private static double Share(double from, double to) => from > 0 ? Math.Abs(to - from) / from : 0;
 
-    private static PressCheck? With(Press press, Shelf shelf, string path, double value)
+    private static PressCheck? With(Press press, Shelf shelf, JointBook? joints, string path, double value)
     {
         try
         {
-            return PressCheck.Of(Resolver.Resolve(PressKeys.With(press, path, value), shelf));
+            return PressCheck.Of(JointBook.Springing(Resolver.Resolve(PressKeys.With(press, path, value), shelf), joints));
         }
         catch (Exception cannot) when (cannot is ArgumentException or PressFaultsException or FrameMovesException)
         {

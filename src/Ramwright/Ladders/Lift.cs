@@ -1,6 +1,7 @@
 using Ramwright.Frame;
 using Ramwright.Presses;
 using Ramwright.Quantities;
+using Ramwright.Solids;
 using Ramwright.Stock;
 
 namespace Ramwright.Ladders;
@@ -27,6 +28,8 @@ public sealed class Lift
     private readonly Shelf _shelf;
     private readonly UnitSystem _units;
     private readonly Action<int>? _progress;
+    private readonly JointBook? _joints;
+    private readonly HotSpotGuess _spots;
     private readonly double _massBefore;
     private readonly Dictionary<string, HashSet<string>> _helps = new(StringComparer.Ordinal);
     private readonly HashSet<string> _rungsBefore = new(StringComparer.Ordinal);
@@ -34,9 +37,9 @@ public sealed class Lift
     private Tried? _best;
     private int _looked;
 
-    private Lift(Press press, Shelf shelf, PressCheck before, UnitSystem units, Action<int>? progress)
+    private Lift(Press press, Shelf shelf, PressCheck before, UnitSystem units, Action<int>? progress, JointBook? joints)
     {
-        (_press, _shelf, Before, _units, _progress) = (press, shelf, before, units, progress);
+        (_press, _shelf, Before, _units, _progress, _joints, _spots) = (press, shelf, before, units, progress, joints, HotSpotGuess.Of(before));
         _massBefore = FrameMass.Of(before.Response);
         foreach (Rung rung in before.Ladder.Rungs)
             _rungsBefore.Add(rung.Id);
@@ -62,13 +65,14 @@ public sealed class Lift
     /// <param name="shelf">Its stock.</param>
     /// <param name="units">Which sizes are usual where the press is built, and how values are written.</param>
     /// <param name="progress">Told now and then how many presses have been checked.</param>
+    /// <param name="joints">Joints that were found from solids and kept.</param>
     /// <exception cref="PressFaultsException">The press cannot be built as it is.</exception>
     /// <exception cref="FrameMovesException">The frame could move freely.</exception>
-    public static Lift Of(Press press, Shelf shelf, UnitSystem units = UnitSystem.Metric, Action<int>? progress = null)
+    public static Lift Of(Press press, Shelf shelf, UnitSystem units = UnitSystem.Metric, Action<int>? progress = null, JointBook? joints = null)
     {
         ArgumentNullException.ThrowIfNull(press);
         ArgumentNullException.ThrowIfNull(shelf);
-        var lift = new Lift(press, shelf, PressCheck.Of(Resolver.Resolve(press, shelf)), units, progress);
+        var lift = new Lift(press, shelf, PressCheck.Of(JointBook.Springing(Resolver.Resolve(press, shelf), joints)), units, progress, joints);
         if (!lift.IsEnough)
             lift.Search();
         return lift;
@@ -77,11 +81,13 @@ public sealed class Lift
     private static bool Enough(PressCheck check) => check.MeetsWanted && check.AgainstMostPossible == Verdict.Holds;
 
     /// <summary>How far all rungs together fall short: 0 where it is enough.</summary>
-    private static double Shortfall(PressCheck check)
+    private double Shortfall(PressCheck check)
     {
         double sum = 0;
         foreach (Rung rung in check.Ladder.Rungs)
             sum += Short(rung, check);
+        foreach ((_, double safe) in _spots.On(check))
+            sum += Short(safe, check.Rig.Wanted);
         return sum;
     }
 
@@ -90,8 +96,10 @@ public sealed class Lift
         double needed = check.Rig.Wanted;
         if (rung.MustSurvive)
             needed = Math.Max(needed, check.Power.MostPossibleForce / rung.PressureScale);
-        return rung.SafeTo >= needed * (1 - 1e-9) ? 0 : Math.Log(needed / Math.Max(rung.SafeTo, 1e-6 * needed));
+        return Short(rung.SafeTo, needed);
     }
+
+    private static double Short(double safe, double needed) => safe >= needed * (1 - 1e-9) ? 0 : Math.Log(needed / Math.Max(safe, 1e-6 * needed));
 
     private void Search()
     {
@@ -158,7 +166,11 @@ public sealed class Lift
         var seen = new HashSet<string>(StringComparer.Ordinal);
         foreach (Tried at in from)
         {
-            HashSet<string> failing = [.. at.Check.Ladder.Rungs.Where(r => Short(r, at.Check) > 0).Select(r => r.Id)];
+            HashSet<string> failing =
+            [
+                .. at.Check.Ladder.Rungs.Where(r => Short(r, at.Check) > 0).Select(r => r.Id),
+                .. _spots.On(at.Check).Where(s => Short(s.SafeTo, at.Check.Rig.Wanted) > 0).Select(s => s.Id),
+            ];
             foreach (LiftChange change in LiftNeighbours.Of(at.Press, at.Check, _shelf, _units))
             {
                 if ((allowGivingUp || change.Cost != LiftCost.GivesUp) && MayHelp(change, failing) && seen.Add(at.With(change)))
@@ -181,7 +193,7 @@ public sealed class Lift
             return null;
         try
         {
-            PressCheck check = PressCheck.Of(Resolver.Resolve(press, _shelf));
+            PressCheck check = PressCheck.Of(JointBook.Springing(Resolver.Resolve(press, _shelf), _joints));
             return new Tried(changes, press, check, Shortfall(check), FrameMass.Of(check.Response) - _massBefore);
         }
         catch (Exception e) when (e is ArgumentException or PressFaultsException or FrameMovesException or InvalidOperationException)
@@ -253,7 +265,10 @@ public sealed class Lift
     {
         // a later size was found beside an earlier one: what it replaces is what the file says
         LiftChange[] changes = [.. t.Changes.Select(c => c with { Edits = [.. c.Edits.Select(e => e with { Old = _olds.GetValueOrDefault(e.Path, e.Old) })] })];
-        return new LiftWay(changes, t.Press, t.Check, t.Mass, _press.PricePerKg is { } price ? t.Mass * price : null);
+        return new LiftWay(changes, t.Press, t.Check, t.Mass, _press.PricePerKg is { } price ? t.Mass * price : null)
+        {
+            HotSpots = [.. _spots.On(t.Check)],
+        };
     }
 
     /// <summary>A press that was tried; in order the fewest keys come first, then the mildest cost, the least steel, the safest.</summary>

@@ -38,6 +38,9 @@ public sealed record LiftChange(IReadOnlyList<PressEdit> Edits, LiftCost Cost)
 /// <param name="AddedPrice">What that steel costs, in the money of <see cref="Press.PricePerKg"/>; null where no price is said.</param>
 public sealed record LiftWay(IReadOnlyList<LiftChange> Changes, Press Press, PressCheck Check, double AddedMass, double? AddedPrice)
 {
+    /// <summary>Hot spots of joints that were changed, and the force that each is taken to be safe to, N: as much above or below plain stress as before. A solid of the joint says it truly.</summary>
+    public IReadOnlyList<(string Rung, double SafeTo)> HotSpots { get; init; } = [];
+
     /// <summary>All keys set, a later edit of a key standing for an earlier one.</summary>
     public IReadOnlyList<PressEdit> Edits
     {

@@ -107,10 +107,19 @@ internal static class ClosedFrameSolid
             if (joint.Fit == BeamFit.Between)
                 foreach (int p in beams)
                     foreach (int side in (int[])[-1, 1])
+                    {
                         drawing.Toe(p, $"{at}, {(side < 0 ? "left" : "right")}", 0, side * frame.Width / 2, -side, leg);
+                        foreach (int u in uprights.Where(u => Math.Sign(drawing.Parts[u].Blocks[0].Middle(0)) == side))
+                            drawing.ToesBeside(u, p, at, 2, 0, side * frame.Width / 2, -side, leg);
+                    }
             else if (joint.Fit == BeamFit.Over)
                 foreach (int u in uprights)
-                    drawing.Toe(u, at, 2, z > 0 ? height - frame.Crown.Shape.Properties.Bottom : frame.Bed.Shape.Properties.Top, z > 0 ? -1 : 1, leg);
+                {
+                    double face = z > 0 ? height - frame.Crown.Shape.Properties.Bottom : frame.Bed.Shape.Properties.Top;
+                    drawing.Toe(u, at, 2, face, z > 0 ? -1 : 1, leg);
+                    foreach (int p in beams)
+                        drawing.ToesBeside(p, u, at, 0, 2, face, z > 0 ? -1 : 1, leg);
+                }
         }
     }
 }

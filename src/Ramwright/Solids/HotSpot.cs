@@ -10,7 +10,7 @@ public sealed record HotSpot(WeldToe Toe, double Near, double Far)
 {
     /// <summary>Where the rule comes from.</summary>
     public static readonly Citation Source = new("A. Hobbacher (ed.), Recommendations for fatigue design of welded joints and components, IIW-1823-07",
-        "structural hot-spot stress, fine mesh: 1.67 σ(0.4t) − 0.67 σ(1.0t)", Standing.FromMemory);
+        "2.2.3, structural hot-spot stress, fine mesh: 1.67 σ(0.4t) − 0.67 σ(1.0t)");
 
     /// <summary>At the toe, Pa/N: 1.67 σ(0.4t) − 0.67 σ(1.0t).</summary>
     public double Stress => 1.67 * Near - 0.67 * Far;
@@ -19,27 +19,34 @@ public sealed record HotSpot(WeldToe Toe, double Near, double Far)
     internal static IReadOnlyList<HotSpot> Of(PressSolid solid, SolidSolution solution) =>
         [.. solid.Toes.Select(t => At(t, solution)).OfType<HotSpot>().OrderByDescending(h => Math.Abs(h.Stress))];
 
-    private static HotSpot? At(WeldToe toe, SolidSolution solution)
+    private static HotSpot? At(WeldToe toe, SolidSolution solution) => Along(toe, solution).Values.MaxBy(h => Math.Abs(h.Stress));
+
+    /// <summary>Along a toe, by the cells' place across.</summary>
+    internal static SortedDictionary<int, HotSpot> Along(WeldToe toe, SolidSolution solution)
     {
         Dictionary<int, double> near = Line(toe, WeldToe.Near, solution), far = Line(toe, WeldToe.Far, solution);
-        return near.Keys.Where(far.ContainsKey).Select(k => new HotSpot(toe, near[k], far[k])).MaxBy(h => Math.Abs(h.Stress));
+        return new(near.Keys.Where(far.ContainsKey).ToDictionary(k => k, k => new HotSpot(toe, near[k], far[k])));
     }
+
+    /// <summary>A plane that stands in for one beside it may be this far off, in thicknesses.</summary>
+    private const double Off = 0.05;
 
     // stress along the member on its face, at one distance, by the cells' place across; of the cells before and behind, the mean
     private static Dictionary<int, double> Line(WeldToe toe, double share, SolidSolution solution)
     {
         SolidMesh mesh = solution.Mesh;
-        double at = toe.Place(share);
         int third = 3 - toe.Along - toe.Across;
+        int[] cells = [.. Enumerable.Range(0, mesh.CellCount).Where(c => mesh.PartOf(c) == toe.Part && IsUnder(mesh.CellBox(c)))];
+        double[] planes = [.. cells.SelectMany(c => new[] { mesh.CellBox(c).From(toe.Along), mesh.CellBox(c).To(toe.Along) }).Distinct()];
         var found = new Dictionary<int, (double Sum, int Count)>();
-        for (int c = 0; c < mesh.CellCount; c++)
+        double at = planes.DefaultIfEmpty(double.PositiveInfinity).MinBy(p => Math.Abs(p - toe.Place(share)));
+        if (Math.Abs(at - toe.Place(share)) > Off * toe.Thickness)
+            return [];
+        foreach (int c in cells)
         {
-            if (mesh.PartOf(c) != toe.Part)
-                continue;
             Cuboid box = mesh.CellBox(c);
             double end = Math.Abs(box.From(toe.Along) - at) < GridPlanes.Same ? -1 : Math.Abs(box.To(toe.Along) - at) < GridPlanes.Same ? 1 : 0;
-            double face = toe.Outward < 0 ? box.From(toe.Across) : box.To(toe.Across);
-            if (end == 0 || Math.Abs(face - toe.Face) > GridPlanes.Same)
+            if (end == 0)
                 continue;
             Span<double> point = [0, 0, 0];
             (point[toe.Along], point[toe.Across]) = (end, toe.Outward);
@@ -50,5 +57,8 @@ public sealed record HotSpot(WeldToe Toe, double Near, double Far)
         }
 
         return found.ToDictionary(f => f.Key, f => f.Value.Sum / f.Value.Count);
+
+        bool IsUnder(Cuboid box) => Math.Abs((toe.Outward < 0 ? box.From(toe.Across) : box.To(toe.Across)) - toe.Face) <= GridPlanes.Same
+            && box.Middle(third) >= toe.From && box.Middle(third) <= toe.To;
     }
 }

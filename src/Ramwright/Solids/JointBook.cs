@@ -31,6 +31,13 @@ public sealed class JointBook
         }
     }
 
+    /// <summary>A press with the springs that are known of its joints, if any.</summary>
+    public static Rig Springing(Rig rig, JointBook? book)
+    {
+        ArgumentNullException.ThrowIfNull(rig);
+        return book?.Known(rig) is { } springs ? rig with { Springs = springs } : rig;
+    }
+
     /// <summary>Springs at a frame's joints, found now where they are not known; null where its joints are not found this way: tie rods, free frames, pins, gussets.</summary>
     /// <param name="rig">The press.</param>
     /// <param name="stop">Ends it early.</param>
@@ -98,7 +105,10 @@ internal sealed record JointPlace(
     private static double Keeps(Shape shape, double room) => Math.Min((shape is Pair ? KeptOfPair : Kept) * shape.Properties.Height, room);
 
     /// <summary>All that the springs hang on, in tenths of a millimetre: joints of one text give alike.</summary>
-    public string Text => string.Join(' ', Along == 0 ? "corner" : "arm", Way(Joint), "| beam", Walls(Beam.Shape), "| upright", Walls(Upright.Shape), "| kept", Number(KeptBeam), Number(KeptUpright));
+    public string Text => string.Join(' ', Along == 0 ? "corner" : "arm", Turned + Way(Joint), "| beam", Walls(Beam.Shape), "| upright", Walls(Upright.Shape), "| kept", Number(KeptBeam), Number(KeptUpright));
+
+    // upper and lower joint are mirrored; only a beam that is alike above and below is then the same
+    private string Turned => Math.Abs(Beam.Shape.Properties.Top - Beam.Shape.Properties.Bottom) < 1e-6 ? "" : Up > 0 ? "upper " : "lower ";
 
     private static string Way(RigJoint joint) => joint switch
     {

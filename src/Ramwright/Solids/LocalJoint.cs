@@ -55,7 +55,8 @@ internal sealed class LocalJoint
         double rM = give.MM - bM, rMV = give.MV - bMV, rVV = give.VV - bVV;
         double cu = Math.Clamp((rMV - kept * rM) / lever, 0, Math.Max(0, rM)), cb = Math.Max(0, rM - cu);
         double cn = Math.Max(0, rVV - cb * kept * kept - cu * (kept + lever) * (kept + lever));
-        return new RigSpring(1 / cb, 1 / cu, 1 / cn);
+        PressSolid read = cut with { Toes = LocalToes.Of(whole, box, numbers) };
+        return new RigSpring(1 / cb, 1 / cu, 1 / cn) { Toes = read.Toes.Count == 0 ? [] : new LocalJoint(read, joint._beam, joint._upright, along, tip, end, place.Axis).Toes(place, cells.Over(2), stop) };
     }
 
     private readonly record struct Give(double MM, double MV, double VV);
@@ -82,6 +83,26 @@ internal sealed class LocalJoint
 
     private Give Gives(CellSizes cells, CancellationToken stop)
     {
+        (SolidSolver solver, _, _, Dictionary<int, Vector> moment, Dictionary<int, Vector> shear) = Loaded(cells, stop);
+        SolidSolution byMoment = solver.Solve(moment, 1e-6, stop: stop), byShear = solver.Solve(shear, 1e-6, stop: stop);
+        return new Give(Work(moment, byMoment), Work(moment, byShear), Work(shear, byShear));
+    }
+
+    // stress needs cells half as long as the springs do, and a third load: a pull along the beam, met by a force across the upright and the moment of the two
+    private IReadOnlyList<RigToe> Toes(JointPlace place, CellSizes cells, CancellationToken stop)
+    {
+        (SolidSolver solver, Section tip, Section end, Dictionary<int, Vector> moment, Dictionary<int, Vector> shear) = Loaded(cells, stop);
+        Vector along = Math.Sign(_tip - _axis) * (_along == 0 ? Vector.Across : Vector.Deep);
+        Dictionary<int, Vector> pull = [];
+        tip.Pull(along, pull);
+        end.Shear(-along, pull);
+        end.Bend((_end - place.Height) * Vector.Up.Cross(along), pull);
+        SolidSolution By(Dictionary<int, Vector> load) => solver.Solve(load, 1e-6, stop: stop);
+        return LocalToes.Factors(_solid.Toes, _beam, place.Up, place.KeptBeam, By(moment), By(shear), By(pull));
+    }
+
+    private (SolidSolver Solver, Section Tip, Section End, Dictionary<int, Vector> Moment, Dictionary<int, Vector> Shear) Loaded(CellSizes cells, CancellationToken stop)
+    {
         SolidMesh mesh = _solid.Mesh(cells);
         // the halves of a pair are tied further on, so that they neither twist nor part where they are cut
         var tied = new Supports();
@@ -100,8 +121,7 @@ internal sealed class LocalJoint
         tip.Shear(Vector.Up, shear);
         end.Pull(-Vector.Up, shear);
         end.Bend(lever * against, shear);
-        SolidSolution byMoment = solver.Solve(moment, 1e-6, stop: stop), byShear = solver.Solve(shear, 1e-6, stop: stop);
-        return new Give(Work(moment, byMoment), Work(moment, byShear), Work(shear, byShear));
+        return (solver, tip, end, moment, shear);
 
         // the moment about the level axis square to the frame that a lifting force at the tip makes about the upright
         Vector Turn(double size) => size * (_along == 0 ? new Vector(away, 0, 0) : new Vector(0, away, 0)).Cross(Vector.Up);

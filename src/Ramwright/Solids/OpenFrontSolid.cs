@@ -82,7 +82,12 @@ internal static class OpenFrontSolid
                     break;
             }
 
-            void Toe(RigWeld weld) => drawing.Toe(arm, name, 1, 0, -1, weld.Kind == WeldKind.Fillet ? weld.Throat * Math.Sqrt(2) : 0);
+            void Toe(RigWeld weld)
+            {
+                double leg = weld.Kind == WeldKind.Fillet ? weld.Throat * Math.Sqrt(2) : 0;
+                drawing.Toe(arm, name, 1, 0, -1, leg);
+                drawing.ToesBeside(column, arm, name, 2, 1, 0, -1, leg);
+            }
         }
     }
 

@@ -109,11 +109,12 @@ public sealed record PressSolid(IReadOnlyList<SolidPart> Parts, IReadOnlyList<Bo
     /// <param name="cells">How long they may be.</param>
     public SolidMesh Mesh(CellSizes cells)
     {
-        Cuboid[] exact = [.. ((DieSection[])[Sections.Upper, Sections.Lower]).Where(d => d.Parts.Count > 0).Select(d => Cuboid.Everywhere.With(d.Axis, d.At, d.At)), .. Toes.SelectMany(t => t.Lines)];
-        var lines = new FaceLines(Parts, exact);
+        Cuboid[] sections = [.. ((DieSection[])[Sections.Upper, Sections.Lower]).Where(d => d.Parts.Count > 0).Select(d => Cuboid.Everywhere.With(d.Axis, d.At, d.At))];
+        var lines = new FaceLines(Parts, sections);
         Bond[] bonds = [.. Bonds.Select(b => b with { Where = lines.Laid(b.Where) })];
         IEnumerable<Cuboid> dies = Cases.Select(Pressed).Prepend((Upper, Lower)).SelectMany(p => p.Upper.Concat(p.Lower)).SelectMany(f => f.On.Select(b => b with { Z0 = f.At, Z1 = f.At }));
-        return SolidMesh.Of(Parts, bonds, cells, [.. exact, .. dies.Distinct().Select(lines.Laid)]);
+        Cuboid[] others = [.. sections, .. dies.Distinct().Select(lines.Laid)];
+        return SolidMesh.Of(Parts, bonds, cells, [.. others, .. ToeLines.Of(Toes, Parts, bonds, others)]);
     }
 
     /// <summary>Cells of a size that suits the whole, m: some hundred thousand unknowns, a matter of seconds.</summary>

@@ -157,6 +157,26 @@ internal sealed class SolidDrawing
         _toes.AddRange(WeldToe.Of(part, $"{name}, {_parts[part].Name}", boxes, along, at, away, leg));
     }
 
+    /// <summary>The face of a member that runs on, on both sides of what is welded to it: there too stress is read.</summary>
+    /// <param name="part">Number of the part that runs on.</param>
+    /// <param name="other">Number of what is welded to it.</param>
+    /// <param name="name">Which joint.</param>
+    /// <param name="along">Axis along the part.</param>
+    /// <param name="across">Axis square to its face.</param>
+    /// <param name="face">Where the face is, m.</param>
+    /// <param name="outward">1 or −1: out of the steel.</param>
+    /// <param name="leg">Of the weld, m.</param>
+    public void ToesBeside(int part, int other, string name, int along, int across, double face, int outward, double leg)
+    {
+        foreach (int away in (int[])[-1, 1])
+        {
+            double at = away < 0 ? _parts[other].Blocks.Min(b => b.From(along)) : _parts[other].Blocks.Max(b => b.To(along));
+            string side = along == 2 ? away < 0 ? "below" : "above" : away < 0 ? "left of" : "right of";
+            if (WeldToe.Beside(part, $"{name}, {_parts[part].Name}, {side} the {_parts[other].Name}", _pieces[part]!.Value.Boxes, along, at, away, leg, across, face, outward, _parts[other]) is { } toe)
+                _toes.Add(toe);
+        }
+    }
+
     /// <summary>
     /// Where a die presses a member: on the webs of a single part; on a plate that lies across where there is one, or where there are two halves, which nothing else would tie there.
     /// </summary>

@@ -74,6 +74,18 @@ public static class SolidsPage
         Line($"|---|---|---:|---:|---:|---:|---:|---:|");
         foreach (JointTable.Row r in JointTable.Committed)
             Line($"| {r.Id} | {Studies.Named(r.Id).Words} | {r.Solid * 1e9:F3} | ±{r.GridError * 100:F1} % | {r.Rule * 1e9:F3} | {Off(r.Rule, r.Solid)} | {r.Local * 1e9:F3} | {Off(r.Local, r.Solid)} |");
+        Line($"\n### Hot spots at the toes of welds\n");
+        Line($"The worst toe of each frame, work in the middle: stress of the full solid carried on to the toe, and the same from the stress factors of the joint's own solid and the forces that the beams");
+        Line($"on its springs pass on. Plain stress is that of the part beside the joint; MPa for 1 kN at the ram. Off by most: over all toes of the frame, as a share of its worst. An f: the same");
+        Line($"frame with 6 mm throats in place of whole welds. `RAMWRIGHT_TOES=renew dotnet test tests/Ramwright.Solid.Tests --filter ToeTest` solves all again.\n");
+        Line($"| id | worst toe | plain | full solid | over plain | by factors | difference | off by most |");
+        Line($"|---|---|---:|---:|---:|---:|---:|---:|");
+        foreach (IGrouping<string, ToeTable.Row> frame in ToeTable.Committed.GroupBy(r => r.Id))
+        {
+            ToeTable.Row worst = frame.MaxBy(r => r.Full)!;
+            Line($"| {frame.Key} | {worst.Toe} | {worst.Plain / 1e3:F3} | {worst.Full / 1e3:F3} | {worst.Full / worst.Plain:F1} | {worst.Factors / 1e3:F3} | {Off(worst.Factors, worst.Full)} | {frame.Max(r => Math.Abs(r.Factors - r.Full)) / worst.Full * 100:F1} % |");
+        }
+
         return page.ToString();
     }
 

@@ -7,6 +7,30 @@ public class HotSpotFatigueTest
 {
     private static readonly WeldToe Toe = new(0, "joint", 0, 0, 1, 0.01, 2, 0.1, 1, Cuboid.Everywhere);
 
+    [Fact]
+    public void CategoriesAreThoseOfTheTable()
+    {
+        var table = new Reference("HS-B1", "EN 1993-1-9:2005, annex B, table B.1, page 33, as transcribed by an open library of details", Trust.Found);
+        table.Exactly("detail 7, cruciform joint with fillets that carry the load, MPa", 90.0, HotSpotFatigue.Category(butt: false).Strength / 1e6);
+        table.Exactly("detail 3, cruciform joint with K-butt welds, MPa", 100.0, HotSpotFatigue.Category(butt: true).Strength / 1e6);
+    }
+
+    [Fact]
+    public void ThickWallsStandLess()
+    {
+        var rule = new Reference("HS-t", "IIW-1823-07, 3.5.2: (25/t)^n above 25 mm, n = 0.3 for cruciform and T-joints as welded", Trust.FromMemory);
+        rule.Near("k_s at 50 mm", 0.8123, HotSpotFatigue.Size(0.05), 1e-4);
+        rule.Exactly("k_s at 25 mm", 1.0, HotSpotFatigue.Size(0.025));
+        rule.Exactly("k_s at 10 mm", 1.0, HotSpotFatigue.Size(0.01));
+    }
+
+    [Fact]
+    public void StressIsCarriedOnFromTwoPlaces()
+    {
+        var rule = new Reference("HS-line", "IIW-1823-07 and DNV-RP-C203: 1.67 σ(0.4t) − 0.67 σ(1.0t), 200 and 180 MPa, as open libraries have it", Trust.Found);
+        rule.Near("at the toe, MPa", 213.4, new HotSpot(Toe, 200, 180).Stress, 1e-12);
+    }
+
     /// <summary>At the category's own range two million, at half of it the fifth power below five million; factors shorten it by their cube.</summary>
     [Fact]
     public void FollowsTheCurveOfItsCategory()
@@ -15,7 +39,9 @@ public class HotSpotFatigueTest
         var even = new HotSpot(Toe, 1, 1);
         Near.Relative(1, even.Stress, 1e-12, "an even stress is carried on as it is");
         Near.Relative(2e6, HotSpotFatigue.Squeezes(even, 90e6, new FatigueFactors(1, 1))!.Value, 1e-9, "at its category");
+        Near.Relative(2e6, HotSpotFatigue.Squeezes(new HotSpot(Toe with { IsButt = true }, 1, 1), 100e6, new FatigueFactors(1, 1))!.Value, 1e-9, "at a butt weld's");
         Near.Relative(2e6 / Math.Pow(1.35, 3), HotSpotFatigue.Squeezes(even, 90e6, new FatigueFactors(1.35, 1))!.Value, 1e-9, "with the factor on strength");
+        Near.Relative(2e6 * Math.Pow(0.5, 0.9), HotSpotFatigue.Squeezes(new HotSpot(Toe with { Thickness = 0.05 }, 1, 1), 90e6, new FatigueFactors(1, 1))!.Value, 1e-9, "in a wall of 50 mm");
         Assert.Null(HotSpotFatigue.Squeezes(even, 1e6, new FatigueFactors(1, 1)));
         Near.Relative(0.67 * 0.6, new HotSpot(Toe, 1, 0.4).Stress - 1, 1e-12, "what grows towards the toe is carried on");
     }
