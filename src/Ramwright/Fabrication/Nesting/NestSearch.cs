@@ -28,6 +28,9 @@ internal sealed class NestSearch
     /// <summary>Turns of a part that can be asked for one by one.</summary>
     private const int MostTurns = 36;
 
+    /// <summary>Of all rounds these shares lay next what touches most, and let parts overlap and push them apart.</summary>
+    private const double TouchingShare = 0.5, PushingShare = 0.3;
+
     private readonly IReadOnlyList<IReadOnlyList<NestShape>> _kinds;
     private readonly int[] _kindOf;
     private readonly NestTable _table;
@@ -39,7 +42,7 @@ internal sealed class NestSearch
     public NestSearch(IReadOnlyList<IReadOnlyList<NestShape>> kinds, int[] kindOf, IReadOnlyList<NestSheet> sheets)
     {
         (_kinds, _kindOf) = (kinds, kindOf);
-        _table = new NestTable(sheets);
+        _table = new NestTable(sheets, kinds.Sum(k => k.Count));
         _area = kindOf.Sum(k => kinds[k][0].Area);
     }
 
@@ -53,27 +56,72 @@ internal sealed class NestSearch
     public IReadOnlyList<Placement?> Run(int rounds, ulong seed, Func<NestProgress, bool>? goOn)
     {
         var draw = new SeededDraw(seed);
-        Plan best = First();
-        Plan now = best;
-        for (int round = 1; round <= rounds && !IsFull(best); round++)
+        int round = 0;
+        bool stopped = false;
+        Plan first = First();
+        Placement?[] best = ByItem(first);
+        // a plan in order leaves what is left over in one piece: another one must be better
+        int touching = _kindOf.Length > ManyParts ? 0 : (int)(rounds * TouchingShare), pushing = (int)(rounds * PushingShare), inOrder = rounds - touching - pushing;
+        if (_kindOf.Length <= ManyParts && !IsFull(best))
         {
-            if (goOn?.Invoke(Progress(best, round, rounds)) == false)
-                break;
+            var touch = new TouchSearch(_kinds, _kindOf, _table, draw);
+            touch.Begin(Offer);
+            while (touching-- > 0 && !IsFull(best) && GoesOn())
+                touch.Try(Offer);
+        }
+
+        if (!stopped && !IsFull(best))
+            InOrder(first, inOrder, draw, Offer, GoesOn);
+        if (!stopped && !IsFull(best))
+            best = new NestPressing(_kinds, _kindOf, _table, draw).Run(best, pushing, now => (best = now) == now && GoesOn());
+        goOn?.Invoke(Progress(best, rounds, rounds));
+        return best;
+
+        double Offer(Placement?[] laid)
+        {
+            double score = Score(laid);
+            if (score < Score(best))
+                best = laid;
+            return score;
+        }
+
+        bool GoesOn()
+        {
+            round++;
+            stopped = stopped || goOn?.Invoke(Progress(best, round, rounds)) == false;
+            return !stopped;
+        }
+    }
+
+    private void InOrder(Plan first, int rounds, SeededDraw draw, Func<Placement?[], double> offer, Func<bool> goesOn)
+    {
+        Plan best = first, now = first;
+        for (int round = 1; round <= rounds && goesOn(); round++)
+        {
             Plan next = Changed(now, draw);
             // from warm to cold several times over
             double cooled = 1 - (double)round * Coolings / rounds % 1, allowed = -Math.Log(1 - draw.Share()) * Warmth * Missing * _area / _kindOf.Length * cooled * cooled;
             if (next.Soft <= now.Soft + allowed)
                 now = next;
             if (next.Score < best.Score)
+            {
                 best = next;
+                Placement?[] laid = ByItem(best);
+                offer(laid);
+                if (IsFull(laid))
+                    return;
+            }
+
             if (round * Coolings / rounds != (round + 1) * Coolings / rounds)
                 now = best;
         }
+    }
 
-        goOn?.Invoke(Progress(best, rounds, rounds));
-        var byItem = new Placement?[_kindOf.Length];
-        for (int i = 0; i < best.Order.Length; i++)
-            byItem[best.Order[i]] = best.Laid[i];
+    private static Placement?[] ByItem(Plan plan)
+    {
+        var byItem = new Placement?[plan.Order.Length];
+        for (int i = 0; i < plan.Order.Length; i++)
+            byItem[plan.Order[i]] = plan.Laid[i];
         return byItem;
     }
 
@@ -84,13 +132,13 @@ internal sealed class NestSearch
     }
 
     // nothing better can come of it: all lies on the first sheet
-    private static bool IsFull(Plan plan) => plan.Laid.All(p => p is { Sheet: 0 });
+    private static bool IsFull(Placement?[] laid) => laid.All(p => p is { Sheet: 0 });
 
-    private NestProgress Progress(Plan plan, int round, int rounds)
+    private NestProgress Progress(Placement?[] laid, int round, int rounds)
     {
         double parts = 0;
         var opened = new HashSet<int>();
-        foreach (Placement? p in plan.Laid)
+        foreach (Placement? p in laid)
         {
             if (p is not { } at)
                 continue;
@@ -99,7 +147,7 @@ internal sealed class NestSearch
         }
 
         double sheets = opened.Sum(s => _table.Sheets[s].Area);
-        return new NestProgress(round, rounds, plan.Laid.Count(p => p is not null), _kindOf.Length, sheets > 0 ? parts / sheets : 0);
+        return new NestProgress(round, rounds, laid.Count(p => p is not null), _kindOf.Length, sheets > 0 ? parts / sheets : 0);
     }
 
     private Plan First()
@@ -181,6 +229,7 @@ internal sealed class NestSearch
     private Plan Laid(int[] order, int[] ways, int[] turns, int[] own, Plan? before, int from)
     {
         int n = order.Length, m = _table.Sheets.Count;
+        _table.Begin();
         var laid = new Placement?[n];
         var on = new List<Placement>[m];
         for (int s = 0; s < m; s++)
@@ -214,10 +263,35 @@ internal sealed class NestSearch
         return new Plan(order, ways, turns, own, laid, score, soft);
     }
 
-    // in this order: what finds no room, what must be bought, what is opened; then how unevenly the sheets are filled and how close the parts lie
+    // in this order: what finds no room, what must be bought, what is opened, how unevenly the sheets are filled
+    private double Score(Placement?[] laid)
+    {
+        (double left, double bought, double finer) = Weighed(laid);
+        return 1e4 * left + 1e2 * bought + finer;
+    }
+
+    // and how close the parts lie
     private (double Score, double Soft) Score(Placement?[] laid, int[] ways)
     {
-        double placed = 0, bought = 0, opened = 0, uneven = 0, loose = 0;
+        (double left, double bought, double finer) = Weighed(laid);
+        double loose = 0;
+        foreach (Placement? p in laid)
+        {
+            if (p is not { } at)
+                continue;
+            Spot way = Way(ways[at.Sheet]);
+            Room room = _table.Sheets[at.Sheet].Room;
+            double x = at.At.X + (at.Shape.Room.Left + at.Shape.Room.Right) / 2 - (room.Left + room.Right) / 2, y = at.At.Y + (at.Shape.Room.Bottom + at.Shape.Room.Top) / 2 - (room.Bottom + room.Top) / 2;
+            loose += at.Shape.Area * (x * way.X + y * way.Y) / (room.Width + room.Height);
+        }
+
+        finer += Closeness * loose;
+        return (1e4 * left + 1e2 * bought + finer, Missing * left + bought + finer);
+    }
+
+    private (double Left, double Bought, double Finer) Weighed(Placement?[] laid)
+    {
+        double placed = 0, bought = 0, opened = 0, uneven = 0;
         var filled = new double[_table.Sheets.Count];
         foreach (Placement? p in laid)
         {
@@ -225,10 +299,6 @@ internal sealed class NestSearch
                 continue;
             placed += at.Shape.Area;
             filled[at.Sheet] += at.Shape.Area;
-            Spot way = Way(ways[at.Sheet]);
-            Room room = _table.Sheets[at.Sheet].Room;
-            double x = at.At.X + (at.Shape.Room.Left + at.Shape.Room.Right) / 2 - (room.Left + room.Right) / 2, y = at.At.Y + (at.Shape.Room.Bottom + at.Shape.Room.Top) / 2 - (room.Bottom + room.Top) / 2;
-            loose += at.Shape.Area * (x * way.X + y * way.Y) / (room.Width + room.Height);
         }
 
         for (int s = 0; s < filled.Length; s++)
@@ -242,7 +312,6 @@ internal sealed class NestSearch
             uneven += filled[s] * filled[s] / sheet.Area;
         }
 
-        double finer = opened - uneven + Closeness * loose;
-        return (1e4 * (_area - placed) + 1e2 * bought + finer, Missing * (_area - placed) + bought + finer);
+        return (_area - placed, bought, opened - uneven);
     }
 }
