@@ -7,7 +7,7 @@ internal sealed class Typesetter
 
     private readonly List<Leaf> _leaves = [];
     private string _chapter = "";
-    private double _y;
+    private double _y, _tight = 1;
 
     public IReadOnlyList<Leaf> Leaves => _leaves;
 
@@ -15,9 +15,42 @@ internal sealed class Typesetter
     private double Width => Now.Width - Leaf.Left - Leaf.Right;
     private double Floor => Now.Height - Leaf.Bottom;
 
-    /// <summary>Sets a chapter, on a new page unless the one before took next to nothing of its own.</summary>
+    /// <summary>How close lines and gaps may be set so that a few lines do not take a page of their own.</summary>
+    private static readonly double[] Tightness = [1, 0.96, 0.92, 0.88];
+
+    /// <summary>A last page filled by less than this share is not worth its paper.</summary>
+    private const double Scant = 0.22;
+
+    /// <summary>Sets a chapter, on a new page unless the one before took next to nothing of its own; a little closer where that saves a page of a few lines.</summary>
     /// <returns>The page it begins on, from 1.</returns>
     public int Begin(Chapter chapter)
+    {
+        (string before, double y, int leaves, int marks) = (_chapter, _y, _leaves.Count, _leaves.Count > 0 ? Now.Marks : 0);
+        int page = 0, most = 0;
+        foreach (double tight in Tightness)
+        {
+            _tight = tight;
+            page = Lay(chapter);
+            bool scant = !Now.Landscape && _leaves.Count > leaves + 1 && _y < Leaf.Top + Scant * (Floor - Leaf.Top);
+            most = tight == 1 ? _leaves.Count : most;
+            if (tight == 1 ? !scant : _leaves.Count < most)
+                return page;
+            Back();
+        }
+
+        _tight = 1;
+        return Lay(chapter);
+
+        void Back()
+        {
+            _leaves.RemoveRange(leaves, _leaves.Count - leaves);
+            if (leaves > 0)
+                Now.Undo(marks);
+            (_chapter, _y) = (before, y);
+        }
+    }
+
+    private int Lay(Chapter chapter)
     {
         _chapter = chapter.Name;
         if (chapter.Blocks is [Picture { OwnPage: true }, ..])
@@ -98,7 +131,10 @@ internal sealed class Typesetter
         {
             if (blocks[i] is Heading)
                 Keep(Together(blocks, i));
-            Set(blocks[i]);
+            if (IsNarrow(blocks[i]) && i + 1 < blocks.Count && IsNarrow(blocks[i + 1]))
+                Beside((Picture)blocks[i], (Picture)blocks[++i]);
+            else
+                Set(blocks[i]);
         }
     }
 
@@ -114,7 +150,8 @@ internal sealed class Typesetter
                     tall += Wrapping.Lines(p.Text, Width, p.Tone == Tone.Quiet ? Small : Body).Count * Leading + 5;
                     continue;
                 case Picture { OwnPage: false } picture:
-                    return tall + Scale(picture) * picture.Sheet.Height * PdfSheet.Mm + 10;
+                    double other = IsNarrow(picture) && i + 1 < blocks.Count && IsNarrow(blocks[i + 1]) ? Tall((Picture)blocks[i + 1]) : 0;
+                    return tall + Math.Max(Tall(picture), other) + 10;
                 case StepLine:
                     return tall + 46;
                 default:
@@ -150,7 +187,7 @@ internal sealed class Typesetter
                 _y += 6;
                 break;
             case Grid grid:
-                _y = new GridSetter(grid, Width).Set(() => Now, _y, () => { Turn(); return _y; }) + 9;
+                _y = new GridSetter(grid, Width, _tight).Set(() => Now, _y, () => { Turn(); return _y; }) + 9;
                 break;
             case Picture picture:
                 Show(picture);
@@ -182,7 +219,7 @@ internal sealed class Typesetter
 
     private void Say(Prose p)
     {
-        double size = p.Tone == Tone.Quiet ? Small : p.Tone == Tone.Loud ? 12 : Body, leading = p.Tone == Tone.Quiet ? SmallLeading : p.Tone == Tone.Loud ? 16.5 : Leading;
+        double size = p.Tone == Tone.Quiet ? Small : p.Tone == Tone.Loud ? 12 : Body, leading = _tight * (p.Tone == Tone.Quiet ? SmallLeading : p.Tone == Tone.Loud ? 16.5 : Leading);
         double inset = p.Tone == Tone.Warn ? 10 : 0;
         foreach (string line in Wrapping.Lines(p.Text, Width - inset, size, p.Tone == Tone.Loud))
         {
@@ -202,7 +239,8 @@ internal sealed class Typesetter
         for (int i = 0; i < items.Texts.Count; i++)
         {
             IReadOnlyList<string> lines = Wrapping.Lines(items.Texts[i], Width - indent, Body);
-            Keep(Math.Min(2, lines.Count) * Leading);
+            double leading = _tight * Leading;
+            Keep((lines.Count <= 3 ? lines.Count : 2) * leading);
             double y = _y;
             switch (items.Mark)
             {
@@ -219,23 +257,45 @@ internal sealed class Typesetter
 
             foreach (string line in lines)
             {
-                Keep(Leading);
+                Keep(leading);
                 Now.Text(line, Leaf.Left + indent, _y + Body, Body);
-                _y += Leading;
+                _y += leading;
             }
 
-            _y += items.Mark == ItemMark.Box ? 4 : 2;
+            _y += _tight * (items.Mark == ItemMark.Box ? 4 : 2);
         }
 
         _y += 4;
     }
 
+    /// <summary>Height that a drawing among text is made smaller to, points.</summary>
+    private const double Tallest = 330;
+
     /// <summary>Size on paper over its own size: one, but for what may be made smaller.</summary>
-    private double Scale(Picture picture) => picture.Shrinks ? Math.Min(1, Math.Min(Width / (picture.Sheet.Width * PdfSheet.Mm), 330 / (picture.Sheet.Height * PdfSheet.Mm))) : 1;
+    private double Scale(Picture picture) => picture.Shrinks ? Math.Min(1, Math.Min(Width / (picture.Sheet.Width * PdfSheet.Mm), (1 - 3 * (1 - _tight)) * Tallest / (picture.Sheet.Height * PdfSheet.Mm))) : 1;
+
+    private double Tall(Picture picture) => Scale(picture) * picture.Sheet.Height * PdfSheet.Mm;
+
+    /// <summary>Between two drawings side by side.</summary>
+    private const double Gutter = 12;
+
+    private bool IsNarrow(Block block) => block is Picture { OwnPage: false, Caption.Length: 0 } picture && picture.Sheet.Width * PdfSheet.Mm <= (Leaf.Short - Leaf.Left - Leaf.Right - Gutter) / 2;
+
+    private void Beside(Picture one, Picture other)
+    {
+        if (Now.Landscape)
+            Turn();
+        double tall = Math.Max(Tall(one), Tall(other)), column = (Width + Gutter) / 2;
+        Keep(tall + 10);
+        double top = _y;
+        Now.Add(on => PdfSheet.Draw(on, one.Sheet, Leaf.Left, top + tall - Tall(one), Scale(one)));
+        Now.Add(on => PdfSheet.Draw(on, other.Sheet, Leaf.Left + column, top + tall - Tall(other), Scale(other)));
+        _y += tall + 10;
+    }
 
     private void Show(Picture picture)
     {
-        double scale = Scale(picture), wide = scale * picture.Sheet.Width * PdfSheet.Mm, tall = scale * picture.Sheet.Height * PdfSheet.Mm;
+        double scale = Scale(picture), wide = scale * picture.Sheet.Width * PdfSheet.Mm, tall = Tall(picture);
         if (picture.OwnPage)
         {
             bool landscape = wide > tall;
@@ -251,7 +311,7 @@ internal sealed class Typesetter
 
         double caption = picture.Caption.Length > 0 ? 14 : 0;
         Keep(tall + caption + 6);
-        double left = Leaf.Left + Math.Max(0, (Width - wide) / 2), top = _y;
+        double left = Leaf.Left + (IsNarrow(picture) ? 0 : Math.Max(0, (Width - wide) / 2)), top = _y;
         Now.Add(on => PdfSheet.Draw(on, picture.Sheet, left, top, scale));
         _y += tall + 4;
         if (caption > 0)
