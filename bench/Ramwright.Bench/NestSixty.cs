@@ -32,6 +32,20 @@ internal static class NestSixty
         return 0;
     }
 
+    /// <summary>A thousand parts on bought sheets: how long the first plan takes.</summary>
+    /// <param name="length">Of a sheet 2 m wide, m.</param>
+    /// <param name="kinds">0 takes the seven shapes of the sixty; else so many kinds of odd shapes.</param>
+    public static int Many(int kinds, double length)
+    {
+        PlatePart[] parts = kinds == 0 ? [.. Puzzle.Sixty().Parts.Select(p => p with { Count = p.Count * 50 / 3 })]
+            : [.. Enumerable.Range(0, kinds).Select(k => Puzzle.Shards(0.8, 0.6, 20, k)[k % 20] with { Mark = $"M{k}", Count = 1000 / kinds })];
+        var watch = Stopwatch.StartNew();
+        NestGroup nest = NestPlan.Of(parts, [Puzzle.Sheet(length, 2.0, 0, buy: true)], RigCutting.Usual, new NestEffort());
+        Console.WriteLine(string.Create(CultureInfo.InvariantCulture,
+            $"{parts.Sum(p => p.Count)} parts of {parts.Length} kinds: first plan in {watch.Elapsed.TotalSeconds:0.0} s, {nest.Nests.Count} sheets, {nest.Filled:0.000} of them, {nest.Without.Sum(w => w.Count)} without"));
+        return 0;
+    }
+
     /// <summary>Sheets cut up at random, whose full layout is known.</summary>
     public static int Puzzles(int rounds)
     {

@@ -7,6 +7,7 @@ using Ramwright.Bench;
 // dotnet run -c Release --project bench/Ramwright.Bench -- steps
 // dotnet run -c Release --project bench/Ramwright.Bench -- sweep 100 100
 // dotnet run -c Release --project bench/Ramwright.Bench -- nest 200
+// dotnet run -c Release --project bench/Ramwright.Bench -- thousand 50 16
 // dotnet run -c Release --project bench/Ramwright.Bench -- proving 2000
 // dotnet run -c Release --project bench/Ramwright.Bench -- solids 300000
 int Number(int at, int otherwise) => args.Length > at ? int.Parse(args[at], CultureInfo.InvariantCulture) : otherwise;
@@ -20,6 +21,8 @@ switch (args)
         return OneSqueeze.Sweep(Number(1, 100), Number(2, 100));
     case ["puzzles", ..]:
         return NestSixty.Puzzles(Number(1, 1000));
+    case ["thousand", ..]:
+        return NestSixty.Many(Number(1, 0), Number(2, 4));
     case ["nest", ..]:
         return NestSixty.Run(Number(1, 200), Number(2, 1));
     case ["proving", ..]:

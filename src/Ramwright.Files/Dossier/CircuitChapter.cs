@@ -5,7 +5,7 @@ internal static class CircuitChapter
 {
     public static Chapter Of(Papers p) => new("Hydraulic circuit",
     [
-        new Picture(p.Circuit.Sheet, "Symbols after ISO 1219-1, at rest: pump standing, nobody at the lever."),
+        new Picture(p.Circuit.Sheet, "Symbols after ISO 1219-1, at rest: pump standing, nobody at the lever.") { Shrinks = true },
         new Grid([new("no.", 0.5, true), new("component", 2.6), new("setting", 5)], [.. p.Circuit.Components.Select(c => (IReadOnlyList<string>)[$"{c.Number}", c.What, c.Setting])]),
         new Heading("Before oil goes in"),
         new Items(

@@ -71,6 +71,10 @@ internal static class CutListChapter
     private static string Pieces(Papers p, SawnBar bar) =>
         string.Join("; ", bar.Pieces.GroupBy(piece => piece.Mark).Select(g => $"{g.Count()} × {g.Key} {p.T(g.First().Length, Dimension.Length, 5)}"));
 
+    /// <summary>A nest of no more parts than this is drawn half as wide as the page, mm, so that two stand beside each other.</summary>
+    private const int Few = 6;
+    private const double Half = 83, Whole = 168;
+
     private static void Sheets(Papers p, List<Block> blocks)
     {
         int number = 0;
@@ -78,7 +82,7 @@ internal static class CutListChapter
         {
             foreach (Nest nest in group.Nests)
             {
-                Sheet drawn = NestDrawing.Of(nest, $"{nest.Sheet.Name}{(nest.Sheet.Count > 1 ? $", {nest.Copy}" : "")}", p.Units);
+                Sheet drawn = NestDrawing.Of(nest, $"{nest.Sheet.Name}{(nest.Sheet.Count > 1 ? $", {nest.Copy}" : "")}", p.Units, nest.Parts.Count <= Few ? Half : Whole);
                 if (number++ == 0)
                     blocks.Add(new Heading("Which sheet is cut into what"));
                 blocks.Add(new Picture(drawn) { Shrinks = true });

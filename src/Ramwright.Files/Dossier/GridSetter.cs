@@ -3,14 +3,16 @@ namespace Ramwright.Files.Dossier;
 /// <summary>Lays a table out: rows stay whole, the head is repeated on every page.</summary>
 internal sealed class GridSetter
 {
-    private const double Size = Typesetter.Small + 0.2, Leading = Typesetter.SmallLeading, Pad = 3.5, Pen = 19;
+    private const double Size = Typesetter.Small + 0.2, Pad = 3.5;
+    private readonly double _leading, _pen, _padUp;
 
     private readonly Grid _grid;
     private readonly double _width;
     private readonly double[] _at, _wide;
 
-    public GridSetter(Grid grid, double width)
+    public GridSetter(Grid grid, double width, double tight = 1)
     {
+        (_leading, _pen, _padUp) = (tight * Typesetter.SmallLeading, tight * 19, Pad * (1 - 4 * (1 - tight)));
         (_grid, _width) = (grid, width);
         double shares = grid.Columns.Sum(c => c.Share), x = Leaf.Left;
         _at = new double[grid.Columns.Count];
@@ -32,8 +34,8 @@ internal sealed class GridSetter
     {
         double Floor() => now().Height - Leaf.Bottom;
         IReadOnlyList<string>[] head = [.. _grid.Columns.Select((c, i) => Wrapping.Lines(c.Head, _wide[i] - 2 * Pad, Size - 0.3, true))];
-        double headTall = head.Max(h => h.Count) * Leading + 2 * Pad - 2;
-        if (y + headTall + Pen + (_grid.Caption.Length > 0 ? 14 : 0) > Floor())
+        double headTall = head.Max(h => h.Count) * _leading + 2 * _padUp - 2;
+        if (y + headTall + _pen + (_grid.Caption.Length > 0 ? 14 : 0) > Floor())
             y = turn();
         if (_grid.Caption.Length > 0)
         {
@@ -46,7 +48,7 @@ internal sealed class GridSetter
         {
             bool heavy = _grid.Heavy.Contains(r);
             IReadOnlyList<string>[] cells = [.. _grid.Rows[r].Select((c, i) => Wrapping.Lines(c, _wide[i] - 2 * Pad, Size, heavy))];
-            double tall = Math.Max(cells.Max(c => c.Count) * Leading + 2 * Pad - 2, _grid.Ruled ? Pen : 0);
+            double tall = Math.Max(cells.Max(c => c.Count) * _leading + 2 * _padUp - 2, _grid.Ruled ? _pen : 0);
             if (y + tall > Floor())
             {
                 y = turn();
@@ -97,6 +99,6 @@ internal sealed class GridSetter
     {
         bool right = _grid.Columns[i].Right;
         for (int n = 0; n < lines.Count; n++)
-            leaf.Text(lines[n], right ? _at[i] + _wide[i] - Pad : _at[i] + Pad, y + Pad + n * Leading + size - 1, size, heavy, right: right);
+            leaf.Text(lines[n], right ? _at[i] + _wide[i] - Pad : _at[i] + Pad, y + _padUp + n * _leading + size - 1, size, heavy, right: right);
     }
 }

@@ -17,6 +17,12 @@ internal sealed class Leaf(string chapter, bool landscape = false)
     public double Width => Landscape ? Long : Short;
     public double Height => Landscape ? Short : Long;
 
+    /// <summary>How much is drawn on it.</summary>
+    public int Marks => _marks.Count;
+
+    /// <summary>Takes off again what was added since there was so much.</summary>
+    public void Undo(int marks) => _marks.RemoveRange(marks, _marks.Count - marks);
+
     /// <summary>Adds something to be drawn.</summary>
     public void Add(Action<XGraphics> mark) => _marks.Add(mark);
 

@@ -1,13 +1,13 @@
 namespace Ramwright.Files.Dossier;
 
 /// <summary>Lays blocks out on pages, from top to bottom.</summary>
-internal sealed class Typesetter
+internal sealed partial class Typesetter
 {
     public const double Body = 9.2, Leading = 12.6, Small = 7.9, SmallLeading = 10.4;
 
     private readonly List<Leaf> _leaves = [];
     private string _chapter = "";
-    private double _y;
+    private double _y, _tight = 1;
 
     public IReadOnlyList<Leaf> Leaves => _leaves;
 
@@ -15,9 +15,42 @@ internal sealed class Typesetter
     private double Width => Now.Width - Leaf.Left - Leaf.Right;
     private double Floor => Now.Height - Leaf.Bottom;
 
-    /// <summary>Sets a chapter, on a new page unless the one before took next to nothing of its own.</summary>
+    /// <summary>How close lines and gaps may be set so that a few lines do not take a page of their own.</summary>
+    private static readonly double[] Tightness = [1, 0.96, 0.92, 0.88];
+
+    /// <summary>A last page filled by less than this share is not worth its paper.</summary>
+    private const double Scant = 0.22;
+
+    /// <summary>Sets a chapter, on a new page unless the one before took next to nothing of its own; a little closer where that saves a page of a few lines.</summary>
     /// <returns>The page it begins on, from 1.</returns>
     public int Begin(Chapter chapter)
+    {
+        (string before, double y, int leaves, int marks) = (_chapter, _y, _leaves.Count, _leaves.Count > 0 ? Now.Marks : 0);
+        int page = 0, most = 0;
+        foreach (double tight in Tightness)
+        {
+            _tight = tight;
+            page = Lay(chapter);
+            bool scant = !Now.Landscape && _leaves.Count > leaves + 1 && _y < Leaf.Top + Scant * (Floor - Leaf.Top);
+            most = tight == 1 ? _leaves.Count : most;
+            if (tight == 1 ? !scant : _leaves.Count < most)
+                return page;
+            Back();
+        }
+
+        _tight = 1;
+        return Lay(chapter);
+
+        void Back()
+        {
+            _leaves.RemoveRange(leaves, _leaves.Count - leaves);
+            if (leaves > 0)
+                Now.Undo(marks);
+            (_chapter, _y) = (before, y);
+        }
+    }
+
+    private int Lay(Chapter chapter)
     {
         _chapter = chapter.Name;
         if (chapter.Blocks is [Picture { OwnPage: true }, ..])
@@ -98,7 +131,10 @@ internal sealed class Typesetter
         {
             if (blocks[i] is Heading)
                 Keep(Together(blocks, i));
-            Set(blocks[i]);
+            if (IsNarrow(blocks[i]) && i + 1 < blocks.Count && IsNarrow(blocks[i + 1]))
+                Beside((Picture)blocks[i], (Picture)blocks[++i]);
+            else
+                Set(blocks[i]);
         }
     }
 
@@ -114,7 +150,8 @@ internal sealed class Typesetter
                     tall += Wrapping.Lines(p.Text, Width, p.Tone == Tone.Quiet ? Small : Body).Count * Leading + 5;
                     continue;
                 case Picture { OwnPage: false } picture:
-                    return tall + Scale(picture) * picture.Sheet.Height * PdfSheet.Mm + 10;
+                    double other = IsNarrow(picture) && i + 1 < blocks.Count && IsNarrow(blocks[i + 1]) ? Tall((Picture)blocks[i + 1]) : 0;
+                    return tall + Math.Max(Tall(picture), other) + 10;
                 case StepLine:
                     return tall + 46;
                 default:
@@ -150,7 +187,7 @@ internal sealed class Typesetter
                 _y += 6;
                 break;
             case Grid grid:
-                _y = new GridSetter(grid, Width).Set(() => Now, _y, () => { Turn(); return _y; }) + 9;
+                _y = new GridSetter(grid, Width, _tight).Set(() => Now, _y, () => { Turn(); return _y; }) + 9;
                 break;
             case Picture picture:
                 Show(picture);
@@ -182,7 +219,7 @@ internal sealed class Typesetter
 
     private void Say(Prose p)
     {
-        double size = p.Tone == Tone.Quiet ? Small : p.Tone == Tone.Loud ? 12 : Body, leading = p.Tone == Tone.Quiet ? SmallLeading : p.Tone == Tone.Loud ? 16.5 : Leading;
+        double size = p.Tone == Tone.Quiet ? Small : p.Tone == Tone.Loud ? 12 : Body, leading = _tight * (p.Tone == Tone.Quiet ? SmallLeading : p.Tone == Tone.Loud ? 16.5 : Leading);
         double inset = p.Tone == Tone.Warn ? 10 : 0;
         foreach (string line in Wrapping.Lines(p.Text, Width - inset, size, p.Tone == Tone.Loud))
         {
@@ -202,7 +239,8 @@ internal sealed class Typesetter
         for (int i = 0; i < items.Texts.Count; i++)
         {
             IReadOnlyList<string> lines = Wrapping.Lines(items.Texts[i], Width - indent, Body);
-            Keep(Math.Min(2, lines.Count) * Leading);
+            double leading = _tight * Leading;
+            Keep((lines.Count <= 3 ? lines.Count : 2) * leading);
             double y = _y;
             switch (items.Mark)
             {
@@ -219,47 +257,14 @@ internal sealed class Typesetter
 
             foreach (string line in lines)
             {
-                Keep(Leading);
+                Keep(leading);
                 Now.Text(line, Leaf.Left + indent, _y + Body, Body);
-                _y += Leading;
+                _y += leading;
             }
 
-            _y += items.Mark == ItemMark.Box ? 4 : 2;
+            _y += _tight * (items.Mark == ItemMark.Box ? 4 : 2);
         }
 
         _y += 4;
-    }
-
-    /// <summary>Size on paper over its own size: one, but for what may be made smaller.</summary>
-    private double Scale(Picture picture) => picture.Shrinks ? Math.Min(1, Math.Min(Width / (picture.Sheet.Width * PdfSheet.Mm), 330 / (picture.Sheet.Height * PdfSheet.Mm))) : 1;
-
-    private void Show(Picture picture)
-    {
-        double scale = Scale(picture), wide = scale * picture.Sheet.Width * PdfSheet.Mm, tall = scale * picture.Sheet.Height * PdfSheet.Mm;
-        if (picture.OwnPage)
-        {
-            bool landscape = wide > tall;
-            if (_leaves.Count == 0 || _y > Leaf.Top || Now.Landscape != landscape || Now.Chapter != _chapter)
-                Turn(landscape);
-
-            // a sheet of the paper's own size is drawn at true size
-            double x = (Now.Width - wide) / 2, y = (Now.Height - tall) / 2;
-            Now.Add(on => PdfSheet.Draw(on, picture.Sheet, x, y));
-            _y = Floor;
-            return;
-        }
-
-        double caption = picture.Caption.Length > 0 ? 14 : 0;
-        Keep(tall + caption + 6);
-        double left = Leaf.Left + Math.Max(0, (Width - wide) / 2), top = _y;
-        Now.Add(on => PdfSheet.Draw(on, picture.Sheet, left, top, scale));
-        _y += tall + 4;
-        if (caption > 0)
-        {
-            Now.Text(picture.Caption, Leaf.Left, _y + Small, Small, grey: true);
-            _y += caption;
-        }
-
-        _y += 6;
     }
 }

@@ -45,6 +45,13 @@ internal static class MemberParts
                 if (broken > 0)
                     draft.Misfit($"{broken} of the {joint.Count()} holes of the {one.Name.Split(',')[0]} in the {part} break out of its edge or end: move them in, or take smaller bolts.");
             }
+
+            double air = joint.Max(f => Air(f, draft));
+            if (one.Joint is RigBoltedJoint bolts && air > bolts.Thread.D / 3)
+            {
+                draft.Misfit($"The bolts of the {one.Name.Split(',')[0]} cross {Readout.Text(air, Dimension.Length)} of air between {one.Beam.Part} and {one.Onto.Part}, and would bend there; "
+                    + "they are only checked in shear. Let the faces meet (channels toes together, another apart), or fill the gap with solid packing that is fixed to one side.");
+            }
         }
 
         IEnumerable<Member> members = draft.Body.Pieces.Where(p => p is not GussetPlate && !EndPlates.IsPlate(draft.Rig.Frame, p.Member.Part))
@@ -57,6 +64,19 @@ internal static class MemberParts
     {
         Piece[] pieces = [.. draft.Body.Pieces.Where(p => p.Member.Part == part && f.Concerns(p))];
         return pieces.Length > 0 && !pieces.Any(p => f.Walls(p).Count > 0);
+    }
+
+    // a third of the bolt is as much as may lie between the parts before its shear suffers; EN 1993-1-8:2005, 3.6.1(12)
+    private static double Air(Fastening f, PartDraft draft)
+    {
+        if (f.Joint.Joint.Fit != BeamFit.Lapped)
+            return 0;
+        (WallMet Wall, string Part)[] met =
+        [
+            .. draft.Body.Pieces.Where(f.Concerns).SelectMany(p => f.Walls(p).Select(w => (Wall: w, p.Member.Part))).OrderBy(m => m.Wall.From),
+        ];
+        return Enumerable.Range(0, Math.Max(0, met.Length - 1)).Where(i => met[i].Part != met[i + 1].Part)
+            .Select(i => met[i + 1].Wall.From - met[i].Wall.To).DefaultIfEmpty(0).Max();
     }
 
     // the hole's rim must meet the same walls as its middle, along the piece and across it

@@ -17,7 +17,7 @@ public static class PlateFit
         for (int i = 0; i < plate.Holes.Count; i++)
         {
             PlateHole hole = plate.Holes[i];
-            if (!Holds(edge, hole) || Nearest(edge, hole.Y, hole.Z) <= hole.Diameter / 2)
+            if (!Encloses(edge, hole.Y, hole.Z) || Nearest(edge, hole.Y, hole.Z) <= hole.Diameter / 2)
                 return $"A hole of {Readout.Text(hole.Diameter, Dimension.Length)} for {hole.For} does not fit on the {plate.Name}: it runs out of the plate.";
             for (int j = 0; j < i; j++)
             {
@@ -46,13 +46,14 @@ public static class PlateFit
         return Math.Sqrt(least);
     }
 
-    private static bool Holds((double Y, double Z)[] edge, PlateHole hole)
+    /// <summary>Whether a point lies within a closed line.</summary>
+    internal static bool Encloses((double Y, double Z)[] edge, double y, double z)
     {
         bool inside = false;
         for (int i = 0, j = edge.Length - 1; i < edge.Length; j = i++)
         {
-            if ((edge[i].Z > hole.Z) != (edge[j].Z > hole.Z)
-                && hole.Y < (edge[j].Y - edge[i].Y) * (hole.Z - edge[i].Z) / (edge[j].Z - edge[i].Z) + edge[i].Y)
+            if ((edge[i].Z > z) != (edge[j].Z > z)
+                && y < (edge[j].Y - edge[i].Y) * (z - edge[i].Z) / (edge[j].Z - edge[i].Z) + edge[i].Y)
                 inside = !inside;
         }
 

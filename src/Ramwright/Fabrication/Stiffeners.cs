@@ -13,15 +13,13 @@ internal static class Stiffeners
         foreach (IGrouping<string, Piece> member in draft.Body.Pieces.Where(p => p is not GussetPlate && p.Member.Stiffened is not null).GroupBy(p => p.Member.Part))
         {
             Piece one = member.First();
-            if (Between(one.Shape) is not var (outline, sides))
+            if (Between(one.Shape) is not var (outline, sides, _))
             {
                 draft.Undecided($"Shape of the stiffening plates of the {member.Key}: {one.Shape.Name} has no flanges for them to stand between.");
                 continue;
             }
 
-            // a beam has them under the ram force; what it is joined to, in line with both its flanges
-            int joints = draft.Plan.Joints.Count(j => j.Onto.Part == member.Key && j.Joint.Fit != BeamFit.Lapped);
-            int places = joints > 0 ? 2 * joints : member.Count();
+            int places = Places(draft.Plan, member.Key, member.Count());
             draft.Add(new PlatePart
             {
                 Name = $"stiffener of the {member.Key}",
@@ -35,11 +33,22 @@ internal static class Stiffeners
         }
     }
 
-    private static (Outline Outline, int Sides)? Between(Shape shape) => shape switch
+    /// <summary>How often a member has them: a beam under the ram force, what it is joined to in line with both its flanges.</summary>
+    /// <param name="plan">The frame.</param>
+    /// <param name="part">The member.</param>
+    /// <param name="pieces">Pieces of the member.</param>
+    internal static int Places(FramePlan plan, string part, int pieces)
     {
-        ISection i => (Clipped((i.B - i.Tw) / 2, i.WebHeight, i.R), 2),
+        int joints = plan.Joints.Count(j => j.Onto.Part == part && j.Joint.Fit != BeamFit.Lapped);
+        return joints > 0 ? 2 * joints : pieces;
+    }
+
+    /// <summary>The plate that stands between the flanges of a section, on how many sides of its web, and the edges of one that are welded, m; null where nothing can stand.</summary>
+    internal static (Outline Outline, int Sides, double Welded)? Between(Shape shape) => shape switch
+    {
+        ISection i => ((i.B - i.Tw) / 2, i.WebHeight) is var (wide, high) ? (Clipped(wide, high, i.R), 2, 2 * (wide - i.R) + high - 2 * i.R) : null,
         // the flanges' taper is ground off the plate
-        Channel c => (Clipped(c.B - c.Tw, c.H - 2 * c.FlangeAt(c.Tw + (c.B - c.Tw) / 2), c.R1), 1),
+        Channel c => (c.B - c.Tw, c.H - 2 * c.FlangeAt(c.Tw + (c.B - c.Tw) / 2)) is var (wide, high) ? (Clipped(wide, high, c.R1), 1, 2 * (wide - c.R1) + high - 2 * c.R1) : null,
         _ => null,
     };
 

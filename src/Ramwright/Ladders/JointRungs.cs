@@ -47,6 +47,8 @@ internal static class JointRungs
                 break;
             case RigBoltedJoint bolted:
                 Bolts(rungs, rig, response, joints, id, name, bolted, factors);
+                if (bolted.EndPlate is { } end)
+                    Weld(rungs, rig, response, joints, id + "-end-plate", "end plate of the " + name, end.Weld, factors, end);
                 break;
             case RigPinnedJoint pinned:
                 Pins(rungs, rig, response, joints, id, name, pinned, factors);
@@ -62,33 +64,37 @@ internal static class JointRungs
     }
 
     private static void Weld(
-        List<Rung> rungs, Rig rig, FrameResponse response, PlanJoint[] joints, string id, string name, RigWeld weld, PartialFactors factors)
+        List<Rung> rungs, Rig rig, FrameResponse response, PlanJoint[] joints, string id, string name, RigWeld weld, PartialFactors factors, RigBoltedEnd? end = null)
     {
         WeldGroup[] groups = [.. joints.Select(j => JointWeld.Of(j, weld))];
-        (double fu, double betaW, double fy) = Weaker(joints[0]);
+        (double fu, double betaW, double fy) = end is null ? Weaker(joints[0]) : Weaker(joints[0].Beam, end);
         // a fillet anywhere in the group is the weaker kind
         bool butt = weld.Kind == WeldKind.Butt && joints[0].Joint.Gusset?.Weld.Kind != WeldKind.Fillet;
         if (!butt)
-            LongEnough(groups[0], joints[0], name, weld.Throat);
-        Worst.Joint(response, joints, (i, end, w) => butt
-                ? ButtWeld.Yield(groups[i], end.Force, end.Moment, end.At, fy, factors, w)
-                : FilletWeld.Directional(groups[i], end.Force, end.Moment, end.At, fu, betaW, factors, w))
+            LongEnough(groups[0], joints[0], name, weld.Throat, end is null ? ".weld" : ".end-plate.weld");
+        Worst.Joint(response, joints, (i, at, w) => butt
+                ? ButtWeld.Yield(groups[i], at.Force, at.Moment, at.At, fy, factors, w)
+                : FilletWeld.Directional(groups[i], at.Force, at.Moment, at.At, fu, betaW, factors, w))
             ?.Into(rungs, new Words(id + "-weld", $"weld of the {name}", "tears", "tears"), RungGroup.Joints,
                 butt ? Factoring.Load(rig) : Factoring.Break(rig), butt ? ButtWeld.Source : FilletWeld.DirectionalSource);
     }
 
     /// <summary>A run all round is one weld; where the ends of it start and stop is not known, and the group's whole length is looked at.</summary>
-    private static void LongEnough(WeldGroup group, PlanJoint joint, string name, double a)
+    private static void LongEnough(WeldGroup group, PlanJoint joint, string name, double a, string key)
     {
         double length = group.Segments.Sum(s => (s.To - s.From).Length) / (joint.Joint is RigSlottedJoint || joint.Joint.Fit == BeamFit.Lapped ? 2 : 1);
         double least = FilletWeld.LeastLength(a);
         if (length < least)
         {
-            throw new PressFaultsException([new Fault(joint.Key + ".weld",
+            throw new PressFaultsException([new Fault(joint.Key + key,
                 new Remark($"the {name} has {{0}} of weld; a run under {{1}} must not carry load (EN 1993-1-8, 4.5.1)", Remark.Of(length, Dimension.Length), Remark.Of(least, Dimension.Length)),
                 "a thicker bar or a longer weld")]);
         }
     }
+
+    // a beam and the plate on its end
+    private static (double Fu, double BetaW, double Fy) Weaker(RigMember beam, RigBoltedEnd end) =>
+        (Math.Min(beam.Fu, end.Steel.Fu(end.Thickness)), Math.Max(beam.Steel.BetaW ?? 1.0, end.Steel.BetaW ?? 1.0), Math.Min(beam.Fy, end.Steel.Fy(end.Thickness)));
 
     /// <summary>The weaker of the parts joined: f_u, β_w, f_y.</summary>
     internal static (double Fu, double BetaW, double Fy) Weaker(PlanJoint joint)

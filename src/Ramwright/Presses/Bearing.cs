@@ -51,4 +51,8 @@ public sealed record Stiffening
     /// <summary>Thickness of each plate, m.</summary>
     [Needed, Says("thickness of each plate"), Measure(Dimension.Length, "12 mm", UpTo = 0.2)]
     public double? Thickness { get; init; }
+
+    /// <summary>Their weld to web and flanges, on both faces.</summary>
+    [Says("their weld to web and flanges, on both faces")]
+    public Weld? Weld { get; init; }
 }

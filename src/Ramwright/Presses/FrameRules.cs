@@ -102,6 +102,9 @@ internal static class FrameRules
 
     internal static void Members(PressFrame said, Shelf? shelf, List<Fault> faults, params ReadOnlySpan<(Member? Member, string Key)> members)
     {
+        foreach ((Member? member, string key) in members)
+            JointRules.Weld(member?.Stiffened?.Weld, $"frame.{key}.stiffened.weld", faults);
+
         if (shelf is not null)
         {
             foreach ((Member? member, string key) in members)

@@ -121,6 +121,10 @@ public sealed record BoltedEnd
     /// <summary>Its steel.</summary>
     [Says("its steel"), StockName(StockKind.Steel, "S275")]
     public string? Steel { get; init; }
+
+    /// <summary>Its weld to the beam, all round.</summary>
+    [Says("its weld to the beam, all round")]
+    public Weld? Weld { get; init; }
 }
 
 /// <summary>Held by one pin at each end.</summary>

@@ -75,6 +75,7 @@ internal static class JointRules
     {
         if (said is { Fit: BeamFit.Lapped, EndPlate: not null })
             faults.Add(new Fault(path + ".end-plate", "a beam that clasps the upright has no end plate", "fit: between or fit: over, or no end-plate", Against: path + ".fit"));
+        Weld(said.EndPlate?.Weld, path + ".end-plate.weld", faults);
         if (said.Thread is not { } thread || !ThreadText.TryRead(thread, out ThreadCall call))
             return;
         double d = call.D;

@@ -162,7 +162,11 @@ internal static class ResolveFrame
 
         if (said?.Turned == true)
             shape = shelf.Known.Same(new Turned(shape) { Name = shape.Name + " turned", Source = shape.Source });
-        return new RigMember(part, shape, Cut(shape, said?.Openings, path, shelf, assume), SteelOf(said?.Steel, path + ".steel", frame, shelf, assume)) { Stiffened = said?.Stiffened?.Thickness };
+        return new RigMember(part, shape, Cut(shape, said?.Openings, path, shelf, assume), SteelOf(said?.Steel, path + ".steel", frame, shelf, assume))
+        {
+            Stiffened = said?.Stiffened?.Thickness,
+            StiffenerWeld = said?.Stiffened is { Thickness: { } plate } stiffened ? ResolveJoint.Weld(stiffened.Weld, path + ".stiffened", Math.Min(plate, shape.Thinnest), assume) : null,
+        };
     }
 
     /// <summary>The halves of a lapped beam stand as far apart as what they clasp is wide.</summary>

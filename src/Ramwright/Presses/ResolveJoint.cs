@@ -139,7 +139,8 @@ internal static class ResolveJoint
         if (fit == BeamFit.Lapped || (said.EndPlate is null && beam.Shape is not ISection))
             return null;
         double t = assume.Or(said.EndPlate?.Thickness, path + ".end-plate.thickness", d, Dimension.Length, "an end plate as thick as its bolts");
-        return new RigBoltedEnd(t, said.EndPlate?.Steel is { } name ? Resolver.SteelNamed(name, shelf, path + ".end-plate.steel", assume) : beam.Steel);
+        return new RigBoltedEnd(t, said.EndPlate?.Steel is { } name ? Resolver.SteelNamed(name, shelf, path + ".end-plate.steel", assume) : beam.Steel,
+            Weld(said.EndPlate?.Weld, path + ".end-plate", Math.Min(Thinnest(beam.Shape), t), assume));
     }
 
     /// <summary>Ordinary bolts sit loose in their holes: the corners move once, under the first squeeze.</summary>

@@ -72,6 +72,9 @@ public sealed record RigMember(string Part, Shape Shape, Shape? Net, Steel Steel
     /// <summary>Thickness of the plates welded in between its flanges, under the ram force or in line with the flanges that meet it, m; null where there are none.</summary>
     public double? Stiffened { get; init; }
 
+    /// <summary>Weld of those plates to web and flanges; null where there are none.</summary>
+    public RigWeld? StiffenerWeld { get; init; }
+
     /// <summary>Its section through the holes of the joint's bolts or pin; null where there are none, or they could not be placed.</summary>
     public Shape? JointNet { get; init; }
 

@@ -62,7 +62,8 @@ public sealed record RigBoltedJoint(BeamFit Fit) : RigJoint(Fit)
 /// <summary>The plate on a beam's end that bolts go through. SI.</summary>
 /// <param name="Thickness">m.</param>
 /// <param name="Steel">Its steel.</param>
-public sealed record RigBoltedEnd(double Thickness, Steel Steel);
+/// <param name="Weld">Its weld to the beam, all round.</param>
+public sealed record RigBoltedEnd(double Thickness, Steel Steel, RigWeld Weld);
 
 /// <summary>One pin at each end.</summary>
 public sealed record RigPinnedJoint(BeamFit Fit) : RigJoint(Fit)

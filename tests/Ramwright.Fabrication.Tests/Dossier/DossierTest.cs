@@ -53,6 +53,18 @@ public class DossierTest
     }
 
     [Theory, MemberData(nameof(Examples))]
+    public void NoPageIsLeftNearlyEmpty(string example)
+    {
+        using PdfDocument pdf = PdfDocument.Open(Pdf(Papers(example)));
+        foreach (Page page in pdf.GetPages().Where(p => p.Height > p.Width))
+        {
+            // the foot stands at 24 points, the head at 32 from the top
+            double lowest = page.Letters.Where(l => l.StartBaseLine.Y > 40).Min(l => l.StartBaseLine.Y);
+            Assert.True(lowest < 0.78 * page.Height, $"page {page.Number} ends at {lowest / page.Height:0.00} of its height");
+        }
+    }
+
+    [Theory, MemberData(nameof(Examples))]
     public void EveryFaceIsEmbeddedAndNoLetterIsMissing(string example)
     {
         byte[] bytes = Pdf(Papers(example));

@@ -14,8 +14,8 @@ internal static class Apart
     {
         foreach (Nest nest in group.Nests)
         {
-            Polygon sheet = Polygon(nest.Sheet.Edge);
-            Polygon[] parts = [.. nest.Parts.Select(p => Polygon(p.Outline.Loops[0]))];
+            Polygon sheet = Polygon([nest.Sheet.Edge]);
+            Polygon[] parts = [.. nest.Parts.Select(p => Polygon([.. p.Outline.Loops]))];
             for (int i = 0; i < parts.Length; i++)
             {
                 Assert.True(sheet.Buffer(Hair).Covers(parts[i]), $"{nest.Parts[i].Part.Mark} leaves its sheet");
@@ -31,9 +31,9 @@ internal static class Apart
         }
     }
 
-    private static Polygon Polygon(IReadOnlyList<Corner> loop)
+    private static Polygon Polygon(IReadOnlyList<Corner>[] loops)
     {
-        (double Y, double Z)[] p = new Outline([loop]).Polygons(Fine)[0];
-        return new Polygon(new LinearRing([.. p.Append(p[0]).Select(c => new Coordinate(c.Y, c.Z))]));
+        LinearRing[] rings = [.. new Outline(loops).Polygons(Fine).Select(p => new LinearRing([.. p.Append(p[0]).Select(c => new Coordinate(c.Y, c.Z))]))];
+        return new Polygon(rings[0], rings[1..]);
     }
 }

@@ -99,10 +99,21 @@ public class PartListTest
     [Fact]
     public void BoltsThatPassAnAngleByAreSaid()
     {
-        PartList list = PartList.Of(Example("salvage.press.yaml"));
+        PartList list = PartList.Of(Example("salvage.press.yaml", t => t.Replace("2 x UPN 140 toes together, apart: 60 mm", "2 x L 80x80x10, apart: 20 mm", StringComparison.Ordinal)));
 
         Assert.Contains(list.Misfits, m => m.Contains("crown joint", StringComparison.Ordinal) && m.Contains("pass the upright by", StringComparison.Ordinal));
         Assert.DoesNotContain(list.Misfits, m => m.Contains("pass the crown by", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void BoltsThatCrossAGapAreSaid()
+    {
+        Assert.Empty(PartList.Of(Example("salvage.press.yaml")).Misfits);
+
+        // back to back their webs stand 60 mm apart, 60 mm from the rails
+        PartList list = PartList.Of(Example("salvage.press.yaml", t => t.Replace("UPN 140 toes together", "UPN 140", StringComparison.Ordinal)));
+
+        Assert.Equal(2, list.Misfits.Count(m => m.Contains("cross 53 mm of air between", StringComparison.Ordinal)));
     }
 
     [Fact]

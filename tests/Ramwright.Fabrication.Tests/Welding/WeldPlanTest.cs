@@ -10,6 +10,31 @@ public class WeldPlanTest
     private static WeldPlan Plan(string example, params (string, string)[] changes) => WeldPlan.Of(Tests.Presses.Check(example, changes));
 
     [Fact]
+    public void EndPlatesAndStiffenersAreWeldedByTheFileOrByARuleThatIsTold()
+    {
+        const string bolts = "crown-joint: { kind: bolt, fit: lapped, thread: M24, class: 8.8, count: 4, pitch: 90 mm, gauge: 110 mm, edge: 50 mm, shear-planes: 2 }";
+        (string, string)[] Built(string plate, string stiffener) =>
+        [
+            ("crown: { section: 2 x UPN 220, apart: 160 mm }", $"crown: {{ section: HEB 220, stiffened: {{ thickness: 12 mm{stiffener} }} }}"),
+            ("upright: { section: 2 x UPN 160, apart: 30 mm }", "upright: { section: HEB 200 }"), ("bed: { section: 2 x UPN 220, apart: 160 mm }", "bed: { section: HEB 220 }"),
+            (bolts, $"crown-joint: {{ kind: bolt, fit: between, thread: M20, class: 8.8, count: 4, pitch: 100 mm, gauge: 110 mm, end-plate: {{ thickness: 20 mm{plate} }} }}"),
+            (bolts.Replace("crown", "bed", StringComparison.Ordinal), "bed-joint: { kind: weld, weld: { leg: 8 mm } }"),
+        ];
+        WeldPlan said = Plan("wherry-yard", Built(", weld: { throat: 5 mm }", ", weld: { throat: 4 mm }")), silent = Plan("wherry-yard", Built("", ""));
+
+        Assert.Empty(said.Open);
+        Seam plate = said.Lines.Single(l => l.Seam.Key == "frame.crown-joint.end-plate.weld").Seam, stiffener = said.Lines.Single(l => l.Seam.Key == "frame.crown.stiffened.weld").Seam;
+        Assert.Equal((5e-3, 2), (Math.Round(plate.Throat, 9), plate.Count));
+        // HEB 220: b 220, t_w 9.5, h − 2 t_f 188, r 18; both faces of a plate on each side of the web
+        Assert.Equal(2, stiffener.Count);
+        Near.Absolute(2 * (2 * (105.25e-3 - 18e-3) + 188e-3 - 36e-3), stiffener.Length, 1e-9);
+        PressCheck told = Tests.Presses.Check("wherry-yard", Built("", ""));
+        Assert.Contains(told.Assumed, a => a.What == "frame.crown.stiffened.weld");
+        Assert.Contains(told.Assumed, a => a.What == "frame.crown-joint.end-plate.weld");
+        Near.Absolute(0.7 * 9.5e-3 / Math.Sqrt(2), silent.Lines.Single(l => l.Seam.Key == "frame.crown.stiffened.weld").Seam.Throat, 1e-9);
+    }
+
+    [Fact]
     public void UnknownSteelIsTestedBeforeAnythingElse()
     {
         WeldPlan plan = Plan("railing-shop");

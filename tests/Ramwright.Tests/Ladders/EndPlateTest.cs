@@ -54,6 +54,27 @@ public class EndPlateTest
     }
 
     [Fact]
+    public void TheWeldOfTheEndPlateIsARungThatGrowsWithItsThroatAndOneUnsaidIsTold()
+    {
+        Rung Weld(string weld) => Of(PressCheck.Of(Press($", end-plate: {{ thickness: 20 mm{weld} }}")), "crown-joint-end-plate-weld")!;
+        Rung five = Weld(", weld: { throat: 5 mm }"), ten = Weld(", weld: { throat: 10 mm }");
+
+        // the fillets' middle lines are the beam's edge whatever their size: twice the throat, twice the force
+        Near.Relative(2, ten.GivesAt / five.GivesAt, 1e-9, "over the throat");
+        var w = new Working();
+        five.Work(w);
+        WorkingCheck.Holds(w);
+
+        PressCheck silent = PressCheck.Of(Press(", end-plate: { thickness: 20 mm }"));
+        Assumed told = Assert.Single(silent.Assumed, a => a.What == "frame.crown-joint.end-plate.weld");
+        // HEB 200: 0.7 of its web's 9 mm
+        Assert.Contains("6.3 mm", told.Value, StringComparison.Ordinal);
+        Near.Relative(Weld(", weld: { leg: 6.3 mm }").SafeTo, Of(silent, "crown-joint-end-plate-weld")!.SafeTo, 1e-9, "as assumed");
+        // a weld right through is as strong as the thinner of what it joins
+        Assert.NotEqual(five.GivesAt, Weld(", weld: { kind: butt }").GivesAt);
+    }
+
+    [Fact]
     public void WhereTheWebIsNotThatOfAnINothingIsSaid() =>
         Assert.Null(Of(PressCheck.Of(Press(", shear-planes: 1", "2 x UPN 180")), "crown-joint-flange"));
 }

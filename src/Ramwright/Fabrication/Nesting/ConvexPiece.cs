@@ -10,6 +10,19 @@ internal sealed class ConvexPiece
     {
         Corners = corners;
         Room = Room.Of(corners);
+        _sides = [.. corners.Select((a, i) => Side.Of(a, corners[i + 1 == corners.Length ? 0 : i + 1]))];
+    }
+
+    private readonly Side[] _sides;
+
+    // the line of an edge: its distance from a point within is Off - X x - Y y
+    private readonly record struct Side(double X, double Y, double Off)
+    {
+        public static Side Of(Spot a, Spot b)
+        {
+            double x = b.Y - a.Y, y = a.X - b.X, l = Math.Sqrt(x * x + y * y);
+            return l > 0 ? new Side(x / l, y / l, (x * a.X + y * a.Y) / l) : new Side(0, 0, double.PositiveInfinity);
+        }
     }
 
     public Spot[] Corners { get; }
@@ -56,6 +69,26 @@ internal sealed class ConvexPiece
         }
 
         return new ConvexPiece(Cleaned(sum));
+    }
+
+    /// <summary>How far within a point lies: its distance to the nearest edge's line, m; no more than <paramref name="least"/> where that is not passed.</summary>
+    /// <param name="p">The point, from this piece's own origin.</param>
+    /// <param name="least">Depths up to this do not matter, m.</param>
+    public double Depth(Spot p, double least)
+    {
+        if (p.X - Room.Left <= least || Room.Right - p.X <= least || p.Y - Room.Bottom <= least || Room.Top - p.Y <= least)
+            return least;
+        double depth = double.PositiveInfinity;
+        foreach (ref readonly Side side in _sides.AsSpan())
+        {
+            double inside = side.Off - side.X * p.X - side.Y * p.Y;
+            if (inside <= least)
+                return least;
+            if (inside < depth)
+                depth = inside;
+        }
+
+        return depth;
     }
 
     private static Spot[] Cleaned(List<Spot> corners)

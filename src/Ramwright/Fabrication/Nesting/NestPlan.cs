@@ -54,7 +54,7 @@ public sealed record NestPlan(IReadOnlyList<NestGroup> Groups)
             .. sheets.Select(s => (Sheet: s, Table: new NestSheet(s.Edge, cutting.EdgeGap, s.Buy))).OrderBy(s => s.Sheet.Buy).ThenBy(s => s.Table.Area)
                 .SelectMany(s => Enumerable.Range(1, s.Sheet.Count == 0 ? Math.Min(all, MostBought) : s.Sheet.Count).Select(c => (s.Sheet, s.Table, c))),
         ];
-        List<NestShape>[] kinds = [.. parts.Select(p => NestShape.Turns(p.Outline.Loops[0], cutting.TurnStep, cutting.PartGap, () => number++).ToList())];
+        List<NestShape>[] kinds = [.. parts.Select(p => NestShape.Turns(p.Outline.Loops[0], Windows.Of(p, parts, cutting), cutting.TurnStep, cutting.PartGap, () => number++).ToList())];
         int[] kindOf = [.. parts.SelectMany((p, k) => Enumerable.Repeat(k, p.Count))];
         IReadOnlyList<Placement?> laid = there.Length == 0 ? new Placement?[kindOf.Length]
             : new NestSearch(kinds, kindOf, [.. there.Select(t => t.Table)]).Run(effort.Rounds, effort.Seed, effort.GoOn);
@@ -92,7 +92,7 @@ public sealed record NestPlan(IReadOnlyList<NestGroup> Groups)
 public sealed record NestGroup(
     double Thickness, Steel? Steel, IReadOnlyList<Nest> Nests, IReadOnlyList<(PlatePart Part, int Count)> Without, bool HasSheets, double OwnArea)
 {
-    /// <summary>Area of what is placed, holes not taken off, m².</summary>
+    /// <summary>Area of what is placed, m².</summary>
     public double Placed => Nests.Sum(n => n.PartArea);
 
     /// <summary>Area of the sheets that are opened, m².</summary>
@@ -102,7 +102,7 @@ public sealed record NestGroup(
     public double Filled => Opened > 0 ? Placed / Opened : 0;
 
     /// <summary>Share of the opened sheets that could become parts by area alone, if everything that has no place found one: never more than 1.</summary>
-    public double Bound => Opened > 0 ? Math.Min(1, (Placed + Without.Sum(w => w.Count * Nest.EdgeArea(w.Part))) / Opened) : 0;
+    public double Bound => Opened > 0 ? Math.Min(1, (Placed + Without.Sum(w => w.Count * w.Part.Outline.Area())) / Opened) : 0;
 }
 
 /// <summary>One sheet and what is cut from it.</summary>
@@ -114,8 +114,8 @@ public sealed record Nest(RigSheet Sheet, int Copy, IReadOnlyList<NestedPart> Pa
     /// <summary>Share of the room that the gaps leave which is taken: every part with half a gap round it, of the sheet less its edge. No nest can have more than 1.</summary>
     public double Taken { get; init; }
 
-    /// <summary>Area within the edges of its parts, m².</summary>
-    public double PartArea => Parts.Sum(p => EdgeArea(p.Part));
+    /// <summary>Area of its parts, m².</summary>
+    public double PartArea => Parts.Sum(p => p.Part.Outline.Area());
 
     /// <summary>Area of the sheet, m².</summary>
     public double SheetArea => new Outline([Sheet.Edge]).Area();
@@ -123,15 +123,14 @@ public sealed record Nest(RigSheet Sheet, int Copy, IReadOnlyList<NestedPart> Pa
     /// <summary>Share of it that becomes parts.</summary>
     public double Filled => PartArea / SheetArea;
 
-    internal static double EdgeArea(PlatePart part) => new Outline([part.Outline.Loops[0]]).Area();
-
-    /// <summary>The moves that cut it: all inside cuts before any part is cut free.</summary>
+    /// <summary>The moves that cut it: what is cut from the drop-out of another part comes before that one; else all inside cuts before any part is cut free.</summary>
     /// <param name="name">What the sheet is called.</param>
     /// <param name="style">How cuts are drawn.</param>
     public CutSheet Cuts(string name, CutStyle style)
     {
         IEnumerable<CutMove> stock = [new CutMove(CutLayer.Stock, Sheet.Edge, Closed: true)];
-        return new CutSheet(name, [.. stock, .. PlateCuts.InOrder(Parts.SelectMany(p => PlateCuts.Moves(p.Part, style, p.Turn)))]);
+        int[] depths = Windows.Depths(Parts);
+        return new CutSheet(name, [.. stock, .. PlateCuts.InOrder(Parts.SelectMany((p, i) => PlateCuts.Moves(p.Part, style, p.Turn).Select(m => (m, depths[i]))))]);
     }
 }
 

@@ -5,7 +5,7 @@ using NtsGeometry = NetTopologySuite.Geometries.Geometry;
 
 namespace Ramwright.Fabrication.Nesting;
 
-/// <summary>The outer edge of a part turned one way, as straight lines no steel stands out of, and its convex pieces.</summary>
+/// <summary>The edge of a part turned one way, and of those of its holes that other parts may be cut from, as straight lines no steel stands out of; and its convex pieces.</summary>
 internal sealed class NestShape
 {
     /// <summary>How far the straight lines may stand off an arc, m: what it costs in steel.</summary>
@@ -18,7 +18,11 @@ internal sealed class NestShape
     {
         (Number, Angle, Polygon) = (number, angle, polygon);
         Pieces = Convex.Pieces(polygon);
-        Kept = gap > 0 ? Convex.Pieces(Wider(polygon, gap)) : Pieces;
+        NtsGeometry wide = gap > 0 ? Wider(polygon, gap) : polygon;
+        Kept = gap > 0 ? Convex.Pieces(wide) : Pieces;
+        (Sides, KeptSides) = (Side.Round(polygon), Side.Round(wide));
+        Perimeter = Sides.Sum(e => e.Length);
+        Claim = (polygon.Area + wide.Area) / 2;
         Envelope e = polygon.EnvelopeInternal;
         Room = new Room(e.MinX, e.MaxX, e.MinY, e.MaxY);
         Area = polygon.Area;
@@ -39,19 +43,32 @@ internal sealed class NestShape
     /// <summary>Convex pieces of what it keeps clear of others: itself and the gap.</summary>
     public IReadOnlyList<ConvexPiece> Kept { get; }
 
+    /// <summary>Its straight sides.</summary>
+    public Side[] Sides { get; }
+
+    /// <summary>The sides of what it keeps clear of others.</summary>
+    public Side[] KeptSides { get; }
+
+    /// <summary>All its sides added, m.</summary>
+    public double Perimeter { get; }
+
     public Room Room { get; }
 
     public double Area { get; }
 
+    /// <summary>What it takes of a sheet with half of the gap round it, nearly enough, m².</summary>
+    public double Claim { get; }
+
     /// <summary>A part in every turn that is not the same as another.</summary>
     /// <param name="edge">Its outer edge, anticlockwise, m.</param>
+    /// <param name="windows">Those of its holes that other parts may be cut from, clockwise.</param>
     /// <param name="step">Turns, rad; its multiples up to a whole turn.</param>
     /// <param name="gap">Least steel to the next part, m.</param>
     /// <param name="numbers">Gives each shape its number.</param>
-    public static IReadOnlyList<NestShape> Turns(IReadOnlyList<Corner> edge, double step, double gap, Func<int> numbers)
+    public static IReadOnlyList<NestShape> Turns(IReadOnlyList<Corner> edge, IReadOnlyList<IReadOnlyList<Corner>> windows, double step, double gap, Func<int> numbers)
     {
         var turns = new List<NestShape>();
-        (double Y, double Z)[] around = Outside(edge);
+        (double Y, double Z)[][] loops = [Outside(edge), .. windows.Select(Outside)];
         int count = Math.Max(1, (int)Math.Round(2 * Math.PI / step));
         if (Math.Abs(count * step - 2 * Math.PI) > 1e-6)
             count = Math.Max(1, (int)Math.Floor(2 * Math.PI / step));
@@ -59,7 +76,8 @@ internal sealed class NestShape
         {
             double angle = i * step;
             var turn = new Plates.PlateTurn(angle, 0, 0);
-            Polygon polygon = Closed([.. around.Select(p => turn.Of(p.Y, p.Z))]);
+            LinearRing[] rings = [.. loops.Select(l => Ring([.. l.Select(p => turn.Of(p.Y, p.Z))]))];
+            var polygon = new Polygon(rings[0], rings[1..]);
             if (!turns.Exists(t => IsSame(t.Polygon, polygon)))
                 turns.Add(new NestShape(numbers(), angle, polygon, gap));
         }
@@ -67,15 +85,16 @@ internal sealed class NestShape
         return turns;
     }
 
-    internal static Polygon Closed(IReadOnlyList<(double Y, double Z)> corners) =>
-        new(new LinearRing([.. corners.Append(corners[0]).Select(p => new Coordinate(p.Y, p.Z))]));
+    internal static Polygon Closed(IReadOnlyList<(double Y, double Z)> corners) => new(Ring(corners));
+
+    private static LinearRing Ring(IReadOnlyList<(double Y, double Z)> corners) => new([.. corners.Append(corners[0]).Select(p => new Coordinate(p.Y, p.Z))]);
 
     /// <summary>A polygon made wider all round, by no less than is asked.</summary>
     /// <remarks>The library leaves out corners of its offset that lie nearer than a thousandth of it: that much is added, and a little.</remarks>
     internal static NtsGeometry Wider(NtsGeometry polygon, double by) =>
         polygon.Buffer(1.003 * by, new BufferParameters(2, EndCapStyle.Flat, JoinStyle.Mitre, Mitre) { SimplifyFactor = 1e-9 });
 
-    // arcs that bulge out are replaced by tangents, arcs that bulge in by chords: the part lies within
+    // arcs that bulge out are replaced by tangents, arcs that bulge in by chords, on a hole as well: the part lies within
     internal static (double Y, double Z)[] Outside(IReadOnlyList<Corner> edge)
     {
         var points = new List<(double, double)>();

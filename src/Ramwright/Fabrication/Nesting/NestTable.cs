@@ -6,19 +6,29 @@ namespace Ramwright.Fabrication.Nesting;
 /// Lays parts onto sheets one after another: each where it reaches least far in the sheet's direction, among the places where it
 /// touches what lies there already. Places are corners of the regions it may not enter, and where their edges cross.
 /// </summary>
-internal sealed class NestTable(IReadOnlyList<NestSheet> sheets)
+/// <param name="sheets">The sheets.</param>
+/// <param name="shapes">How many shapes and turns there are.</param>
+internal sealed class NestTable(IReadOnlyList<NestSheet> sheets, int shapes)
 {
     /// <summary>Touching is not overlapping: less than this is no overlap, m.</summary>
-    private const double Hair = 1e-9;
+    internal const double Hair = 1e-9;
 
-    private readonly Dictionary<(int Fixed, int Moving), NoGoArea> _noGo = [];
-    private readonly Dictionary<(int Sheet, int Moving), NoGoArea> _missing = [];
+    /// <summary>Width of the first band that is looked at, in widths and heights of the part.</summary>
+    private const double Band = 0.25;
+
+    private readonly NoGoArea?[]?[] _noGo = new NoGoArea?[]?[shapes];
+    private readonly NoGoArea?[,] _missing = new NoGoArea?[sheets.Count, shapes];
+    private readonly Dictionary<(int Sheet, int Shape, Spot Direction), double> _floors = [];
     private readonly List<(NoGoArea Area, Spot At)> _areas = [];
     private readonly List<(ConvexPiece Piece, Spot At)> _around = [];
     private readonly List<(double Reach, double Aside, Spot At)> _places = [];
     private readonly List<Edge> _edges = [];
 
     public IReadOnlyList<NestSheet> Sheets { get; } = sheets;
+
+    /// <summary>Sheets are laid anew: what was found out about the room on them no longer holds.</summary>
+    /// <remarks>Until then parts are only added, and a shape that was found no nearer place than one finds none later.</remarks>
+    public void Begin() => _floors.Clear();
 
     /// <summary>Best place for a part on one sheet; null where there is none.</summary>
     /// <param name="item">Number of the part.</param>
@@ -43,29 +53,43 @@ internal sealed class NestTable(IReadOnlyList<NestSheet> sheets)
 
     private (double, double, Spot)? Place(NestShape shape, int sheet, IReadOnlyList<Placement> there, Spot direction, (double Reach, double Aside) least)
     {
-        Room sheetRoom = Sheets[sheet].Room;
-        // where its origin may come so that it stays in the rectangle
-        var room = new Room(sheetRoom.Left - shape.Room.Left, sheetRoom.Right - shape.Room.Right, sheetRoom.Bottom - shape.Room.Bottom, sheetRoom.Top - shape.Room.Top);
+        Room room = Sheets[sheet].Origins(shape);
         if (room.Width < -Hair || room.Height < -Hair)
             return null;
-        Gather(shape, sheet, there, room);
         (double reachOwn, double asideOwn) = Reach(shape, direction);
-        _places.Clear();
-        Offer(new Spot(room.Left, room.Bottom), room, direction, least.Reach - reachOwn);
-        Offer(new Spot(room.Left, room.Top), room, direction, least.Reach - reachOwn);
-        Offer(new Spot(room.Right, room.Bottom), room, direction, least.Reach - reachOwn);
-        Offer(new Spot(room.Right, room.Top), room, direction, least.Reach - reachOwn);
-        Corners(room, direction, least.Reach - reachOwn);
-        _places.Sort(Nearest);
-        foreach ((double reach, double aside, Spot at) in CollectionsMarshal.AsSpan(_places))
+        double floor = _floors.GetValueOrDefault((sheet, shape.Number, direction), double.NegativeInfinity);
+        double low = Math.Min(direction.X * room.Left, direction.X * room.Right) + Math.Min(direction.Y * room.Bottom, direction.Y * room.Top);
+        double high = Math.Max(direction.X * room.Left, direction.X * room.Right) + Math.Max(direction.Y * room.Bottom, direction.Y * room.Top);
+        double from = Math.Max(floor, low), step = Band * (shape.Room.Width + shape.Room.Height);
+        // band after band, so that what lies far behind or ahead need not be looked at
+        for (double upTo = from + step; ; step *= 2, upTo += step)
         {
-            (double r, double a) = (reach + reachOwn, aside + asideOwn);
-            if (r > least.Reach + Hair || (r > least.Reach - Hair && a >= least.Aside))
-                break;
-            if (IsFree(at))
+            double most = Math.Min(least.Reach - reachOwn, upTo);
+            Gather(shape, sheet, there, room, direction, from, most);
+            _places.Clear();
+            Offer(new Spot(room.Left, room.Bottom), room, direction, most);
+            Offer(new Spot(room.Left, room.Top), room, direction, most);
+            Offer(new Spot(room.Right, room.Bottom), room, direction, most);
+            Offer(new Spot(room.Right, room.Top), room, direction, most);
+            Corners(room, direction, from, most);
+            _places.Sort(Nearest);
+            foreach ((double reach, double aside, Spot at) in CollectionsMarshal.AsSpan(_places))
+            {
+                (double r, double a) = (reach + reachOwn, aside + asideOwn);
+                if (r > least.Reach + Hair || (r > least.Reach - Hair && a >= least.Aside))
+                    break;
+                if (reach < from - Hair || !IsFree(at))
+                    continue;
+                _floors[(sheet, shape.Number, direction)] = reach;
                 return (r, a, at);
+            }
+
+            from = most;
+            if (most >= least.Reach - reachOwn || most >= high)
+                break;
         }
 
+        _floors[(sheet, shape.Number, direction)] = from;
         return null;
     }
 
@@ -90,7 +114,7 @@ internal sealed class NestTable(IReadOnlyList<NestSheet> sheets)
         return (reach, aside);
     }
 
-    private void Gather(NestShape shape, int sheet, IReadOnlyList<Placement> there, Room room)
+    private void Gather(NestShape shape, int sheet, IReadOnlyList<Placement> there, Room room, Spot direction, double from, double upTo)
     {
         _around.Clear();
         _areas.Clear();
@@ -100,6 +124,11 @@ internal sealed class NestTable(IReadOnlyList<NestSheet> sheets)
 
         void Keep(NoGoArea area, Spot at)
         {
+            Room all = area.Room;
+            double shift = at.Dot(direction), low = Math.Min(direction.X * all.Left, direction.X * all.Right) + Math.Min(direction.Y * all.Bottom, direction.Y * all.Top) + shift;
+            double high = Math.Max(direction.X * all.Left, direction.X * all.Right) + Math.Max(direction.Y * all.Bottom, direction.Y * all.Top) + shift;
+            if (high < from - Hair || low > upTo + Hair)
+                return;
             bool near = false;
             foreach (ConvexPiece piece in area.Pieces)
             {
@@ -115,18 +144,18 @@ internal sealed class NestTable(IReadOnlyList<NestSheet> sheets)
         }
     }
 
-    private void Corners(Room room, Spot direction, double least)
+    private void Corners(Room room, Spot direction, double from, double least)
     {
         _edges.Clear();
         int pieces = 0;
         foreach ((NoGoArea area, Spot at) in CollectionsMarshal.AsSpan(_areas))
         {
-            foreach ((int piece, Spot from, Spot to) in area.Edges)
+            foreach ((int piece, Spot start, Spot end) in area.Edges)
             {
-                var edge = Edge.Of(pieces + piece, from + at, to + at);
-                // an edge that lies outside, or farther than the best place so far, has no place to offer
+                var edge = Edge.Of(pieces + piece, start + at, end + at);
+                // an edge that lies outside, or farther than the best place so far, or nearer than any can be, has no place to offer
                 if (edge.Right < room.Left - Hair || edge.Left > room.Right + Hair || edge.Top < room.Bottom - Hair || edge.Bottom > room.Top + Hair
-                    || Math.Min(edge.P.Dot(direction), edge.Q.Dot(direction)) > least + Hair)
+                    || Math.Min(edge.P.Dot(direction), edge.Q.Dot(direction)) > least + Hair || Math.Max(edge.P.Dot(direction), edge.Q.Dot(direction)) < from - Hair)
                     continue;
                 Offer(edge.P, room, direction, least);
                 Offer(edge.Q, room, direction, least);
@@ -212,17 +241,10 @@ internal sealed class NestTable(IReadOnlyList<NestSheet> sheets)
         return true;
     }
 
-    private NoGoArea NoGo(NestShape standing, NestShape moving)
-    {
-        if (!_noGo.TryGetValue((standing.Number, moving.Number), out NoGoArea? area))
-            _noGo[(standing.Number, moving.Number)] = area = new NoGoArea(standing.Kept, moving.Pieces, Hair);
-        return area;
-    }
+    /// <summary>Where a shape may not come because of another.</summary>
+    public NoGoArea NoGo(NestShape standing, NestShape moving) =>
+        (_noGo[standing.Number] ??= new NoGoArea?[shapes])[moving.Number] ??= new NoGoArea(standing.Kept, moving.Pieces, Hair);
 
-    private NoGoArea Missing(int sheet, NestShape moving)
-    {
-        if (!_missing.TryGetValue((sheet, moving.Number), out NoGoArea? area))
-            _missing[(sheet, moving.Number)] = area = new NoGoArea(Sheets[sheet].Missing, moving.Pieces, Hair);
-        return area;
-    }
+    /// <summary>Where a shape may not come because of what is missing of a sheet.</summary>
+    public NoGoArea Missing(int sheet, NestShape moving) => _missing[sheet, moving.Number] ??= new NoGoArea(Sheets[sheet].Missing, moving.Pieces, Hair);
 }

@@ -19,6 +19,20 @@ internal sealed class NoGoArea
         }
 
         Edges = [.. edges];
+        Room = Pieces.Length == 0 ? default : Room.Of([.. Pieces.SelectMany(p => p.Corners)]);
+    }
+
+    /// <summary>The rectangle round all of it.</summary>
+    public Room Room { get; }
+
+    /// <summary>How deep a place lies in the piece that it lies deepest in, m; <paramref name="least"/> where it lies no deeper than that in any.</summary>
+    public double Depth(Spot p, double least)
+    {
+        if (Pieces.Length == 0 || p.X - Room.Left <= least || Room.Right - p.X <= least || p.Y - Room.Bottom <= least || Room.Top - p.Y <= least)
+            return least;
+        foreach (ConvexPiece piece in Pieces)
+            least = piece.Depth(p, least);
+        return least;
     }
 
     public ConvexPiece[] Pieces { get; }

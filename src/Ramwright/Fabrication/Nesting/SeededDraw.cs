@@ -12,6 +12,9 @@ internal sealed class SeededDraw(ulong seed)
     /// <summary>A number from 0, below 1.</summary>
     public double Share() => (Next() >> 11) * (1.0 / (1UL << 53));
 
+    /// <summary>A seed for other draws.</summary>
+    public ulong Draw() => Next();
+
     private ulong Next()
     {
         _state += 0x9E3779B97F4A7C15;

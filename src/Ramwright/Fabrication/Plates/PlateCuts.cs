@@ -16,7 +16,7 @@ public static class PlateCuts
         ArgumentNullException.ThrowIfNull(plate);
         ArgumentNullException.ThrowIfNull(style);
         Extents e = plate.Outline.Extents();
-        return new CutSheet(plate.Mark, [.. InOrder(Moves(plate, style, new PlateTurn(0, -e.Left, -e.Bottom)))]);
+        return new CutSheet(plate.Mark, [.. InOrder(Moves(plate, style, new PlateTurn(0, -e.Left, -e.Bottom)).Select(m => (m, 0)))]);
     }
 
     /// <summary>Where a plate's mark stands on it, in its own axes, m; null where it finds no room on the steel.</summary>
@@ -79,12 +79,13 @@ public static class PlateCuts
         }
     }
 
-    /// <summary>Marks before cuts, inside before outside; a lead stays before its cut.</summary>
-    internal static IEnumerable<CutMove> InOrder(IEnumerable<CutMove> moves)
+    /// <summary>Marks before cuts, what lies within a hole before the hole, inside before outside; a lead stays before its cut.</summary>
+    /// <param name="moves">Each move, and in how many other parts its part lies.</param>
+    internal static IEnumerable<CutMove> InOrder(IEnumerable<(CutMove Move, int Depth)> moves)
     {
-        var groups = new List<(int Rank, List<CutMove> Moves)>();
+        var groups = new List<((bool Cut, int Outer, int Layer) Rank, List<CutMove> Moves)>();
         List<CutMove>? lead = null;
-        foreach (CutMove move in moves)
+        foreach ((CutMove move, int depth) in moves)
         {
             if (move.Layer == CutLayer.Lead)
             {
@@ -94,7 +95,8 @@ public static class PlateCuts
 
             List<CutMove> together = lead ?? [];
             together.Add(move);
-            groups.Add(((int)move.Layer, together));
+            bool cut = move.Layer is CutLayer.CutInside or CutLayer.CutOutside;
+            groups.Add(((cut, cut ? -depth : 0, (int)move.Layer), together));
             lead = null;
         }
 

@@ -1,4 +1,5 @@
 using Ramwright.Frame;
+using Ramwright.Geometry;
 using Ramwright.Ladders;
 using Ramwright.Presses;
 using Ramwright.Stock;
@@ -19,17 +20,23 @@ public sealed record Seams(IReadOnlyList<Seam> Given, IReadOnlyList<string> Open
         RigWelder welder = check.Rig.Welding;
         var seams = new List<Seam>();
         var open = new List<string>();
-        JointRungs.Repeated(check.Response, (name, joints) => Joint(seams, open, name, joints, welder));
+        JointRungs.Repeated(check.Response, (name, joints) => Joint(seams, name, joints, welder));
         if (check.Rig.Cylinder.Mount is RigCradleMount cradle)
             seams.Add(Cradle(cradle, welder));
         if (check.Rig.Ram?.AntiTwist is { Weld: { } arm, Depth: > 0 } twist)
             seams.Add(Arm(twist, arm, check.Rig.Cylinder, welder));
         foreach (RigMember member in check.Response.Plan.Parts.Select(p => p.Member).Where(m => m.Stiffened is not null).DistinctBy(m => m.Part))
-            open.Add($"stiffening plates in the {member.Part}");
+        {
+            if (Stiffener(check, member, welder) is { } seam)
+                seams.Add(seam);
+            else
+                open.Add($"stiffening plates in the {member.Part}");
+        }
+
         return new Seams(seams, [.. open.Distinct()]);
     }
 
-    private static void Joint(List<Seam> seams, List<string> open, string name, PlanJoint[] joints, RigWelder welder)
+    private static void Joint(List<Seam> seams, string name, PlanJoint[] joints, RigWelder welder)
     {
         PlanJoint first = joints[0];
         switch (first.Joint)
@@ -43,8 +50,8 @@ public sealed record Seams(IReadOnlyList<Seam> Given, IReadOnlyList<string> Open
             case RigSlottedJoint slotted:
                 seams.Add(Edge(first, joints.Length, name, slotted.Weld, "round the slot, on both faces of the column", welder, 2));
                 break;
-            case RigBoltedJoint { EndPlate: not null }:
-                open.Add($"end plates on the {first.Beam.Part}");
+            case RigBoltedJoint { EndPlate: { } end }:
+                seams.Add(EndPlate(first, joints.Length, name, end, welder));
                 break;
         }
     }
@@ -65,6 +72,42 @@ public sealed record Seams(IReadOnlyList<Seam> Given, IReadOnlyList<string> Open
             Through = KnownSteel.Of(joint.Onto.Part, joint.Onto.Steel, joint.Onto.Shape.Properties.Thickness, welder),
             Ways = [joint.Beam.Shape.Properties.A, .. Enumerable.Repeat(joint.Onto.Shape.Properties.A, ways)],
             Outlines = [Seam.OutlineOf(joint.Beam.Shape), .. Enumerable.Repeat(Seam.OutlineOf(joint.Onto.Shape), ways)],
+        };
+    }
+
+    private static Seam EndPlate(PlanJoint joint, int count, string name, RigBoltedEnd end, RigWelder welder)
+    {
+        SectionProperties beam = joint.Beam.Shape.Properties;
+        double plate = end.Thickness * beam.Width, round = 2 * (end.Thickness + beam.Width);
+        return Edge(joint, count, "end plate of the " + name, end.Weld, "round the beam's end, on the plate", welder, 2) with
+        {
+            Key = joint.Key + ".end-plate.weld",
+            Through = KnownSteel.Of($"end plate of the {joint.Beam.Part}", end.Steel, end.Thickness, welder),
+            Ways = [beam.A, plate, plate],
+            Outlines = [Seam.OutlineOf(joint.Beam.Shape), round, round],
+        };
+    }
+
+    // each plate is welded along web and flanges, on both faces
+    private static Seam? Stiffener(PressCheck check, RigMember member, RigWelder welder)
+    {
+        Piece[] pieces = [.. FrameBody.Of(check.Rig).Pieces.Where(p => p is not GussetPlate && p.Member.Part == member.Part)];
+        if (member is not { Stiffened: { } t, StiffenerWeld: { } weld } || pieces.Length == 0 || Stiffeners.Between(pieces[0].Shape) is not var (outline, sides, welded))
+            return null;
+        double wide = outline.Extents().Width;
+        return new Seam
+        {
+            Name = $"stiffening plates in the {member.Part}",
+            Key = $"frame.{(member.Part == FrameWords.Crown(check.Rig.Frame) ? "crown" : member.Part == FrameWords.Bed(check.Rig.Frame) ? "bed" : member.Part.Replace(' ', '-'))}.stiffened.weld",
+            Where = weld.Kind == WeldKind.Butt ? "along web and flanges" : "along web and flanges, on both faces of each plate",
+            Kind = weld.Kind,
+            Throat = weld.Throat,
+            Length = (weld.Kind == WeldKind.Butt ? 1 : 2) * welded,
+            Count = Stiffeners.Places(check.Response.Plan, member.Part, pieces.Length) * sides,
+            Standing = KnownSteel.Of($"stiffener of the {member.Part}", member.Steel, t, welder),
+            Through = KnownSteel.Of(member.Part, member.Steel, member.Shape.Properties.Thickness, welder),
+            Ways = [t * wide, member.Shape.Properties.A / 2, member.Shape.Properties.A / 2],
+            Outlines = [2 * (t + wide), Seam.OutlineOf(member.Shape) / 2, Seam.OutlineOf(member.Shape) / 2],
         };
     }
 
