@@ -97,7 +97,7 @@ internal sealed class Fuzzing(int count, int seed)
         catch (PressFaultsException refused)
         {
             // only as far as the first number, so that alike ends are counted together
-            return $"refused when checked: {string.Concat(refused.Faults[0].Found.TakeWhile(c => !char.IsAsciiDigit(c)))}";
+            return $"refused when checked: {string.Concat(refused.Faults[0].Found.Text().TakeWhile(c => !char.IsAsciiDigit(c)))}";
         }
         catch (FrameMovesException)
         {
