@@ -41,6 +41,8 @@ internal static class CautionList
         Say(CautionKind.Handling, BreaksThrough(check.SnapThrough, Math.Min(rig.Wanted, check.Ladder.SafeRating), units));
         foreach (string missing in PressedRungs.Missing(rig, units))
             Say(CautionKind.Unchecked, missing);
+        if (HotSpotRungs.AreUnknown(check))
+            Say(CautionKind.Unchecked, "Cracks at the welds' toes are reckoned from tables of details alone. Hot spots are known once the joints have been solved as solid steel: ramwright solid FILE --keep-joints adds their rungs.");
         Say(CautionKind.Handling, rig.Frame.Horizontal
             ? "Nothing but its own foot holds the work of a press that lies: prop or sling it before the ram takes it, and before it comes free."
             : "Never put a hand under a ram held up by oil alone: prop it first.");

@@ -57,21 +57,11 @@ internal static class HotSpotRungs
         }
     }
 
-    /// <summary>Says once that no stress factors are kept, where welds of the frame could have them.</summary>
-    public static IEnumerable<Assumed> Unkept(PressCheck check)
-    {
-        Rig rig = check.Rig;
-        if (rig.Frame is not (RigClosedFrame { BedPins: null } or RigOpenFrontFrame) || rig.Springs is { } springs && springs.Upper.Toes.Count + springs.Lower.Toes.Count > 0)
-            yield break;
-        foreach (PlanJoint joint in check.Response.Plan.Joints)
-        {
-            if (joint.Joint is not (RigSlottedJoint or RigWeldedJoint { Gusset: null, Fit: not BeamFit.Lapped }))
-                continue;
-            yield return new AssumedWord(joint.Key + ".weld", "its toes crack as the tables of details say",
-                "hot spots are only known from a solid of the joint: ramwright solid FILE --keep-joints adds their rungs");
-            yield break;
-        }
-    }
+    /// <summary>Whether welds of the frame could have hot spots whose stress factors are not kept.</summary>
+    public static bool AreUnknown(PressCheck check) =>
+        check.Rig.Frame is RigClosedFrame { BedPins: null } or RigOpenFrontFrame
+        && !(check.Rig.Springs is { } springs && springs.Upper.Toes.Count + springs.Lower.Toes.Count > 0)
+        && check.Response.Plan.Joints.Any(j => j.Joint is RigSlottedJoint or RigWeldedJoint { Gusset: null, Fit: not BeamFit.Lapped });
 
     /// <summary>How the stress is read.</summary>
     private const string HotSpotText = "stress on the face at 0.4 and 1.0 wall thicknesses before the toe, carried on in a straight line to it. Misalignment of the parts is not counted.";

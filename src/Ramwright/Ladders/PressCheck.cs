@@ -58,7 +58,7 @@ public sealed class PressCheck
         [.. CautionList.Of(this, units).OrderBy(c => c.Kind)];
 
     /// <summary>Everything that was assumed because the file does not say it.</summary>
-    public IReadOnlyList<Assumed> Assumed => [.. Rig.Assumed, .. Power.Assumptions, .. HotSpotRungs.Unkept(this)];
+    public IReadOnlyList<Assumed> Assumed => [.. Rig.Assumed, .. Power.Assumptions];
 
     /// <summary>The allowed force against how far off centre the work stands; worked out where it is asked for.</summary>
     /// <param name="units">What its steps are round in.</param>

@@ -67,9 +67,9 @@ public class HotSpotRungsTest
         PressCheck bare = PressCheck.Of(Press()), bolted = PressCheck.Of(Press("kind: bolt, fit: between, thread: M36, class: 8.8, count: 4, pitch: 200 mm, gauge: 160 mm"));
 
         Assert.Empty(Spots(Press()));
-        Assert.Single(bare.Assumed, a => a.Why.Text().Contains("--keep-joints", StringComparison.Ordinal));
-        Assert.DoesNotContain(bolted.Assumed, a => a.Why.Text().Contains("--keep-joints", StringComparison.Ordinal));
-        Assert.DoesNotContain(PressCheck.Of(Sprung(Press())).Assumed, a => a.Why.Text().Contains("--keep-joints", StringComparison.Ordinal));
+        Assert.Single(bare.Cautions(), c => c.Contains("--keep-joints", StringComparison.Ordinal));
+        Assert.DoesNotContain(bolted.Cautions(), c => c.Contains("--keep-joints", StringComparison.Ordinal));
+        Assert.DoesNotContain(PressCheck.Of(Sprung(Press())).Cautions(), c => c.Contains("--keep-joints", StringComparison.Ordinal));
     }
 
     [Theory, InlineData(100.0), InlineData(20_000.0), InlineData(2e7)]
