@@ -68,6 +68,17 @@ public sealed partial class InchFileTest : IDisposable
     }
 
     [Fact]
+    public void HalvesThatPassTheUprightByAreToldOfInInches()
+    {
+        File.WriteAllText(_file, Press.Replace("bed: { section: 2 x C8x11.5, apart: 4 in }", "bed: { section: 2 x C8x11.5, apart: 6 in }")
+            .Replace("bed-joint: { kind: bolt, fit: lapped, thread: 1 UNC, class: grade 5, count: 4 }", "bed-joint: { kind: weld, weld: { leg: 1/4 in } }"));
+
+        string text = string.Join(' ', Run.Command("check", _file).Text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+
+        Assert.Contains("The halves of the bed stand 6 in apart and the upright is 4 in wide", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void TheTableOfOffsetsStepsInInches() =>
         Assert.Matches(@"(?m)^ +1 +[0-9.]+ +\d+ %", Run.Command("offset", _file).Text);
 

@@ -93,6 +93,17 @@ public class OilWarmthTest
     [InlineData(210, 400), InlineData(187.5, 250), InlineData(600, 1000), InlineData(190, 400)]
     public void TheNextRangeAGaugeIsMadeIn(double p, double range) => Near.Relative(range * Bar, GaugeCheck.RangeFor(p * Bar), 1e-12);
 
+    [Theory]
+    [InlineData(2800, 5000)]
+    [InlineData(2200, 3000)]
+    [InlineData(9000, 15_000)]
+    public void TheNextRangeInPsi(double p, double range)
+    {
+        const double psi = 6894.757293168;
+
+        Near.Relative(range * psi, GaugeCheck.RangeFor(p * psi, Quantities.UnitSystem.Imperial), 1e-9);
+    }
+
     [Fact]
     public void WorkingHoldsForAGauge()
     {
