@@ -68,7 +68,7 @@ public class EndPlateTest
         PressCheck silent = PressCheck.Of(Press(", end-plate: { thickness: 20 mm }"));
         Assumed told = Assert.Single(silent.Assumed, a => a.What == "frame.crown-joint.end-plate.weld");
         // HEB 200: 0.7 of its web's 9 mm
-        Assert.Contains("6.3 mm", told.Value, StringComparison.Ordinal);
+        Assert.Contains("6.3 mm", told.Value(Ramwright.Quantities.UnitSystem.Metric), StringComparison.Ordinal);
         Near.Relative(Weld(", weld: { leg: 6.3 mm }").SafeTo, Of(silent, "crown-joint-end-plate-weld")!.SafeTo, 1e-9, "as assumed");
         // a weld right through is as strong as the thinner of what it joins
         Assert.NotEqual(five.GivesAt, Weld(", weld: { kind: butt }").GivesAt);
