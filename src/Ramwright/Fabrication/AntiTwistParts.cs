@@ -75,7 +75,7 @@ internal static class AntiTwistParts
             Count = 1,
             Steel = steel,
             Thickness = height,
-            Outline = PlateShape.Disc(outside, bore),
+            Blank = PlateShape.Disc(outside),
             Holes = bore,
             Origin = PartOrigin.Proposed,
             Rule = "a ring 1.6 times the ram wide and as high as the arm, to be split and drawn together by two screws; common practice",

@@ -65,7 +65,7 @@ public sealed record BentPlate(double Width, double Thickness, IReadOnlyList<dou
         Of = "",
         Count = 1,
         Thickness = Thickness,
-        Outline = PlateShape.Drilled(Loops.Rectangle(0, Flat, -Width / 2, Width / 2), holes),
+        Blank = new Outline([Loops.Rectangle(0, Flat, -Width / 2, Width / 2)]),
         Holes = holes,
         Bends = Bends(),
         Work = w => BendAllowance.Flat(Legs, [.. Angles.Select(Math.Abs)], Radius, Thickness, w),

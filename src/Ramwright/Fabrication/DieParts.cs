@@ -55,7 +55,7 @@ internal static class DieParts
                 Count = 1,
                 Steel = said.Steel,
                 Thickness = said.Thickness,
-                Outline = PlateShape.Rectangle(said.Along, across),
+                Blank = PlateShape.Rectangle(said.Along, across),
                 Rule = "as wide from front to back as what it lies on, or as the dies where they are deeper",
                 Places = [at + said.Thickness / 2 * Vector.Up],
             });
@@ -84,7 +84,7 @@ internal static class DieParts
             Count = 1,
             Steel = bed.Steel,
             Thickness = t,
-            Outline = PlateShape.Rectangle(along, gap > 0 ? across : span),
+            Blank = PlateShape.Rectangle(along, gap > 0 ? across : span),
             Origin = PartOrigin.Proposed,
             Rule = $"plate bent as a beam by the wanted force in the middle of {Readout.Text(span, Dimension.Length, draft.Units)}{(gap > 0 ? "" : ", half of it on either side of the narrow bed")}, "
                 + $"{Readout.Text(along, Dimension.Length, draft.Units)} of it counted: at least {Readout.Text(needs, Dimension.Length, draft.Units)} thick in {bed.Steel.Name}; say bolster under frame to have it checked",
@@ -139,7 +139,7 @@ internal static class DieParts
             Count = 1,
             Steel = steel,
             Thickness = Shoe,
-            Outline = PlateShape.Rectangle(wide, deep, holes),
+            Blank = PlateShape.Rectangle(wide, deep),
             Holes = holes,
             Origin = PartOrigin.Proposed,
             Rule = rule,

@@ -45,7 +45,7 @@ internal static class EndPlates
             Count = 1,
             Steel = member.Steel,
             Thickness = plate.Thickness,
-            Outline = PlateShape.Rectangle(plate.Length, plate.Width, holes),
+            Blank = PlateShape.Rectangle(plate.Length, plate.Width),
             Holes = holes,
             Places = [.. draft.Body.Pieces.Where(p => p.Member.Part == member.Part).Select(MemberParts.Middle)],
         });
@@ -61,7 +61,7 @@ internal static class EndPlates
             Count = 2 * frame.Rods,
             Steel = washer.Steel,
             Thickness = washer.Thickness,
-            Outline = PlateShape.Disc(washer.Outside, holes),
+            Blank = PlateShape.Disc(washer.Outside),
             Holes = holes,
         });
     }
@@ -87,7 +87,7 @@ internal static class EndPlates
             Count = count,
             Steel = end.Steel,
             Thickness = end.Thickness,
-            Outline = PlateShape.Rectangle(wide, high, asks >= wide ? [] : holes),
+            Blank = PlateShape.Rectangle(wide, high),
             Holes = asks >= wide ? [] : holes,
             Rule = "as wide as the beam, as the strength of its bolts is reckoned; as high as the beam or its bolts with their edges",
             Places = [.. draft.Plan.Joints.Where(j => j.Key == joint.Key).Select(j => j.Centre)],

@@ -26,7 +26,7 @@ internal static class MemberParts
                 Count = alike.Count,
                 Steel = one.Gusset.Steel,
                 Thickness = one.Gusset.Thickness,
-                Outline = one.Outline,
+                Blank = one.Outline,
                 Places = [.. alike.Select(Middle)],
                 Notes = ["The right-angled corner is cut sharp: clip it where a weld has to run through behind it, builder to decide."],
             });

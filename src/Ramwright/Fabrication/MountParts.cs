@@ -52,7 +52,7 @@ internal static class MountParts
         string bolt = $"bolt {mount.Bolts.Thread.Name}";
         IReadOnlyList<PlateHole> ring = PlateShape.Ring(mount.Circle, mount.Bolts.Count, hole, bolt);
         PlateHole[] holes = [new PlateHole(0, 0, mount.Barrel, "the barrel"), .. ring];
-        draft.Add(Plate("flange of the cylinder", mount.Plate, mount.Steel, draft, PlateShape.Disc(mount.Outside, holes), "") with
+        draft.Add(Plate("flange of the cylinder", mount.Plate, mount.Steel, draft, PlateShape.Disc(mount.Outside), "") with
         {
             Holes = holes,
             Notes = ["Bore it to the barrel you have, and have it on the barrel before it is bolted up: measure, do not trust the drawing of either."],
@@ -63,7 +63,7 @@ internal static class MountParts
 
         PlateHole[] through = [new PlateHole(0, 0, mount.Barrel + Room, "the barrel, with room"), .. ring];
         double wide = Math.Max(draft.Rig.Frame is RigClosedFrame closed ? closed.Crown.Shape.Properties.Width : 0, mount.Outside);
-        draft.Add(Plate("plate under the cylinder's flange", mount.Plate, mount.Steel, draft, PlateShape.Rectangle(mount.Outside + mount.Plate, wide, through),
+        draft.Add(Plate("plate under the cylinder's flange", mount.Plate, mount.Steel, draft, PlateShape.Rectangle(mount.Outside + mount.Plate, wide),
             "bridges the two halves of the crown, as thick as the flange and as long as the flange and its thickness; common practice, not checked in the ladder") with
         {
             Holes = through,
@@ -75,7 +75,7 @@ internal static class MountParts
     {
         double high = draft.Rig.Frame.RamDrop > mount.CheekHole ? draft.Rig.Frame.RamDrop : mount.CheekWidth;
         PlateHole[] cheek = mount.CheekHole > 0 ? [new PlateHole(0, 0, mount.CheekHole, "as the file says")] : [];
-        draft.Add(Plate("cheek of the cradle", mount.Cheek, mount.Steel, draft, PlateShape.Rectangle(mount.CheekWidth, high, cheek),
+        draft.Add(Plate("cheek of the cradle", mount.Cheek, mount.Steel, draft, PlateShape.Rectangle(mount.CheekWidth, high),
             "as long as the ram hangs below the crown; the length is the builder's to decide") with
         {
             Count = 2,
@@ -85,7 +85,7 @@ internal static class MountParts
         });
         draft.Undecided("Length of the cradle's cheeks, and how they are fixed to the crown.");
         PlateHole[] cross = mount.Hole > 0 ? [new PlateHole(0, 0, mount.Hole, "the ram")] : [];
-        draft.Add(Plate("cross plate of the cradle", mount.Cross, mount.Steel, draft, PlateShape.Rectangle(mount.Apart, mount.CrossWidth, cross), "fits between the cheeks") with { Holes = cross });
+        draft.Add(Plate("cross plate of the cradle", mount.Cross, mount.Steel, draft, PlateShape.Rectangle(mount.Apart, mount.CrossWidth), "fits between the cheeks") with { Holes = cross });
     }
 
     private static void Bracket(RigBracketMount mount, PartDraft draft)
@@ -119,7 +119,7 @@ internal static class MountParts
     {
         double width = mount.Width > 0 ? mount.Width : 2 * mount.Thread.D, span = mount.Span > 0 ? mount.Span : width;
         PlateHole[] holes = [new PlateHole(0, 0, mount.Thread.D1, $"thread {mount.Thread.Name}") { Thread = mount.Thread }];
-        PlatePart plate = Plate("plate of the cylinder's collar", mount.Plate, mount.Steel, draft, PlateShape.Rectangle(span, width, holes),
+        PlatePart plate = Plate("plate of the cylinder's collar", mount.Plate, mount.Steel, draft, PlateShape.Rectangle(span, width),
             mount.Width > 0 ? "as long as it spans: add what it rests on" : "square, twice the collar wide: the file does not say what it spans");
         draft.Add(plate with
         {
@@ -131,14 +131,14 @@ internal static class MountParts
             draft.Undecided("What the collar's plate rests on, and how it is fixed to the upper arm or crown: say width and span under cylinder.mount.");
     }
 
-    private static PlatePart Plate(string name, double t, Steel steel, PartDraft draft, Outline outline, string rule) => new()
+    private static PlatePart Plate(string name, double t, Steel steel, PartDraft draft, Outline blank, string rule) => new()
     {
         Name = name,
         Of = Cylinder,
         Count = 1,
         Steel = steel,
         Thickness = t,
-        Outline = outline,
+        Blank = blank,
         Rule = rule,
         Places = [draft.Body.RamFace + draft.Rig.Frame.RamDrop * Vector.Up],
     };

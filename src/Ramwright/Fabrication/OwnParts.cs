@@ -1,3 +1,4 @@
+using Ramwright.Geometry;
 using Ramwright.Presses;
 using Ramwright.Quantities;
 
@@ -36,7 +37,7 @@ internal static class OwnParts
                     Steel = own.Steel,
                     Origin = PartOrigin.Listed,
                     Thickness = plate.Thickness,
-                    Outline = PlateShape.Drilled(plate.Edge, holes),
+                    Blank = new Outline([plate.Edge]),
                     Holes = holes,
                 };
             case RigOwnBentPlate bent:

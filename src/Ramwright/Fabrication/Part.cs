@@ -58,11 +58,24 @@ public sealed record PlatePart : Part
     /// <summary>Thickness, m.</summary>
     public required double Thickness { get; init; }
 
-    /// <summary>Its edge as it is cut, flat, with every hole as a loop of its own, m.</summary>
-    public required Outline Outline { get; init; }
+    private Outline? _outline;
 
-    /// <summary>Its round holes; each is also a loop of <see cref="Outline"/>, unless it is only marked.</summary>
-    public IReadOnlyList<PlateHole> Holes { get; init; } = [];
+    /// <summary>Its edge, flat, and openings that are not round, m.</summary>
+    public required Outline Blank
+    {
+        get;
+        init => (field, _outline) = (value, null);
+    }
+
+    /// <summary>Its round holes.</summary>
+    public IReadOnlyList<PlateHole> Holes
+    {
+        get;
+        init => (field, _outline) = (value, null);
+    } = [];
+
+    /// <summary>All that is cut, flat, m: its edge, then every opening and every hole that is not only marked.</summary>
+    public Outline Outline => _outline ??= PlateShape.Drilled(Blank, Holes);
 
     /// <summary>Where it is bent; <see cref="Outline"/> is then the flat pattern.</summary>
     public IReadOnlyList<PlateBend> Bends { get; init; } = [];

@@ -32,7 +32,7 @@ internal sealed class PartDraft(Rig rig, UnitSystem units)
         if (part is PlatePart { Holes.Count: > 0 } plate && PlateFit.Misfit(plate) is { } misfit)
         {
             Misfit(misfit);
-            part = plate with { Holes = [], Outline = new Outline([plate.Outline.Loops[0]]) };
+            part = plate with { Holes = [] };
         }
 
         _parts.Add(part);

@@ -2,28 +2,22 @@ using Ramwright.Geometry;
 
 namespace Ramwright.Fabrication;
 
-/// <summary>Outlines of plates with round holes, from their sizes.</summary>
+/// <summary>Outlines of plates from their sizes, and rows of round holes.</summary>
 public static class PlateShape
 {
     /// <summary>A rectangle about the origin.</summary>
     /// <param name="wide">m.</param>
     /// <param name="high">m.</param>
-    /// <param name="holes">Holes in it.</param>
-    public static Outline Rectangle(double wide, double high, params IEnumerable<PlateHole> holes) =>
-        Drilled(Loops.Rectangle(-wide / 2, wide / 2, -high / 2, high / 2), holes);
+    public static Outline Rectangle(double wide, double high) => new([Loops.Rectangle(-wide / 2, wide / 2, -high / 2, high / 2)]);
 
     /// <summary>A disc about the origin.</summary>
     /// <param name="diameter">m.</param>
-    /// <param name="holes">Holes in it.</param>
-    public static Outline Disc(double diameter, params IEnumerable<PlateHole> holes) => Drilled(Loops.Circle(diameter), holes);
+    public static Outline Disc(double diameter) => new([Loops.Circle(diameter)]);
 
-    /// <summary>An edge with holes; those that are only marked are not cut.</summary>
-    /// <param name="edge">The edge, anticlockwise.</param>
-    /// <param name="holes">The holes.</param>
-    public static Outline Drilled(IReadOnlyList<Corner> edge, IEnumerable<PlateHole> holes)
+    /// <summary>An outline with holes; those that are only marked are not cut.</summary>
+    internal static Outline Drilled(Outline blank, IReadOnlyList<PlateHole> holes)
     {
-        ArgumentNullException.ThrowIfNull(holes);
-        return new Outline([edge, .. holes.Where(h => !h.MarkOnly).Select(Hole)]);
+        return holes.All(h => h.MarkOnly) ? blank : new Outline([.. blank.Loops, .. holes.Where(h => !h.MarkOnly).Select(Hole)]);
     }
 
     /// <summary>Holes on a circle about the origin, the first at the top.</summary>

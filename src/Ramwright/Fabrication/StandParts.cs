@@ -41,7 +41,7 @@ internal static class StandParts
         Piece[] standing = [.. draft.Body.Pieces.Where(p => p.Member.Part == part)];
         double ground = standing.Min(p => Math.Min(p.From.Z, p.To.Z)), arm = (now.Centre.Z - ground) * Math.Tan(TipsAt);
         List<Piece[]> feet = frame is RigClosedFrame ? [[.. standing.Where(p => p.From.X < 0)], [.. standing.Where(p => p.From.X >= 0)]] : [standing];
-        var plates = new List<(Outline Outline, PlateHole[] Holes, Vector Middle)>();
+        var plates = new List<(Outline Blank, PlateHole[] Holes, Vector Middle)>();
         foreach (Piece[] foot in feet.Where(f => f.Length > 0))
         {
             (double left, double right, double front, double back) = Under(foot);
@@ -51,7 +51,7 @@ internal static class StandParts
                 (left, right) = (Math.Min(left, now.Centre.X - arm), Math.Max(right, now.Centre.X + arm));
             double wide = Up(right - left), deep = Up(back - front);
             PlateHole[] holes = [.. PlateShape.Grid((2, wide - 2 * AnchorEdge), (2, deep - 2 * AnchorEdge), Anchor, "anchor M12")];
-            plates.Add((PlateShape.Rectangle(wide, deep, holes), holes, new Vector((left + right) / 2, (front + back) / 2, ground - t / 2)));
+            plates.Add((PlateShape.Rectangle(wide, deep), holes, new Vector((left + right) / 2, (front + back) / 2, ground - t / 2)));
         }
 
         if (plates.Count == 0)
@@ -63,7 +63,7 @@ internal static class StandParts
             Count = plates.Count,
             Steel = standing[0].Member.Steel,
             Thickness = t,
-            Outline = plates[0].Outline,
+            Blank = plates[0].Blank,
             Holes = plates[0].Holes,
             Origin = PartOrigin.Proposed,
             Rule = $"50 mm beyond what stands on it, and as far to front and back that the press, {Readout.Text(mass, Dimension.Mass, draft.Units)} with its centre of gravity "

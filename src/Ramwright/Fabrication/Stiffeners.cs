@@ -27,7 +27,7 @@ internal static class Stiffeners
                 Count = places * sides,
                 Steel = one.Member.Steel,
                 Thickness = one.Member.Stiffened!.Value,
-                Outline = outline,
+                Blank = outline,
                 Rule = "fits between the flanges, as wide as they reach beside the web, clipped at the root by its radius",
             });
         }

@@ -81,7 +81,7 @@ internal static class Puzzle
         Count = count,
         Steel = S275,
         Thickness = 0.01,
-        Outline = new Outline([edge]),
+        Blank = new Outline([edge]),
     };
 
     private static (List<(double, double)>, List<(double, double)>) Cut(List<(double X, double Y)> p, Random random)

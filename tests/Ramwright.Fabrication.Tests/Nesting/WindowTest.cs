@@ -11,7 +11,7 @@ public class WindowTest
 {
     private static PlatePart Frame(double window) => Puzzle.Plate("F", Loops.Rectangle(0, 0.5, 0, 0.4)) with
     {
-        Outline = new Outline([Loops.Rectangle(0, 0.5, 0, 0.4), Loops.Rectangle(0.1, 0.1 + window, 0.08, 0.32).AsHole()]),
+        Blank = new Outline([Loops.Rectangle(0, 0.5, 0, 0.4), Loops.Rectangle(0.1, 0.1 + window, 0.08, 0.32).AsHole()]),
     };
 
     private static PlatePart Small(double width, double height) => Puzzle.Plate("S", Loops.Rectangle(0, width, 0, height));
@@ -47,7 +47,7 @@ public class WindowTest
     public void ADiscFitsARoundOpeningAndOneInAnother()
     {
         double gap = 0.008;
-        PlatePart Ring(string mark, double outside, double inside) => Puzzle.Plate(mark, Loops.Circle(outside)) with { Outline = new Outline([Loops.Circle(outside), Loops.Circle(inside).AsHole()]) };
+        PlatePart Ring(string mark, double outside, double inside) => Puzzle.Plate(mark, Loops.Circle(outside)) with { Blank = new Outline([Loops.Circle(outside), Loops.Circle(inside).AsHole()]) };
         PlatePart[] parts = [Ring("A", 0.4, 0.3), Ring("B", 0.28, 0.2), Puzzle.Plate("C", Loops.Circle(0.18))];
 
         NestGroup group = NestPlan.Of(parts, [Puzzle.Sheet(0.421, 0.421)], RigCutting.Usual with { PartGap = gap, EdgeGap = 0.01 }, new NestEffort());

@@ -24,9 +24,7 @@ public class CutFilesTest
         Count = 1,
         Steel = Puzzle.S275,
         Thickness = 0.01,
-        Outline = PlateShape.Drilled(
-            Loops.Rounded((0, 0, 0.01), (0.3, 0, 0.02), (0.3, 0.1, 0), (0.15, 0.08, 0.015), (0.1, 0.2, 0.03), (0, 0.2, 0)),
-            [new PlateHole(0.05, 0.05, 0.03, "x"), new PlateHole(0.25, 0.05, 0.012, "y")]),
+        Blank = new Outline([Loops.Rounded((0, 0, 0.01), (0.3, 0, 0.02), (0.3, 0.1, 0), (0.15, 0.08, 0.015), (0.1, 0.2, 0.03), (0, 0.2, 0))]),
         Holes = [new PlateHole(0.05, 0.05, 0.03, "x"), new PlateHole(0.25, 0.05, 0.012, "y")],
     };
 

@@ -44,7 +44,7 @@ public class PlateTest
     public void APlateWithSuchAHoleIsCutTrueToSizeThereAndThatIsSaid()
     {
         PlateHole[] holes = [new PlateHole(0, 0, 0.004, "wire"), new PlateHole(0.05, 0, 0.03, "bolt")];
-        PlatePart plate = Puzzle.Plate("P1", Loops.Rectangle(-0.1, 0.1, -0.1, 0.1)) with { Thickness = 0.003, Holes = holes, Outline = PlateShape.Rectangle(0.2, 0.2, holes) };
+        PlatePart plate = Puzzle.Plate("P1", Loops.Rectangle(-0.1, 0.1, -0.1, 0.1)) with { Thickness = 0.003, Holes = holes, Blank = PlateShape.Rectangle(0.2, 0.2) };
         var style = new CutStyle(Kerf: 0.006);
 
         CutMove[] cuts = [.. PlateCuts.Of(plate, style).Moves.Where(m => m.Layer == CutLayer.CutInside)];
@@ -58,7 +58,7 @@ public class PlateTest
     public void AHoleFinerThanThePlateIsThickIsWarnedOf()
     {
         PlateHole[] holes = [new PlateHole(0, 0, 0.018, "bolt M16")];
-        PlatePart plate = Puzzle.Plate("P1", Loops.Rectangle(-0.1, 0.1, -0.1, 0.1)) with { Thickness = 0.02, Holes = holes, Outline = PlateShape.Rectangle(0.2, 0.2, holes) };
+        PlatePart plate = Puzzle.Plate("P1", Loops.Rectangle(-0.1, 0.1, -0.1, 0.1)) with { Thickness = 0.02, Holes = holes, Blank = PlateShape.Rectangle(0.2, 0.2) };
 
         Assert.Contains("too fine for a torch", Assert.Single(PlateAdvice.Of(plate)), StringComparison.Ordinal);
         Assert.Empty(PlateAdvice.Of(plate with { Thickness = 0.018 }));
@@ -68,7 +68,7 @@ public class PlateTest
     public void TheLeastWebIsTheSteelBetweenTwoCuts()
     {
         PlateHole[] holes = [new PlateHole(-0.03, 0, 0.02, "a"), new PlateHole(0.03, 0, 0.02, "b"), new PlateHole(0.085, 0, 0.02, "c")];
-        PlatePart plate = Puzzle.Plate("P1", Loops.Rectangle(-0.1, 0.1, -0.1, 0.1)) with { Holes = holes, Outline = PlateShape.Rectangle(0.2, 0.2, holes) };
+        PlatePart plate = Puzzle.Plate("P1", Loops.Rectangle(-0.1, 0.1, -0.1, 0.1)) with { Holes = holes, Blank = PlateShape.Rectangle(0.2, 0.2) };
 
         Assert.Equal(0.005, PlateAdvice.LeastWeb(plate), 1e-5);
     }
@@ -85,7 +85,7 @@ public class PlateTest
     public void TheMarkLiesOnSteelClearOfEveryCut()
     {
         PlateHole[] holes = [new PlateHole(0, 0, 0.15, "a")];
-        PlatePart ring = Puzzle.Plate("P12", Loops.Circle(0.2)) with { Holes = holes, Outline = PlateShape.Disc(0.2, holes) };
+        PlatePart ring = Puzzle.Plate("P12", Loops.Circle(0.2)) with { Holes = holes, Blank = PlateShape.Disc(0.2) };
 
         Corner[] marks = [.. PlateCuts.Of(ring, CutStyle.Plain).Moves.Where(m => m.Layer == CutLayer.Mark).SelectMany(m => m.Points)];
 
@@ -97,7 +97,7 @@ public class PlateTest
     public void ALeadRunsInTheScrap()
     {
         PlateHole[] holes = [new PlateHole(0, 0, 0.05, "a")];
-        PlatePart plate = Puzzle.Plate("P1", Loops.Rectangle(-0.1, 0.1, -0.1, 0.1)) with { Holes = holes, Outline = PlateShape.Rectangle(0.2, 0.2, holes) };
+        PlatePart plate = Puzzle.Plate("P1", Loops.Rectangle(-0.1, 0.1, -0.1, 0.1)) with { Holes = holes, Blank = PlateShape.Rectangle(0.2, 0.2) };
 
         CutMove[] leads = [.. PlateCuts.Of(plate, new CutStyle(0, 0.006)).Moves.Where(m => m.Layer == CutLayer.Lead)];
 

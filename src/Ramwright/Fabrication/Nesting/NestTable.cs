@@ -147,6 +147,7 @@ internal sealed class NestTable(IReadOnlyList<NestSheet> sheets, int shapes)
     private void Corners(Room room, Spot direction, double from, double least)
     {
         _edges.Clear();
+        Span<Spot> sides = stackalloc Spot[4];
         int pieces = 0;
         foreach ((NoGoArea area, Spot at) in CollectionsMarshal.AsSpan(_areas))
         {
@@ -159,7 +160,8 @@ internal sealed class NestTable(IReadOnlyList<NestSheet> sheets, int shapes)
                     continue;
                 Offer(edge.P, room, direction, least);
                 Offer(edge.Q, room, direction, least);
-                Sides(edge.P, edge.Q, room, direction, least);
+                foreach (Spot side in sides[..EdgeMeets.Sides(edge.P, edge.Q, room, sides)])
+                    Offer(side, room, direction, least);
                 _edges.Add(edge);
             }
 
@@ -174,8 +176,8 @@ internal sealed class NestTable(IReadOnlyList<NestSheet> sheets, int shapes)
             for (int j = i + 1; j < edges.Length && edges[j].Left <= a.Right; j++)
             {
                 ref readonly Edge b = ref edges[j];
-                if (a.Piece != b.Piece && b.Bottom <= a.Top && a.Bottom <= b.Top)
-                    Crossing(a, b, room, direction, least);
+                if (a.Piece != b.Piece && b.Bottom <= a.Top && a.Bottom <= b.Top && EdgeMeets.Cross(a.P, a.Q, b.P, b.Q, out Spot crossing))
+                    Offer(crossing, room, direction, least);
             }
         }
     }
@@ -186,39 +188,6 @@ internal sealed class NestTable(IReadOnlyList<NestSheet> sheets, int shapes)
     {
         public static Edge Of(int piece, Spot p, Spot q) =>
             new(piece, p, q, Math.Min(p.X, q.X), Math.Max(p.X, q.X), Math.Min(p.Y, q.Y), Math.Max(p.Y, q.Y));
-    }
-
-    // where an edge leaves the rectangle
-    private void Sides(Spot p, Spot q, Room room, Spot direction, double least)
-    {
-        double dx = q.X - p.X, dy = q.Y - p.Y;
-        if (dx != 0)
-        {
-            At(room.Left, (room.Left - p.X) / dx, false);
-            At(room.Right, (room.Right - p.X) / dx, false);
-        }
-
-        if (dy != 0)
-        {
-            At(room.Bottom, (room.Bottom - p.Y) / dy, true);
-            At(room.Top, (room.Top - p.Y) / dy, true);
-        }
-
-        void At(double exact, double t, bool level)
-        {
-            if (t is >= 0 and <= 1)
-                Offer(level ? new Spot(p.X + t * dx, exact) : new Spot(exact, p.Y + t * dy), room, direction, least);
-        }
-    }
-
-    private void Crossing(in Edge a, in Edge b, Room room, Spot direction, double least)
-    {
-        double px = a.Q.X - a.P.X, py = a.Q.Y - a.P.Y, rx = b.Q.X - b.P.X, ry = b.Q.Y - b.P.Y, cross = px * ry - py * rx;
-        if (cross == 0)
-            return;
-        double dx = b.P.X - a.P.X, dy = b.P.Y - a.P.Y, t = (dx * ry - dy * rx) / cross, u = (dx * py - dy * px) / cross;
-        if (t is >= 0 and <= 1 && u is >= 0 and <= 1)
-            Offer(new Spot(a.P.X + t * px, a.P.Y + t * py), room, direction, least);
     }
 
     private void Offer(Spot p, Room room, Spot direction, double least)

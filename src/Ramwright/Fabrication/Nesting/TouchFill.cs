@@ -116,6 +116,7 @@ internal sealed class TouchFill(IReadOnlyList<IReadOnlyList<NestShape>> kinds, i
         open.RemoveRange(kept, open.Count - kept);
         places.Areas.Add((area, at, sides, isPart));
         int old = places.Edges.Count;
+        Span<Spot> sideSpots = stackalloc Spot[4];
         foreach ((_, Spot from, Spot to) in area.Edges)
         {
             Spot p = from + at, q = to + at;
@@ -123,13 +124,17 @@ internal sealed class TouchFill(IReadOnlyList<IReadOnlyList<NestShape>> kinds, i
                 continue;
             places.Edges.Add((p, q));
             Offer(places, p);
-            Borders(places, p, q);
+            foreach (Spot side in sideSpots[..EdgeMeets.Sides(p, q, room, sideSpots)])
+                Offer(places, side);
         }
 
         for (int i = old; i < places.Edges.Count; i++)
         {
             for (int j = 0; j < i; j++)
-                Crossing(places, places.Edges[i], places.Edges[j]);
+            {
+                if (EdgeMeets.Cross(places.Edges[i].P, places.Edges[i].Q, places.Edges[j].P, places.Edges[j].Q, out Spot crossing))
+                    Offer(places, crossing);
+            }
         }
 
         if (sides.Length * places.Shape.Sides.Length > MostCorners)
@@ -139,48 +144,6 @@ internal sealed class TouchFill(IReadOnlyList<IReadOnlyList<NestShape>> kinds, i
             foreach (ref readonly Side moving in places.Shape.Sides.AsSpan())
                 Offer(places, standing.From + at - moving.From);
         }
-    }
-
-    private static void Borders(Places places, Spot p, Spot q)
-    {
-        Room room = places.Room;
-        double dx = q.X - p.X, dy = q.Y - p.Y;
-        if (dx != 0)
-        {
-            Level(room.Left, (room.Left - p.X) / dx);
-            Level(room.Right, (room.Right - p.X) / dx);
-        }
-
-        if (dy != 0)
-        {
-            Upright(room.Bottom, (room.Bottom - p.Y) / dy);
-            Upright(room.Top, (room.Top - p.Y) / dy);
-        }
-
-        void Level(double x, double t)
-        {
-            if (t is >= 0 and <= 1)
-                Offer(places, new Spot(x, p.Y + t * dy));
-        }
-
-        void Upright(double y, double t)
-        {
-            if (t is >= 0 and <= 1)
-                Offer(places, new Spot(p.X + t * dx, y));
-        }
-    }
-
-    private static void Crossing(Places places, (Spot P, Spot Q) a, (Spot P, Spot Q) b)
-    {
-        double px = a.Q.X - a.P.X, py = a.Q.Y - a.P.Y, rx = b.Q.X - b.P.X, ry = b.Q.Y - b.P.Y, cross = px * ry - py * rx;
-        if (cross == 0)
-            return;
-        double dx = b.P.X - a.P.X, dy = b.P.Y - a.P.Y, t = (dx * ry - dy * rx) / cross;
-        if (t is < 0 or > 1)
-            return;
-        double u = (dx * py - dy * px) / cross;
-        if (u is >= 0 and <= 1)
-            Offer(places, new Spot(a.P.X + t * px, a.P.Y + t * py));
     }
 
     // a place counts once, where it lies on the sheet and in nothing
