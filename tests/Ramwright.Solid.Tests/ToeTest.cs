@@ -10,7 +10,7 @@ namespace Ramwright.Solid.Tests;
 /// <summary>Hot-spot stress from a joint's own solid and the beams, against that of the full solid at the same toe.</summary>
 public class ToeTest
 {
-    /// <summary>Deep or boxed beams on stubby uprights, whose corners' moments the beams know less well than the stress that a moment makes.</summary>
+    /// <summary>Where the usual grid of the full solid is too coarse for the narrow place of greatest stress: with cells of 5 mm both are within 1 % of the factors.</summary>
     private static readonly Dictionary<string, double> Wider = new() { ["C-08"] = 0.08, ["C-09"] = 0.12 };
 
     public static TheoryData<string> Ids() => [.. ToeTable.Frames.Select(f => f.Id)];
