@@ -111,9 +111,10 @@ public sealed record PressSolid(IReadOnlyList<SolidPart> Parts, IReadOnlyList<Bo
     {
         Cuboid[] exact = [.. ((DieSection[])[Sections.Upper, Sections.Lower]).Where(d => d.Parts.Count > 0).Select(d => Cuboid.Everywhere.With(d.Axis, d.At, d.At)), .. Toes.SelectMany(t => t.Lines)];
         var lines = new FaceLines(Parts, exact);
+        SolidPart[] parts = [.. Parts.Select(lines.Laid)];
         Bond[] bonds = [.. Bonds.Select(b => b with { Where = lines.Laid(b.Where) })];
         IEnumerable<Cuboid> dies = Cases.Select(Pressed).Prepend((Upper, Lower)).SelectMany(p => p.Upper.Concat(p.Lower)).SelectMany(f => f.On.Select(b => b with { Z0 = f.At, Z1 = f.At }));
-        return SolidMesh.Of(Parts, bonds, cells, [.. exact, .. dies.Distinct().Select(lines.Laid)]);
+        return SolidMesh.Of(parts, bonds, cells, [.. exact, .. dies.Distinct().Select(lines.Laid)]);
     }
 
     /// <summary>Cells of a size that suits the whole, m: some hundred thousand unknowns, a matter of seconds.</summary>
