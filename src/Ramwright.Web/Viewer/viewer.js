@@ -51,6 +51,12 @@ export async function show(frame, stream, parts, words) {
       renderer.render(scene, camera);
       place(weakest, skin.weakest);
       place(touched, picked);
+      // what was touched hangs below its place where it would cover the weakest
+      touched.classList.remove("under");
+      if (!touched.hidden && !weakest.hidden) {
+        const a = touched.getBoundingClientRect(), b = weakest.getBoundingClientRect();
+        touched.classList.toggle("under", a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom);
+      }
     });
   };
 
@@ -82,6 +88,7 @@ export async function show(frame, stream, parts, words) {
     label.classList.toggle("behind", label === weakest && ray.intersectObject(mesh).length > 0);
     p.project(camera);
     label.hidden = false;
+    label.classList.toggle("leftward", (p.x + 1) / 2 * frame.clientWidth > frame.clientWidth - 190);
     label.style.left = `${((p.x + 1) / 2 * frame.clientWidth).toFixed(1)}px`;
     label.style.top = `${((1 - p.y) / 2 * frame.clientHeight).toFixed(1)}px`;
   }

@@ -20,6 +20,10 @@ internal static class PieceBoxes
         return [.. Wall.Of(piece.Shape).Select(w => piece.Mirrored ? w with { Y0 = -w.Y1, Y1 = -w.Y0 } : w).Select(w => (Between(piece, w.Y0, w.Y1, w.Z0, w.Z1), w.IsWeb))];
     }
 
+    /// <summary>Those of its boxes that stand for rounded roots.</summary>
+    public static IReadOnlyList<Cuboid> Roots(Piece piece) => piece is GussetPlate ? []
+        : [.. Wall.Of(piece.Shape).Where(w => w.IsRoot).Select(w => piece.Mirrored ? w with { Y0 = -w.Y1, Y1 = -w.Y0 } : w).Select(w => Between(piece, w.Y0, w.Y1, w.Z0, w.Z1))];
+
     private static IEnumerable<Cuboid> Steps(GussetPlate gusset)
     {
         (double along, double up) = (gusset.Gusset.LegAlong, gusset.Gusset.LegUp);

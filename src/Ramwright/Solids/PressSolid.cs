@@ -111,10 +111,11 @@ public sealed record PressSolid(IReadOnlyList<SolidPart> Parts, IReadOnlyList<Bo
     {
         Cuboid[] sections = [.. ((DieSection[])[Sections.Upper, Sections.Lower]).Where(d => d.Parts.Count > 0).Select(d => Cuboid.Everywhere.With(d.Axis, d.At, d.At))];
         var lines = new FaceLines(Parts, sections);
+        SolidPart[] parts = [.. Parts.Select(lines.Laid)];
         Bond[] bonds = [.. Bonds.Select(b => b with { Where = lines.Laid(b.Where) })];
         IEnumerable<Cuboid> dies = Cases.Select(Pressed).Prepend((Upper, Lower)).SelectMany(p => p.Upper.Concat(p.Lower)).SelectMany(f => f.On.Select(b => b with { Z0 = f.At, Z1 = f.At }));
         Cuboid[] others = [.. sections, .. dies.Distinct().Select(lines.Laid)];
-        return SolidMesh.Of(Parts, bonds, cells, [.. others, .. ToeLines.Of(Toes, Parts, bonds, others)]);
+        return SolidMesh.Of(parts, bonds, cells, [.. others, .. ToeLines.Of(Toes, parts, bonds, others)]);
     }
 
     /// <summary>Cells of a size that suits the whole, m: some hundred thousand unknowns, a matter of seconds.</summary>

@@ -31,7 +31,7 @@ internal sealed class SolidDrawing
     {
         IReadOnlyList<(Cuboid Box, bool IsWeb)> boxes = PieceBoxes.Of(piece);
         int same = _pieces.Count(p => p?.Piece.Name == piece.Name);
-        _parts.Add(new SolidPart(same == 0 ? piece.Name : $"{piece.Name}, half {same + 1}", [.. boxes.Select(b => b.Box)]) { Cuts = cuts ?? [] });
+        _parts.Add(new SolidPart(same == 0 ? piece.Name : $"{piece.Name}, half {same + 1}", [.. boxes.Select(b => b.Box)]) { Cuts = cuts ?? [], Roots = PieceBoxes.Roots(piece) });
         _pieces.Add((piece, boxes));
         if (Wall.Simplified(piece.Shape) is { } simplified && piece is not GussetPlate)
             Note($"{char.ToUpperInvariant(simplified[0])}{simplified[1..]}.");
@@ -61,16 +61,25 @@ internal sealed class SolidDrawing
     /// <summary>Numbers of the parts that are of a member.</summary>
     public IReadOnlyList<int> Of(RigMember member) => [.. Enumerable.Range(0, _parts.Count).Where(i => _pieces[i]?.Piece is { } p && p is not GussetPlate && p.Member == member)];
 
-    /// <summary>Lengthens a part that butts on another along an axis up to the face that is drawn: a round tube, drawn square, is less deep.</summary>
+    /// <summary>
+    /// Lengthens a part that butts on another along an axis up to the face that is drawn there: a round tube, drawn square, is less deep, and a beam may have to reach between flanges to the web.
+    /// </summary>
     public void Reach(int part, int other, int axis)
     {
-        (double from, double to) = (_parts[part].Blocks.Min(b => b.From(axis)), _parts[part].Blocks.Max(b => b.To(axis)));
-        (double low, double high) = (_parts[other].Blocks.Min(b => b.From(axis)), _parts[other].Blocks.Max(b => b.To(axis)));
-        Cuboid Long(Cuboid b) => low > to + GridPlanes.Same && b.To(axis) == to ? b.With(axis, b.From(axis), low)
-            : from > high + GridPlanes.Same && b.From(axis) == from ? b.With(axis, high, b.To(axis)) : b;
-        _parts[part] = _parts[part] with { Blocks = [.. _parts[part].Blocks.Select(Long)] };
+        IReadOnlyList<Cuboid> own = _parts[part].Blocks, others = _parts[other].Blocks;
+        if (Contact.Between(own, others).Any(c => c.Axis == axis))
+            return;
+        (double from, double to) = (own.Min(b => b.From(axis)), own.Max(b => b.To(axis)));
+        bool up = (others.Min(b => b.From(axis)) + others.Max(b => b.To(axis))) / 2 > (from + to) / 2;
+        double[] faces = [.. others.Where(o => own.Any(b => b.With(axis, -1e9, 1e9).And(o).IsSolid)).Select(o => up ? o.From(axis) : o.To(axis)).Where(f => up ? f > to : f < from)];
+        if (faces.Length == 0)
+            return;
+        double face = up ? faces.Min() : faces.Max();
+        Cuboid Long(Cuboid b) => up && b.To(axis) == to ? b.With(axis, b.From(axis), face) : !up && b.From(axis) == from ? b.With(axis, face, b.To(axis)) : b;
+        _parts[part] = _parts[part] with { Blocks = [.. own.Select(Long)], Roots = [.. _parts[part].Roots.Select(Long)] };
         if (_pieces[part] is { } piece)
             _pieces[part] = (piece.Piece, [.. piece.Boxes.Select(b => (Long(b.Box), b.IsWeb))]);
+        Note($"The {_parts[part].Name} is drawn on to the face of the {_parts[other].Name} that stands behind.");
     }
 
     /// <summary>Joins two parts wherever they touch.</summary>

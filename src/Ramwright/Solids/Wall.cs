@@ -10,6 +10,9 @@ namespace Ramwright.Solids;
 /// <param name="IsWeb">Whether it carries the shear along z.</param>
 public readonly record struct Wall(double Y0, double Y1, double Z0, double Z1, bool IsWeb)
 {
+    /// <summary>Whether it stands for a rounded root.</summary>
+    public bool IsRoot { get; init; }
+
     /// <summary>Side of a square as large as what a rounded inner corner of radius one fills.</summary>
     private static readonly double Root = Math.Sqrt(1 - Math.PI / 4);
 
@@ -53,7 +56,7 @@ public readonly record struct Wall(double Y0, double Y1, double Z0, double Z1, b
             case Turned { Of: Flat f }:
                 return [new(-f.H / 2, f.H / 2, -f.T / 2, f.T / 2, true)];
             case Turned t:          // a quarter turn anticlockwise takes y to z, and z to −y; what was a flange carries the shear
-                return Single(t.Of).Select(w => new Wall(-w.Z1, -w.Z0, w.Y0, w.Y1, !w.IsWeb));
+                return Single(t.Of).Select(w => new Wall(-w.Z1, -w.Z0, w.Y0, w.Y1, !w.IsWeb) { IsRoot = w.IsRoot });
             case ISection i:
                 double y = i.B / 2, z = i.H / 2, inner = z - i.Tf;
                 return
@@ -107,8 +110,8 @@ public readonly record struct Wall(double Y0, double Y1, double Z0, double Z1, b
         if (r < SmallRoot)
             yield break;
         (double a, double b) = side > 0 ? (web, web + Root * r) : (web - Root * r, web);
-        yield return new Wall(a, b, inner - Root * r, inner, false);
-        yield return new Wall(a, b, -inner, -inner + Root * r, false);
+        yield return new Wall(a, b, inner - Root * r, inner, false) { IsRoot = true };
+        yield return new Wall(a, b, -inner, -inner + Root * r, false) { IsRoot = true };
     }
 
     private static Wall[] Hollow(double width, double depth, double web, double flange)
