@@ -1,3 +1,4 @@
+using Ramwright.Quantities;
 using Ramwright.Power;
 using Ramwright.Presses;
 using Ramwright.Workings;
@@ -101,7 +102,7 @@ public class OilWarmthTest
     {
         const double psi = 6894.757293168;
 
-        Near.Relative(range * psi, GaugeCheck.RangeFor(p * psi, Quantities.UnitSystem.Imperial), 1e-9);
+        Near.Relative(range * psi, GaugeCheck.RangeFor(p * psi, UnitSystem.Imperial), 1e-9);
     }
 
     [Fact]
