@@ -34,7 +34,7 @@ internal static class CheckFacts
         foreach ((string what, string value, string remark) in LastingFacts.Of(check, units, brief: true))
             screen.Fact(what, value, remark);
         if (check.PowerFailing.Where(f => f.Fate != RamFate.Holds).ToArray() is { Length: > 0 } fails)
-            screen.Fact("power fails", Fate(fails.Max(f => f.Fate)), $"without {string.Join(" or ", fails.Select(f => f.Lost))}; why: --all");
+            screen.Fact("power fails", Fate(fails.Max(f => f.Fate)), $"{string.Join(" or ", fails.Select(f => f.Lost))} lost; why: --all");
         else
             screen.Fact("power fails", "the ram holds", "");
     }

@@ -1,4 +1,3 @@
-using Ramwright.Power;
 using Ramwright.Presses;
 using Ramwright.Quantities;
 
@@ -77,7 +76,12 @@ internal static class CautionList
         }
 
         double pressure = safe / check.Power.Areas.Force;
-        string how = check.Rig.Pump is RigAirPump { Relief: null } ? "limit the air or fit a relief valve so that the oil stays" : "set the relief valve";
+        string how = check.Rig.Pump switch
+        {
+            RigAirPump { Relief: null } => "limit the air or fit a relief valve so that the oil stays",
+            { Relief: null } => "fit a relief valve and set it",
+            _ => "set the relief valve",
+        };
         return $"{how} at or below {Readout.Text(pressure, Dimension.Pressure, units)}, or strengthen what the ladder names.";
     }
 

@@ -1,4 +1,3 @@
-using Ramwright.Jobs;
 using Ramwright.Workings;
 
 namespace Ramwright.Ladders;
