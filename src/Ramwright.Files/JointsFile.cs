@@ -31,7 +31,10 @@ public static class JointsFile
             foreach (JsonElement joint in json.RootElement.GetProperty("joints").EnumerateArray())
             {
                 double Of(string name) => joint.TryGetProperty(name, out JsonElement value) && value.TryGetDouble(out double x) && x > 0 ? x : double.PositiveInfinity;
-                book.Add(joint.GetProperty("joint").GetString() ?? "", new RigSpring(Of("beamTurningNmPerRad"), Of("uprightTurningNmPerRad"), Of("alongUprightNPerM")) { Toes = Toes(joint) });
+                // one of before the toes were kept is solved anew
+                if (!joint.TryGetProperty("toes", out JsonElement toes))
+                    continue;
+                book.Add(joint.GetProperty("joint").GetString() ?? "", new RigSpring(Of("beamTurningNmPerRad"), Of("uprightTurningNmPerRad"), Of("alongUprightNPerM")) { Toes = Toes(toes) });
             }
 
             return book;
@@ -42,11 +45,8 @@ public static class JointsFile
         }
     }
 
-    // a file of before they were kept has none
-    private static IReadOnlyList<RigToe> Toes(JsonElement joint)
+    private static IReadOnlyList<RigToe> Toes(JsonElement toes)
     {
-        if (!joint.TryGetProperty("toes", out JsonElement toes))
-            return [];
         return
         [
             .. toes.EnumerateArray().Select(t => new RigToe(t.GetProperty("on").GetString() == "beam", t.GetProperty("side").GetString() == "inner", Above(t.GetProperty("thicknessMm").GetDouble() / 1e3),

@@ -46,4 +46,19 @@ public class JointsFileTest
         Assert.Null(PressOnDisk.Open(file).Rig!.Springs);
         Assert.InRange(Run.Command("check", file).Code, 0, 1);
     }
+
+    [Fact]
+    public void AFileOfBeforeTheToesWereKeptIsSolvedAnew()
+    {
+        string folder = Directory.CreateTempSubdirectory().FullName, file = Path.Combine(folder, "shop.press.yaml");
+        File.Copy(Run.Example("railing-shop.press.yaml"), file);
+        Run.Command("solid", file, "--cell", "40 mm", "--keep-joints");
+        string path = JointsFile.PathOf(file), text = File.ReadAllText(path);
+        File.WriteAllText(path, text.Replace("\"toes\"", "\"feet\"", StringComparison.Ordinal));
+        Assert.Null(PressOnDisk.Open(file).Rig!.Springs);
+
+        Run.Command("solid", file, "--cell", "40 mm", "--keep-joints");
+
+        Assert.Equal(text, File.ReadAllText(path));
+    }
 }

@@ -180,8 +180,8 @@ internal sealed class SolidDrawing
         foreach (int away in (int[])[-1, 1])
         {
             double at = away < 0 ? _parts[other].Blocks.Min(b => b.From(along)) : _parts[other].Blocks.Max(b => b.To(along));
-            string side = along == 2 ? away < 0 ? "below" : "above" : away < 0 ? "left of" : "right of";
-            if (WeldToe.Beside(part, $"{name}, {_parts[part].Name}, {side} the {_parts[other].Name}", _pieces[part]!.Value.Boxes, along, at, away, leg, across, face, outward, _parts[other]) is { } toe)
+            string side = along == 2 ? away < 0 ? "below" : "above" : $"{(away < 0 ? "left of" : "right of")} the {_parts[other].Name}";
+            if (WeldToe.Beside(part, $"{name}, {_parts[part].Name}, {side}", _pieces[part]!.Value.Boxes, along, at, away, leg, across, face, outward, _parts[other]) is { } toe)
                 _toes.Add(toe);
         }
     }
