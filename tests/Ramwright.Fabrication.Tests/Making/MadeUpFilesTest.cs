@@ -16,7 +16,7 @@ public class MadeUpFilesTest
     {
         int made = 0, nests = 0;
         var watch = Stopwatch.StartNew();
-        for (uint seed = 1; seed <= Seeds && watch.Elapsed < TimeSpan.FromSeconds(40); seed++)
+        for (uint seed = 1; seed <= Seeds && (watch.Elapsed < TimeSpan.FromSeconds(40) || nests == 0); seed++)
         {
             string text = MadeUpPress.Text(new MadeUpPress(seed, StockTables.Built).ThatCouldBe());
             CheckedPress press = CheckedPress.Of(PressOnDisk.Read(text, "made-up.press.yaml", "made up"));
