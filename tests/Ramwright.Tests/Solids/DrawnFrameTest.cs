@@ -131,6 +131,24 @@ public class DrawnFrameTest
             Near.Relative(Math.PI / 4 * (0.09 * 0.09 - 0.045 * 0.045), Part(solid, "left sleeve").Blocks.Sum(b => b.Along(0) * b.Along(1)), 1e-9, "its area");
     }
 
+    /// <summary>Preload may last on the whole, and yet a sleeve's edge lifts where the crown bends.</summary>
+    [Fact]
+    public void ASleeveWhoseEdgeLiftsIsNamed()
+    {
+        double Parted(string preload)
+        {
+            PressSolid solid = Solid($"{Rods.Replace("thickness: 60", "thickness: 50", StringComparison.Ordinal)}\nrod: {{ thread: M36, class: 8.8, seat: sleeve, sleeve: {{ outside: 90 mm, inside: 45 mm }}, preload: {preload} }}");
+            SolidMesh mesh = solid.Mesh(solid.Usual.Over(0.4));
+            SolidSolution solution = new SolidSolver(mesh).Solve(DieLoads.Of(solid, mesh, SolidCase.Centred));
+            double parted = solid.Shut.Max(s => s.Parted(solution, 98.1e3));
+            Assert.Equal(parted > 0.05, ShutFace.Notes(solid, solution, 98.1e3).Any(n => n.Contains("sleeve", StringComparison.Ordinal)));
+            return parted;
+        }
+
+        Assert.InRange(Parted("60 kN"), 0.1, 0.9);
+        Assert.InRange(Parted("350 kN"), 0, 0.05);
+    }
+
     /// <summary>Where the bed runs through, the legs end at its face; bars in a line with one section are one piece.</summary>
     [Fact]
     public void BarsEndAtTheFaceOfWhatRunsThrough()
