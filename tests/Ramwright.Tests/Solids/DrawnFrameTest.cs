@@ -178,6 +178,8 @@ public class DrawnFrameTest
         Assert.Contains("0.1 mm", sliver);
         Assert.Contains("held", Fault(Gate.Replace("name: b1 }", "name: b1, held: yes }", StringComparison.Ordinal).Replace("name: b3,", "name: b3, held: yes,", StringComparison.Ordinal)));
         Assert.Contains("left leg", Fault(Gate.Replace("left leg, from: b1, to: c1", "left leg, from: b1, to: c1, to-joint: { kind: pin, diameter: 40 mm }", StringComparison.Ordinal)));
+        // one piece that is said to lap
+        Assert.Contains("lap", Fault($"{Clasping.Replace("crown: { section: 2 x UPN 200, apart: 60 mm }", "crown: { section: HEB 160 }", StringComparison.Ordinal)}\ncrown-joint: {Welded}\nbed-joint: {Welded}"));
         // a pin as thick as the upright is wide
         Assert.Contains("pin", Fault($"{Clasping.Replace("flat 150x60", "flat 40x60", StringComparison.Ordinal)}\ncrown-joint: {{ kind: pin, fit: lapped, diameter: 60 mm, steel: C45+QT }}\nbed-joint: {Welded}"));
     }
