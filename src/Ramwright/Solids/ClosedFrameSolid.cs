@@ -67,6 +67,9 @@ internal static class ClosedFrameSolid
 
         void Join(IReadOnlyList<int> beams, RigJoint joint, RigMember beam, double z)
         {
+            if (joint.Fit == BeamFit.Lapped && beams.Any(p => uprights.Any(u => drawing.Parts[p].Blocks.Any(b => drawing.Parts[u].Blocks.Any(o => b.And(o).IsSolid)))))
+                throw new SolidFaultException($"{beam.Part} is said to lap the uprights, but {beam.Shape.Name} would stand in them: a solid is drawn of two halves that clasp them, far enough apart; "
+                    + "say such a section, or 'fit: between' or 'over'");
             if (joint is RigPinnedJoint pinned)
             {
                 Pin(beams, pinned, beam, z);

@@ -100,7 +100,7 @@ internal sealed record FreeRun(IReadOnlyList<RigBar> Bars, int Axis, int From, i
         for (int axis = 0; axis < 3; axis++)
             if (Math.Abs(Component(along, axis)) > 1 - 1e-9)
                 return axis;
-        throw new SolidFaultException($"{bar.Member.Part}, from {frame.Points[bar.From].Name} to {frame.Points[bar.To].Name}, lies aslant: cut in steps its stiffness would be wrong by more than "
-            + "beams are. Solids are drawn of frames whose bars run along the press's three directions; for this one keep to the beams");
+        throw new SolidFaultException($"{bar.Member.Part}, from {frame.Points[bar.From].Name} to {frame.Points[bar.To].Name}, lies aslant: cut in steps it would bend a tenth too easily, "
+            + "and beams are nearer. Solids are drawn of frames whose bars run along the press's three directions; for this one keep to the beams");
     }
 }

@@ -83,6 +83,9 @@ public sealed record PressSolid(IReadOnlyList<SolidPart> Parts, IReadOnlyList<Bo
     /// <summary>Where stress means nothing, as parts are held there on less than they really bear on: it is not looked at for the weakest place.</summary>
     public IReadOnlyList<Cuboid> Blind { get; init; } = [];
 
+    /// <summary>Faces that preload holds shut.</summary>
+    public IReadOnlyList<ShutFace> Shut { get; init; } = [];
+
     /// <summary>Load cases whose dies the cells are to follow, besides the centred one.</summary>
     public IReadOnlyList<SolidCase> Cases { get; init; } = [];
 

@@ -74,6 +74,7 @@ public sealed record SolidCheck(PressSolid Solid, IReadOnlyList<SolidCaseAnswer>
         GridAnswer[] rough = [.. coarse.Select(s => Answer(solid, s))];
         List<SolidSolution> solutions = Solve(solid, fine, cases, Part(progress, "finer grid", 0.25, 1), stop);
         (RigSprings? springs, string? missing) = OfJoints(rig, book ?? new JointBook(), stop);
+        solid = solid with { Notes = [.. solid.Notes, .. ShutFace.Notes(solid, solutions[0], rig.Wanted)] };
         return new SolidCheck(solid, [.. solutions.Select((s, i) =>
             new SolidCaseAnswer(cases[i], rough[i], Answer(solid, s), s, HotSpot.Of(solid, s), SolidPlace.Weakest(solid, s)))],
             FrameResponse.Of(FramePlan.Of(rig with { Springs = null })))

@@ -20,6 +20,7 @@ internal sealed class SolidDrawing
     public IReadOnlyList<Bond> Bonds => _bonds;
     public IReadOnlyList<WeldToe> Toes => _toes;
     public List<Cuboid> Blind { get; } = [];
+    public List<ShutFace> Shut { get; } = [];
     public IReadOnlyList<RigMember?> Members => [.. _pieces.Select(p => p?.Piece is GussetPlate ? null : p?.Piece.Member)];
     public IReadOnlyList<double?> Yields => [.. _pieces.Select((p, i) => p?.Piece.Member.Fy ?? (_yields.TryGetValue(i, out double fy) ? fy : null))];
     public IReadOnlyList<string> Notes => [.. _notes];

@@ -40,6 +40,7 @@ internal static class TieRodSolid
         IReadOnlyList<DieFace> upper = drawing.Die(frame.Crown, -1, Under(frame.CrownPlate), null, "plate under the crown"), lower = drawing.Die(frame.Bed, 1, Under(frame.BedPlate), frame.Bolster, "bolster");
         return new PressSolid(drawing.Parts, drawing.Bonds, upper, lower, drawing.Notes)
         {
+            Shut = drawing.Shut,
             Yields = drawing.Yields,
             Members = drawing.Members,
             Sections = (new DieSection(drawing.Of(frame.Crown), 0, 0), new DieSection(drawing.Of(frame.Bed), 0, 0)),
@@ -91,6 +92,8 @@ internal static class TieRodSolid
             int sleeve = drawing.Add($"{where} sleeve", at.Sleeve(new CircularHollow(rod.SleeveOutside, (rod.SleeveOutside - rod.SleeveInside) / 2, false) { Name = "sleeve", Source = SectionText.AsGiven }, faces.Bed, faces.Crown));
             foreach (int part in ends)
                 drawing.JoinWhole(sleeve, part);
+            double pressure = rod.PreloadLeast / (Math.PI / 4 * (rod.SleeveOutside * rod.SleeveOutside - rod.SleeveInside * rod.SleeveInside));
+            drawing.Shut.AddRange([new ShutFace(sleeve, faces.Bed, pressure), new ShutFace(sleeve, faces.Crown, pressure)]);
         }
 
         drawing.Note("Rods are drawn four-sided; their outer nuts are one with the faces they stand on.");

@@ -131,6 +131,24 @@ public class DrawnFrameTest
             Near.Relative(Math.PI / 4 * (0.09 * 0.09 - 0.045 * 0.045), Part(solid, "left sleeve").Blocks.Sum(b => b.Along(0) * b.Along(1)), 1e-9, "its area");
     }
 
+    /// <summary>Preload may last on the whole, and yet a sleeve's edge lifts where the crown bends.</summary>
+    [Fact]
+    public void ASleeveWhoseEdgeLiftsIsNamed()
+    {
+        double Parted(string preload)
+        {
+            PressSolid solid = Solid($"{Rods.Replace("thickness: 60", "thickness: 50", StringComparison.Ordinal)}\nrod: {{ thread: M36, class: 8.8, seat: sleeve, sleeve: {{ outside: 90 mm, inside: 45 mm }}, preload: {preload} }}");
+            SolidMesh mesh = solid.Mesh(solid.Usual.Over(0.4));
+            SolidSolution solution = new SolidSolver(mesh).Solve(DieLoads.Of(solid, mesh, SolidCase.Centred));
+            double parted = solid.Shut.Max(s => s.Parted(solution, 98.1e3));
+            Assert.Equal(parted > 0.05, ShutFace.Notes(solid, solution, 98.1e3).Any(n => n.Contains("sleeve", StringComparison.Ordinal)));
+            return parted;
+        }
+
+        Assert.InRange(Parted("60 kN"), 0.1, 0.9);
+        Assert.InRange(Parted("350 kN"), 0, 0.05);
+    }
+
     /// <summary>Where the bed runs through, the legs end at its face; bars in a line with one section are one piece.</summary>
     [Fact]
     public void BarsEndAtTheFaceOfWhatRunsThrough()
@@ -160,6 +178,8 @@ public class DrawnFrameTest
         Assert.Contains("0.1 mm", sliver);
         Assert.Contains("held", Fault(Gate.Replace("name: b1 }", "name: b1, held: yes }", StringComparison.Ordinal).Replace("name: b3,", "name: b3, held: yes,", StringComparison.Ordinal)));
         Assert.Contains("left leg", Fault(Gate.Replace("left leg, from: b1, to: c1", "left leg, from: b1, to: c1, to-joint: { kind: pin, diameter: 40 mm }", StringComparison.Ordinal)));
+        // one piece that is said to lap
+        Assert.Contains("lap", Fault($"{Clasping.Replace("crown: { section: 2 x UPN 200, apart: 60 mm }", "crown: { section: HEB 160 }", StringComparison.Ordinal)}\ncrown-joint: {Welded}\nbed-joint: {Welded}"));
         // a pin as thick as the upright is wide
         Assert.Contains("pin", Fault($"{Clasping.Replace("flat 150x60", "flat 40x60", StringComparison.Ordinal)}\ncrown-joint: {{ kind: pin, fit: lapped, diameter: 60 mm, steel: C45+QT }}\nbed-joint: {Welded}"));
     }
