@@ -22,13 +22,14 @@ internal static class ClosedFramePlan
         (double bedAlong, double bedUp) = Legs(frame.BedJoint);
         JointSprings? top = JointSprings.Of(rig.Springs?.Upper) ?? JointSprings.OfCorner(frame.CrownJoint, frame.Crown, frame.Upright);
         JointSprings? foot = JointSprings.Of(rig.Springs?.Lower) ?? JointSprings.OfCorner(frame.BedJoint, frame.Bed, frame.Upright);
+        (double stiffTop, double stiffFoot) = (Corners.StiffWith(rig.Springs?.Upper), Corners.StiffWith(rig.Springs?.Lower));
         var ends = new CrownAndBed(plan, frame.Crown, frame.Bed, half, top?.Beam ?? Hold(frame.CrownJoint), foot?.Beam ?? Hold(frame.BedJoint), rig,
-            crownArm: (top is null ? 0 : upright.Bottom) + Corners.Stiff(crownAlong), bedArm: (foot is null ? 0 : upright.Bottom) + Corners.Stiff(bedAlong));
+            crownArm: (top is null ? 0 : upright.Bottom) + stiffTop * crownAlong, bedArm: (foot is null ? 0 : upright.Bottom) + stiffFoot * bedAlong);
         // the uprights are looked at where beams or gussets end
         double height = ends.Height, above = ends.AboveBed + bedUp, below = ends.BelowCrown - crownUp;
         var upward = new Twist(height, Cantilever: false);
-        Vector lowArm = ((foot is null ? 0 : ends.AboveBed) + Corners.Stiff(bedUp)) * Vector.Up;
-        Vector highArm = ((top is null ? 0 : ends.BelowCrown - height) - Corners.Stiff(crownUp)) * Vector.Up;
+        Vector lowArm = ((foot is null ? 0 : ends.AboveBed) + stiffFoot * bedUp) * Vector.Up;
+        Vector highArm = ((top is null ? 0 : ends.BelowCrown - height) - stiffTop * crownUp) * Vector.Up;
         int[] left = plan.Beam(frame.Upright, ends.BedLeftEnd, ends.CrownLeftEnd, -Vector.Across, upward, lowArm, highArm, foot?.Upright, top?.Upright, giving: true);
         int[] right = plan.Beam(frame.Upright, ends.BedRightEnd, ends.CrownRightEnd, Vector.Across, upward, lowArm, highArm, foot?.Upright, top?.Upright, giving: true);
 

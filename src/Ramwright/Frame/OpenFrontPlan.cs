@@ -21,7 +21,7 @@ internal static class OpenFrontPlan
         double height = lower.Top + frame.Daylight + frame.RamDrop + upper.Bottom;
         double clear = height - lower.Top - upper.Bottom;
         (double along, double up) = (frame.ArmJoint.Gusset?.LegAlong ?? 0, frame.ArmJoint.Gusset?.LegUp ?? 0);
-        double stiffUp = Corners.Stiff(up);
+        double stiff = Corners.StiffWith(rig.Springs?.Upper), stiffUp = stiff * up;
         string at = along > 0 ? "at the gusset's end" : "at the column";
         var plan = new PlanBuilder();
         int atLower = plan.Node("column, at the lower arm", new Vector(0, back, 0));
@@ -37,7 +37,7 @@ internal static class OpenFrontPlan
         int[] upperArm = Arm(frame.UpperArm, atUpper, aboveRam, high);
 
         int[] Arm(RigMember arm, int from, int to, JointSprings? joint) => plan.Beam(arm, from, to, Vector.Up, new Twist(frame.Throat, Cantilever: true),
-            start: -(back + Corners.Stiff(along)) * Vector.Deep, holdStart: joint?.Beam);
+            start: -(back + stiff * along) * Vector.Deep, holdStart: joint?.Beam);
 
         double contact = Math.Max(lower.Top, height - upper.Bottom - frame.RamDrop - rig.Cylinder.Stroke);
         var loads = new UnitLoads(plan.Nodes[aboveRam].At, plan.Nodes[underRam].At, new Vector(0, -frame.Throat, contact));

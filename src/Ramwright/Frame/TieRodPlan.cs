@@ -17,12 +17,14 @@ internal static class TieRodPlan
     {
         double half = frame.RodsAcross / 2;
         var plan = new PlanBuilder();
-        var ends = new CrownAndBed(plan, frame.Crown, frame.Bed, half, EndFixity.Rigid, EndFixity.Rigid, rig);
+        JointSprings? top = JointSprings.Of(rig.Springs?.Upper), foot = JointSprings.Of(rig.Springs?.Lower);
+        var ends = new CrownAndBed(plan, frame.Crown, frame.Bed, half, top?.Beam ?? EndFixity.Rigid, foot?.Beam ?? EndFixity.Rigid, rig);
         double clear = ends.BelowCrown - ends.AboveBed;
 
         RodStiffness stiffness = RodStiffness.Of(frame);
         bool closed = HoldsClosed(frame, stiffness, rig.Wanted);
-        double k = closed ? stiffness.Closed : stiffness.Open;
+        // springs from solids hold all that is not between crown and bed
+        double k = top is not null ? stiffness.Between : closed ? stiffness.Closed : stiffness.Open;
         double d = frame.Rod.Shank is { } shank ? Math.Min(shank, frame.Rod.Thread.D) : frame.Rod.StressDiameter;
         SectionProperties section = new Round(d) { Name = "tie rod", Source = frame.Rod.Thread.Form.StressArea }.Properties with { A = k * clear / E };
 
@@ -34,7 +36,7 @@ internal static class TieRodPlan
             {
                 (int from, int to) = side < 0 ? (ends.BedLeftEnd, ends.CrownLeftEnd) : (ends.BedRightEnd, ends.CrownRightEnd);
                 int beam = plan.Bar("tie rod", section, from, to, side * Vector.Across,
-                    new Vector(0, y, ends.AboveBed), new Vector(0, y, ends.BelowCrown - ends.Height));
+                    new Vector(0, y, ends.AboveBed), new Vector(0, y, ends.BelowCrown - ends.Height), OneOf(foot, depths.Length), OneOf(top, depths.Length));
                 string where = (side < 0 ? "left" : "right") + (y < 0 ? ", front" : y > 0 ? ", back" : "");
                 rods.Add(new PlanRod($"tie rod, {where}", frame.Rod, beam, clear, stiffness, closed));
             }
@@ -45,8 +47,10 @@ internal static class TieRodPlan
             ends.Cases(rig), [ends.Crown(0, "at the rods"), ends.Bed(0, "at the rods")], [], Upper: ends.CrownMid, Lower: ends.BedMid,
             [
                 "Crown and bed are taken as beams between the rods; the rods stand clamped in them and bend where they tilt.",
-                "Springs stand for the dies sinking into the webs, none for the nuts sinking into crown and bed: solid models without preload opened up to 6 % further than shown "
-                    + "with plates, and up to 8 % with boxes on a plate under each nut.",
+                top is not null
+                    ? JointSprings.FromSolids
+                    : "Springs stand for the dies sinking into the webs, none for the nuts sinking into crown and bed: solid models without preload opened up to 6 % further than shown "
+                        + "with plates, and up to 8 % with boxes on a plate under each nut.",
                 Stretch(frame, stiffness, closed, rig.Wanted),
                 UnitLoads.InWords(rig.Loading),
                 .. frame.Horizontal ? (string[])[] : ["Weight is left out: it is small beside the ram force."],
@@ -54,8 +58,15 @@ internal static class TieRodPlan
         { Rods = rods, Pressing = DiePressing.Of(frame.Crown.Shape, frame.DieWidth) + DiePressing.Of(frame.Bed.Shape, frame.DieWidth) };
     }
 
+    // rods at one end of a beam share its spring
+    private static EndFixity OneOf(JointSprings? springs, double rods)
+    {
+        EndFixity whole = springs?.Upright ?? EndFixity.Rigid;
+        return whole with { N = whole.N / rods, My = whole.My / rods };
+    }
+
     /// <summary>Whether the preload to count on lasts up to a ram force, work centred.</summary>
-    private static bool HoldsClosed(RigTieRodFrame frame, RodStiffness k, double force) =>
+    internal static bool HoldsClosed(RigTieRodFrame frame, RodStiffness k, double force) =>
         frame.Rod.PreloadLeast > 0 && force / frame.Rods <= frame.Rod.PreloadLeast / (1 - k.ShareLeast);
 
     private static string Stretch(RigTieRodFrame frame, RodStiffness k, bool closed, double wanted)
