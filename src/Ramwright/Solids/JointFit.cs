@@ -23,11 +23,27 @@ internal static class JointFit
         Give beams = Beams(place);
         double a = Reach(place), l = Math.Abs(place.Axis - place.Face);
         double MM = give.MM - beams.MM, MV = give.MV - beams.MV, VV = give.VV - beams.VV;
-        double bb = MM, bV = MV - a * MM, v = VV - 2 * a * MV + a * a * MM;
-        double cu = l > 1e-6 ? Math.Clamp(bV / l, 0, Math.Max(0, bb)) : 0, cb = Math.Max(0, bb - cu), cn = Math.Max(0, v - cu * l * l);
+        double bb = Math.Max(0, MM), bV = MV - a * MM, v = VV - 2 * a * MV + a * a * MM;
+        bool parted = l > 1e-6 && bV >= 0 && bV <= bb * l;
+        double cu = parted ? bV / l : l > 1e-6 && bV > 0 ? bb : 0;
+        // springs that cannot be are left out, and the others take the work at the moment and force that go together
+        double t = Typical(place, bb, bV), cn = parted ? v - cu * l * l : v + 2 * bV * t - cu * l * (2 * t + l);
+        if (cn < 0 && l > 1e-6)
+            cu = Math.Clamp((v + 2 * bV * t) / (l * (2 * t + l)), 0, bb);
         if (Environment.GetEnvironmentVariable("LAB") is not null)
-            Console.WriteLine($"    fit {place.Way} up {place.Up}: bb {bb:E3} bV/l {bV / l:E3} v {v:E3} | cb {bb - bV / l:E3} cn {v - bV * l:E3} | a {a:F4} l {l:F4} give {give} beams {beams}");
-        return new RigSpring(1 / cb, 1 / cu, 1 / cn);
+            Console.WriteLine($"    fit {place.Way} up {place.Up}: bb {bb:E3} bV {bV:E3} cu {cu:E3} v {v:E3} | cb {bb - cu:E3} cn {cn:E3} t {t:F4} | a {a:F4} l {l:F4}");
+        return new RigSpring(1 / (bb - cu), 1 / cu, 1 / Math.Max(0, cn));
+    }
+
+    // moment over force where the beam enters the joint: an arm's is its length; between uprights it is what lets beam, joint and upright turn together; rods hardly hold a beam's end
+    private static double Typical(JointPlace place, double bb, double bV)
+    {
+        if (place.Along == 1)
+            return place.KeptBeam;
+        if (place.Upright.Member is null)
+            return 0;
+        double a = Reach(place), l = Math.Abs(place.Axis - place.Face), beam = 1 / (E * place.Beam.Shape.Properties.Iy), upright = place.KeptUpright / (E * place.Upright.Second);
+        return (a * a / 2 * beam - l * upright - bV) / (place.KeptBeam * beam + upright + bb);
     }
 
     // from where the force stands to where the beam ends

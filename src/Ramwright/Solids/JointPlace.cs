@@ -31,6 +31,9 @@ internal sealed record JointPlace
     /// <summary>Where the upright's centroid is along it, m.</summary>
     public required double Axis { get; init; }
 
+    /// <summary>Height of the beam's centroid, m.</summary>
+    public required double Height { get; init; }
+
     /// <summary>Where the upright of the frame's model ends, m above the bed's or lower arm's centroid.</summary>
     public required double Edge { get; init; }
 

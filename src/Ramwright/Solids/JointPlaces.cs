@@ -34,9 +34,9 @@ internal readonly record struct JointPlaces((JointPlace Upper, JointPlace Lower)
             return None("a pin lets its corner turn freely, so there is no stiffness against turning to find; how far the pin itself gives is not drawn as a solid");
         double half = ClosedFrameBody.HalfSpan(frame), height = ClosedFrameBody.Height(frame);
         double low = frame.Bed.Shape.Properties.Top, high = height - frame.Crown.Shape.Properties.Bottom;
-        return new((Corner(frame.CrownJoint, frame.Crown, high, 1, null), Corner(frame.BedJoint, frame.Bed, low, -1, frame.Bolster)), null);
+        return new((Corner(frame.CrownJoint, frame.Crown, high, 1, null, height), Corner(frame.BedJoint, frame.Bed, low, -1, frame.Bolster, 0)), null);
 
-        JointPlace Corner(RigJoint joint, RigMember beam, double edge, int up, RigBolster? bolster)
+        JointPlace Corner(RigJoint joint, RigMember beam, double edge, int up, RigBolster? bolster, double level)
         {
             (double along, double gusset) = (joint.Gusset?.LegAlong ?? 0, joint.Gusset?.LegUp ?? 0);
             double face = frame.Width / 2 - along;
@@ -50,6 +50,7 @@ internal readonly record struct JointPlaces((JointPlace Upper, JointPlace Lower)
                 Along = 0,
                 Face = face,
                 Axis = half,
+                Height = level,
                 Edge = edge - up * gusset,
                 Up = up,
                 BeamRoom = whole ? face : Math.Min(0.9 * face, face - frame.DieWidth / 2),
@@ -73,6 +74,7 @@ internal readonly record struct JointPlaces((JointPlace Upper, JointPlace Lower)
             Along = 1,
             Face = -along,
             Axis = frame.Column.Shape.Properties.Top,
+            Height = up > 0 ? edge + arm.Shape.Properties.Bottom : 0,
             Edge = edge - up * gusset,
             Up = up,
             BeamRoom = 0.9 * frame.ArmReach - along,
@@ -102,6 +104,7 @@ internal readonly record struct JointPlaces((JointPlace Upper, JointPlace Lower)
             Along = 0,
             Face = frame.RodsAcross / 2,
             Axis = frame.RodsAcross / 2,
+            Height = up > 0 ? edge + beam.Shape.Properties.Bottom : 0,
             Edge = edge,
             Up = up,
             BeamRoom = frame.RodsAcross / 2,

@@ -46,7 +46,7 @@ internal static class TieRodSolid
                 string where = $"{(side < 0 ? "left" : "right")}{(y < 0 ? " front" : y > 0 ? " back" : "")} tie rod";
                 var blocks = new List<Cuboid> { Round(nut, nut, top, top + rod.NutHeight), Round(nut, nut, foot - rod.NutHeight, foot) };
                 (double low, double high) = (b.Top + rod.FreeThread, height - c.Bottom - rod.FreeThread);
-                if (rod.Shank is { } shank && shank < hole * 2 && high - low > D)
+                if (rod.Shank is { } shank && shank * Math.PI / (2 * Math.Sqrt(3)) < hole * 2 && high - low > D)
                     blocks.AddRange([Bar(d, foot, low), Bar(shank, low, high), Bar(d, high, top)]);
                 else
                     blocks.Add(Bar(d, foot, top));
