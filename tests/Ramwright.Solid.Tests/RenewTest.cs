@@ -5,7 +5,7 @@ namespace Ramwright.Solid.Tests;
 
 /// <summary>
 /// Solves every frame again and writes docs/solids.csv, docs/solids-cells.csv and docs/solids-joints.csv, a matter of ten minutes:
-/// <c>RAMWRIGHT_SOLIDS=renew dotnet test tests/Ramwright.Solid.Tests --filter RenewTest</c>; or only those named: <c>RAMWRIGHT_SOLIDS=C-16,O-15</c>.
+/// <c>RAMWRIGHT_SOLIDS=renew dotnet test tests/Ramwright.Solid.Tests --filter RenewTest</c>; or only those named: <c>RAMWRIGHT_SOLIDS=C-16,O-15</c>; or the joints alone, on the full solids that are committed: <c>RAMWRIGHT_SOLIDS=joints</c>.
 /// </summary>
 public class RenewTest
 {
@@ -15,6 +15,12 @@ public class RenewTest
         string? asked = Environment.GetEnvironmentVariable("RAMWRIGHT_SOLIDS");
         if (string.IsNullOrEmpty(asked))
             return;
+        if (asked == "joints")
+        {
+            JointTable.Renew(false);
+            return;
+        }
+
         Assert.True(Solver.Version is not null, "CalculiX (ccx) is not installed");
         var answers = new List<(Study, string, Answer)>();
         foreach (Study study in Studies.All)
@@ -28,6 +34,6 @@ public class RenewTest
 
         Committed.Write(answers, Solver.Version);
         OwnGrids.Renew();
-        JointTable.Renew();
+        JointTable.Renew(true);
     }
 }

@@ -85,24 +85,27 @@ internal static class ClosedFramePlan
             }
         }
 
+        double? within = top is null || foot is null || frame.CrownJoint is RigPinnedJoint || frame.BedJoint is RigPinnedJoint ? null : Math.Max(top.Value.Within, foot.Value.Within);
         return new FramePlan(
             plan.Model(ends.Foot),
             ends.Cases(rig), parts, joints, Upper: ends.CrownMid, Lower: ends.BedMid,
             [
-                top is null || foot is null
+                frame.CrownJoint is RigPinnedJoint || frame.BedJoint is RigPinnedJoint
+                    ? "Corners on pins turn freely: there is no spring to find for them, and the frame is taken as beams from centre line to centre line. How far pins and holes give is left out."
+                    : top is null || foot is null
                     ? "Where no rule is known for a corner, the frame is taken as beams from centre line to centre line; corners turn with the members joined there."
                     : "The frame is taken as beams between the faces of its corners; springs stand for what the corners give, and for the dies sinking into the webs. "
-                        + $"Against solid models such frames opened within {Readout.Text(Math.Max(top.Value.Within, foot.Value.Within), Dimension.Ratio)} of what is shown.",
+                        + $"Against solid models such frames opened within {Readout.Text(within!.Value, Dimension.Ratio)} of what is shown.",
                 "How far the dies turn from front to back, under work off to the front, is less sure: bars came within 15 % of solid models, boxes and pairs turned up to two and a "
                     + "third times as far as shown, because their sections distort; end plates and ties between the halves hold them.",
                 "The halves of a pair bend each by itself, tied at the corners and under the ram.",
-                .. crownAlong + bedAlong > 0 ? (string[])[Corners.Note] : [],
+                .. crownAlong + bedAlong > 0 ? (string[])[Corners.NoteWith(rig.Springs)] : [],
                 .. rig.Springs is not null ? (string[])[JointSprings.FromSolids] : [],
                 UnitLoads.InWords(rig.Loading),
                 .. frame.Horizontal ? (string[])[] : ["Weight is left out: it is small beside the ram force, and presses the parts together."],
                 .. frame.CrownJoint is RigBoltedJoint || frame.BedJoint is RigBoltedJoint ? (string[])["Bolted corners are taken not to slip: ordinary bolts do once, until they bear."] : [],
             ])
-        { Pressing = DiePressing.Of(frame.Crown.Shape, frame.DieWidth) + DiePressing.Of(frame.Bed.Shape, frame.DieWidth) };
+        { Within = within, Pressing = DiePressing.Of(frame.Crown.Shape, frame.DieWidth) + DiePressing.Of(frame.Bed.Shape, frame.DieWidth) };
     }
 
     private static (double Along, double Up) Legs(RigJoint joint) => (joint.Gusset?.LegAlong ?? 0, joint.Gusset?.LegUp ?? 0);

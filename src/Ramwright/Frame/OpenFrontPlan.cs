@@ -68,21 +68,23 @@ internal static class OpenFrontPlan
         PlanJoint Fixing(string name, RigMember arm, int[] beams, double z, Vector inner) =>
             new(name, "frame.arm-joint", frame.ArmJoint, arm, frame.Column, beams, plan.Along(beams[0], back + along), new Vector(0, 0, z), -Vector.Deep, Vector.Across, Vector.Up) { Inner = inner };
 
+        double? within = low is { } below && high is { } above ? Math.Max(below.Within, above.Within) : null;
         return new FramePlan(
             plan.Model(new Support(atLower, true, true, true, true, true, true)),
             cases, parts, joints, Upper: aboveRam, Lower: underRam,
             [
-                low is not null && high is not null
+                within is { } share
                     ? "Column and arms are taken as beams. Where they cross they are taken as rigid, with springs for what the joint gives and for the dies sinking into the arms. "
-                        + $"Against solid models such frames opened within {Readout.Text(Math.Max(low.Value.Within, high.Value.Within), Dimension.Ratio)} of what is shown."
+                        + $"Against solid models such frames opened within {Readout.Text(share, Dimension.Ratio)} of what is shown."
                     : "No rule is known for how much this joint gives: it is taken as rigid, so the dies will open more than shown, perhaps half as much again; "
                         + "a bar welded to the middle of a box's face bends the face, and opens many times as far.",
-                .. along > 0 ? (string[])[Corners.Note] : [],
+                .. along > 0 ? (string[])[Corners.NoteWith(rig.Springs)] : [],
                 .. rig.Springs is not null ? (string[])[JointSprings.FromSolids] : [],
                 UnitLoads.InWords(rig.Loading),
                 .. frame.Horizontal ? (string[])[] : ["Weight is left out: it is small beside the ram force."],
             ])
         {
+            Within = within,
             Feet = (atLower, atUpper),
             Pressing = DiePressing.Of(frame.UpperArm.Shape, frame.DieWidth) + DiePressing.Of(frame.LowerArm.Shape, frame.DieWidth),
         };

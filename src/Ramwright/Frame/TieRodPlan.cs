@@ -47,15 +47,15 @@ internal static class TieRodPlan
             ends.Cases(rig), [ends.Crown(0, "at the rods"), ends.Bed(0, "at the rods")], [], Upper: ends.CrownMid, Lower: ends.BedMid,
             [
                 "Crown and bed are taken as beams between the rods; the rods stand clamped in them and bend where they tilt.",
-                top is not null
-                    ? JointSprings.FromSolids
+                top is { } found
+                    ? $"{JointSprings.FromSolids} Against solid models such frames opened within {Readout.Text(found.Within, Dimension.Ratio)} of what is shown."
                     : "Springs stand for the dies sinking into the webs, none for the nuts sinking into crown and bed: solid models without preload opened up to 6 % further than shown "
                         + "with plates, and up to 8 % with boxes on a plate under each nut.",
                 Stretch(frame, stiffness, closed, rig.Wanted),
                 UnitLoads.InWords(rig.Loading),
                 .. frame.Horizontal ? (string[])[] : ["Weight is left out: it is small beside the ram force."],
             ])
-        { Rods = rods, Pressing = DiePressing.Of(frame.Crown.Shape, frame.DieWidth) + DiePressing.Of(frame.Bed.Shape, frame.DieWidth) };
+        { Within = top?.Within, Rods = rods, Pressing = DiePressing.Of(frame.Crown.Shape, frame.DieWidth) + DiePressing.Of(frame.Bed.Shape, frame.DieWidth) };
     }
 
     // rods at one end of a beam share its spring

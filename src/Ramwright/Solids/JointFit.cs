@@ -18,31 +18,38 @@ internal static class JointFit
 {
     private const double E = 210e9, G = E / 2.6;
 
+    /// <summary>Half the clear length of an upright, where it is only wanted roughly, m.</summary>
+    private const double HalfUpright = 0.3;
+
     public static RigSpring Springs(JointPlace place, Give give)
     {
         Give beams = Beams(place);
         double a = Reach(place), l = Math.Abs(place.Axis - place.Face);
         double MM = give.MM - beams.MM, MV = give.MV - beams.MV, VV = give.VV - beams.VV;
-        double bb = Math.Max(0, MM), bV = MV - a * MM, v = VV - 2 * a * MV + a * a * MM;
-        bool parted = l > 1e-6 && bV >= 0 && bV <= bb * l;
-        double cu = parted ? bV / l : l > 1e-6 && bV > 0 ? bb : 0;
-        // springs that cannot be are left out, and the others take the work at the moment and force that go together
-        double t = Typical(place, bb, bV), cn = parted ? v - cu * l * l : v + 2 * bV * t - cu * l * (2 * t + l);
-        if (cn < 0 && l > 1e-6)
-            cu = Math.Clamp((v + 2 * bV * t) / (l * (2 * t + l)), 0, bb);
-        if (Environment.GetEnvironmentVariable("LAB") is not null)
-            Console.WriteLine($"    fit {place.Way} up {place.Up}: bb {bb:E3} bV {bV:E3} cu {cu:E3} v {v:E3} | cb {bb - cu:E3} cn {cn:E3} t {t:F4} | a {a:F4} l {l:F4}");
-        return new RigSpring(1 / (bb - cu), 1 / cu, 1 / Math.Max(0, cn));
+        // what is left, as bb M_b² + 2 bv M_b V + vv V²
+        double bb = Math.Max(0, MM), bv = MV - a * MM, vv = Math.Max(0, VV - 2 * a * MV + a * a * MM);
+        if (l < 1e-6)
+            return new RigSpring(1 / bb, double.PositiveInfinity, 1 / vv);
+        (double b, double u, double n) = bv >= 0 && bv <= bb * l && vv >= bv * l ? (bb - bv / l, bv / l, vv - bv * l) : Near(bb, bv, vv, l, Typical(place, bb, bv));
+        return new RigSpring(1 / b, 1 / u, 1 / n);
     }
 
-    // moment over force where the beam enters the joint: an arm's is its length; between uprights it is what lets beam, joint and upright turn together; rods hardly hold a beam's end
+    // no three springs there do the same work for every moment and force: two that do the same work, and turn as far, at the moment and force that go together
+    private static (double B, double U, double N) Near(double bb, double bv, double vv, double l, double t)
+    {
+        double work = Math.Max(0, bb * t * t + 2 * bv * t + vv), turn = bb * t + bv, up = t + l;
+        double u = (work - t * turn) / (l * up);
+        (double B, double U, double N)[] pairs = [((turn - u * up) / t, u, 0), (turn / t, 0, work - turn * t), (0, turn / up, work - turn * up)];
+        return pairs.Where(p => p.B >= 0 && p.U >= 0 && p.N >= 0 && double.IsFinite(p.B + p.U)).OrderBy(p => Math.Abs(p.B + p.U - bb))
+            .Append(bv > 0 ? (0, bb, Math.Max(0, work - bb * up * up)) : (bb, 0, Math.Max(0, work - bb * t * t))).First();
+    }
+
+    // moment over force where the beam enters the joint: an arm's is its length; between uprights it is what lets beam, joint and upright turn together
     private static double Typical(JointPlace place, double bb, double bV)
     {
         if (place.Along == 1)
             return place.KeptBeam;
-        if (place.Upright.Member is null)
-            return 0;
-        double a = Reach(place), l = Math.Abs(place.Axis - place.Face), beam = 1 / (E * place.Beam.Shape.Properties.Iy), upright = place.KeptUpright / (E * place.Upright.Second);
+        double a = Reach(place), l = Math.Abs(place.Axis - place.Face), beam = 1 / (E * place.Beam.Shape.Properties.Iy), upright = Math.Max(HalfUpright, place.KeptUpright) / (E * place.Upright.Second);
         return (a * a / 2 * beam - l * upright - bV) / (place.KeptBeam * beam + upright + bb);
     }
 

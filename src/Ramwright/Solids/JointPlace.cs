@@ -10,6 +10,9 @@ internal sealed record JointPlace
     /// <summary>Lengths of beam and upright that are kept, in their own depths: the dents of the joint have died away by then.</summary>
     private const double Kept = 1;
 
+    /// <summary>The same for an upright that is a box: its section distorts where a face is bent, and that dies away more slowly.</summary>
+    private const double KeptOfBox = 2;
+
     /// <summary>The same for an upright that is a pair, whose halves twist on for longer.</summary>
     private const double KeptOfPair = 4;
 
@@ -53,7 +56,9 @@ internal sealed record JointPlace
     public double KeptBeam => Die is null ? Math.Min(Kept * Beam.Shape.Properties.Height, BeamRoom) : BeamRoom;
 
     /// <summary>How much of the upright is kept, m.</summary>
-    public double KeptUpright => Math.Min(Upright.Rods is { } rod ? rod.NutHeight + 2 * rod.Thread.D : (Upright.Member!.Shape is Pair ? KeptOfPair : Kept) * Upright.Member.Shape.Properties.Height, UprightRoom);
+    public double KeptUpright => Math.Min(Upright.Rods is { } rod ? rod.NutHeight + 2 * rod.Thread.D : KeptOf(Upright.Member!.Shape) * Upright.Member.Shape.Properties.Height, UprightRoom);
+
+    private static double KeptOf(Shape upright) => upright switch { Pair => KeptOfPair, Box or RectangularHollow => KeptOfBox, _ => Kept };
 
     /// <summary>All that the springs hang on, in tenths of a millimetre: joints of one text give alike.</summary>
     public string Text => string.Join(' ', Along == 0 ? "corner" : "arm", Way, "| beam", Walls(Beam.Shape), "| upright", Upright.Member is { } upright ? Walls(upright.Shape) : Upright.Text,

@@ -24,6 +24,11 @@ internal readonly record struct JointPlaces((JointPlace Upper, JointPlace Lower)
         };
     }
 
+    private const string NoRoom = "the gussets reach so far that too little of the members is left between them to be taken as beams";
+
+    // four fifths of half a span, or of half a daylight, is as much as gussets may take
+    private static bool ShortOfRoom(RigJoint joint, double along, double clear) => joint.Gusset is { } g && (g.LegAlong > 0.8 * along || g.LegUp > 0.8 * 0.45 * clear);
+
     private static JointPlaces None(string why) => new(null, why);
 
     private static JointPlaces Of(RigClosedFrame frame)
@@ -32,6 +37,8 @@ internal readonly record struct JointPlaces((JointPlace Upper, JointPlace Lower)
             return None("a bed on pins turns on them freely and gives where they bear, which no solid here shows");
         if (frame.CrownJoint is RigPinnedJoint || frame.BedJoint is RigPinnedJoint)
             return None("a pin lets its corner turn freely, so there is no stiffness against turning to find; how far the pin itself gives is not drawn as a solid");
+        if (ShortOfRoom(frame.CrownJoint, frame.Width / 2, frame.Daylight + frame.RamDrop) || ShortOfRoom(frame.BedJoint, frame.Width / 2, frame.Daylight + frame.RamDrop))
+            return None(NoRoom);
         double half = ClosedFrameBody.HalfSpan(frame), height = ClosedFrameBody.Height(frame);
         double low = frame.Bed.Shape.Properties.Top, high = height - frame.Crown.Shape.Properties.Bottom;
         return new((Corner(frame.CrownJoint, frame.Crown, high, 1, null, height), Corner(frame.BedJoint, frame.Bed, low, -1, frame.Bolster, 0)), null);
@@ -40,8 +47,9 @@ internal readonly record struct JointPlaces((JointPlace Upper, JointPlace Lower)
         {
             (double along, double gusset) = (joint.Gusset?.LegAlong ?? 0, joint.Gusset?.LegUp ?? 0);
             double face = frame.Width / 2 - along;
-            // halves of a pair twist all the way to the plate that ties them under the die
-            bool whole = beam.Shape is Pair;
+            // halves of a pair twist all the way to the plate that ties them under the die; in a short beam the dents of joint and die run into one another
+            double room = Math.Min(0.9 * face, face - frame.DieWidth / 2);
+            bool whole = beam.Shape is Pair || room < beam.Shape.Properties.Height;
             return new JointPlace
             {
                 Way = WayOf(joint),
@@ -53,9 +61,9 @@ internal readonly record struct JointPlaces((JointPlace Upper, JointPlace Lower)
                 Height = level,
                 Edge = edge - up * gusset,
                 Up = up,
-                BeamRoom = whole ? face : Math.Min(0.9 * face, face - frame.DieWidth / 2),
+                BeamRoom = whole ? face : room,
                 UprightRoom = 0.45 * (high - low) - gusset,
-                Die = whole ? new JointDie(frame.DieWidth, DiePressing.Of(beam.Shape, frame.DieWidth), $"die {Number(frame.DieWidth)}{Bolster(bolster)}") : null,
+                Die = whole ? new JointDie(Math.Min(frame.DieWidth, 2 * face), DiePressing.Of(beam.Shape, frame.DieWidth), $"die {Number(frame.DieWidth)}{Bolster(bolster)}") : null,
             };
         }
     }
@@ -64,6 +72,8 @@ internal readonly record struct JointPlaces((JointPlace Upper, JointPlace Lower)
     {
         if (frame.ArmJoint is RigPinnedJoint)
             return None("a pin lets the arm turn freely, so there is no stiffness against turning to find");
+        if (ShortOfRoom(frame.ArmJoint, frame.Throat, frame.Daylight + frame.RamDrop))
+            return None(NoRoom);
         double low = frame.LowerArm.Shape.Properties.Top, high = low + frame.Daylight + frame.RamDrop;
         (double along, double gusset) = (frame.ArmJoint.Gusset?.LegAlong ?? 0, frame.ArmJoint.Gusset?.LegUp ?? 0);
         JointPlace Arm(RigMember arm, double edge, int up) => new()
@@ -109,7 +119,7 @@ internal readonly record struct JointPlaces((JointPlace Upper, JointPlace Lower)
             Up = up,
             BeamRoom = frame.RodsAcross / 2,
             UprightRoom = 0.45 * (high - low),
-            Die = new JointDie(frame.DieWidth, DiePressing.Of(beam.Shape, frame.DieWidth),
+            Die = new JointDie(Math.Min(frame.DieWidth, frame.RodsAcross), DiePressing.Of(beam.Shape, frame.DieWidth),
                 $"die {Number(frame.DieWidth)} {Number(frame.DieDepth)}{Bolster(bolster)} plate {Number(plate?.Length ?? 0)} hole {Number(plate?.Hole ?? 0)}"),
         };
     }
