@@ -9,7 +9,10 @@ namespace Ramwright.Frame;
 internal readonly record struct JointSprings(EndFixity Beam, EndFixity Upright)
 {
     // how near the opening by rule came to solids of frames made up at random, their columns and uprights ending flush with the arms and beams: docs/solids.md
-    private const double Plain = 0.05, Boxes = 0.1, Clasped = 0.1, Bolted = 0.2, OpenFront = 0.15, Gusseted = 0.35;
+    private const double Plain = 0.05, Boxes = 0.1, Clasped = 0.1, Bolted = 0.25, OpenFront = 0.2, Gusseted = 0.4;
+
+    /// <summary>An end this much of the width between a box's webs hands its force to them and spares the face.</summary>
+    private const double NearlyAsWide = 0.9;
 
     /// <summary>How near the opening of such frames came to solid models.</summary>
     public double Within { get; init; } = 0.05;
@@ -89,7 +92,7 @@ internal readonly record struct JointSprings(EndFixity Beam, EndFixity Upright)
 
     // an end that stands on a box's face between its webs bends the face, and a box's webs that hang beside a bar find nothing to stand on: there is no rule for either
     private static bool BendsFace(Shape end, Shape onto) =>
-        Inside(onto) is { } clear && end.Properties.Width < clear || onto is Flat bar && Inside(end) > bar.T;
+        Inside(onto) is { } clear && end.Properties.Width < NearlyAsWide * clear || onto is Flat bar && Inside(end) > bar.T;
 
     // between the webs of a box
     private static double? Inside(Shape shape) => shape switch

@@ -7,7 +7,7 @@ namespace Ramwright.Solids;
 /// <param name="MM">Moment on its own turning, rad/(N·m).</param>
 /// <param name="MV">Moment on the shear's turning, rad/N.</param>
 /// <param name="VV">Shear on its own movement, m/N.</param>
-internal readonly record struct Give(double MM, double MV, double VV);
+internal readonly record struct JointWork(double MM, double MV, double VV);
 
 /// <summary>Springs of what a joint's solid gives beyond the beams that stand for its lengths.</summary>
 /// <remarks>
@@ -21,9 +21,9 @@ internal static class JointFit
     /// <summary>Half the clear length of an upright, where it is only wanted roughly, m.</summary>
     private const double HalfUpright = 0.3;
 
-    public static RigSpring Springs(JointPlace place, Give give)
+    public static RigSpring Springs(JointPlace place, JointWork give)
     {
-        Give beams = Beams(place);
+        JointWork beams = Beams(place);
         double a = Reach(place), l = Math.Abs(place.Axis - place.Face);
         double MM = give.MM - beams.MM, MV = give.MV - beams.MV, VV = give.VV - beams.VV;
         // what is left, as bb M_b² + 2 bv M_b V + vv V²
@@ -57,12 +57,12 @@ internal static class JointFit
     private static double Reach(JointPlace place) => place.KeptBeam - (place.Die?.Width ?? 0) / 4;
 
     /// <summary>What the two lengths give as beams, the shear spread over the die where there is one.</summary>
-    private static Give Beams(JointPlace place)
+    public static JointWork Beams(JointPlace place)
     {
         SectionProperties b = place.Beam.Shape.Properties;
         double k = place.KeptBeam, up = place.KeptUpright, c = place.Die?.Width ?? 0, a = Reach(place), at = c / 4;
         double mu = a + Math.Abs(place.Axis - place.Face), turn = up / (E * place.Upright.Second);
-        return new Give(
+        return new JointWork(
             k / (E * b.Iy) + turn,
             (c * c / 24 + (a * a - at * at) / 2) / (E * b.Iy) + mu * turn,
             (c * c * c / 160 + (a * a * a - at * at * at) / 3) / (E * b.Iy) + (c / 6 + k - c / 2) / (G * b.Asz) + mu * mu * turn + place.Upright.Stretch(up) / E

@@ -26,8 +26,8 @@ internal readonly record struct JointPlaces((JointPlace Upper, JointPlace Lower)
 
     private const string NoRoom = "the gussets reach so far that too little of the members is left between them to be taken as beams";
 
-    // four fifths of half a span, or of half a daylight, is as much as gussets may take
-    private static bool ShortOfRoom(RigJoint joint, double along, double clear) => joint.Gusset is { } g && (g.LegAlong > 0.8 * along || g.LegUp > 0.8 * 0.45 * clear);
+    // nine tenths of half a span, or four of a daylight, is as much as gussets may take
+    private static bool ShortOfRoom(RigJoint joint, double along, double clear) => joint.Gusset is { } g && (g.LegAlong > 0.9 * along || g.LegUp > 0.4 * clear);
 
     private static JointPlaces None(string why) => new(null, why);
 

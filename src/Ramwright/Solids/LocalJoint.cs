@@ -43,9 +43,9 @@ internal sealed class LocalJoint
         double size = Math.Max(place.Beam.Shape.Properties.Height, place.Upright.Member?.Shape.Properties.Height ?? 2 * place.Upright.Rods!.Thread.D);
         // a plate between rods is solved whole, and its dents are as large as the nuts
         var cells = place.Upright.Rods is null ? new CellSizes(size / 20, size / 10) : new CellSizes(size / 12, size / 5);
-        Give rough = joint.Gives(cells.Over(0.5), stop), fine = joint.Gives(cells, stop);
+        JointWork rough = joint.Gives(cells.Over(0.5), stop), fine = joint.Gives(cells, stop);
         // the error falls as the cells do
-        return JointFit.Springs(place, new Give(2 * fine.MM - rough.MM, 2 * fine.MV - rough.MV, 2 * fine.VV - rough.VV));
+        return JointFit.Springs(place, new JointWork(2 * fine.MM - rough.MM, 2 * fine.MV - rough.MV, 2 * fine.VV - rough.VV));
     }
 
     // what stands for dies belongs to the frame, not to the joint, unless the joint reaches to the middle
@@ -72,7 +72,7 @@ internal sealed class LocalJoint
         return new PressSolid(parts, bonds, die, [], []) { Sections = DieSection.None };
     }
 
-    private Give Gives(CellSizes cells, CancellationToken stop)
+    private JointWork Gives(CellSizes cells, CancellationToken stop)
     {
         SolidMesh mesh = _solid.Mesh(cells);
         int along = _place.Along;
@@ -108,7 +108,7 @@ internal sealed class LocalJoint
         }
 
         SolidSolution byMoment = solver.Solve(moment, 1e-6, stop: stop), byShear = solver.Solve(shear, 1e-6, stop: stop);
-        return new Give(Work(moment, byMoment), Work(moment, byShear), Work(shear, byShear));
+        return new JointWork(Work(moment, byMoment), Work(moment, byShear), Work(shear, byShear));
 
         // the moment about the level axis square to the frame that a lifting force at the tip makes about the upright
         Vector Turn(double size) => size * (along == 0 ? new Vector(away, 0, 0) : new Vector(0, away, 0)).Cross(Vector.Up);

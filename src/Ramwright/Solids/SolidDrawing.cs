@@ -136,6 +136,8 @@ internal sealed class SolidDrawing
     {
         Cuboid web = _pieces[clasped]!.Value.Boxes.Where(w => w.IsWeb).Select(w => w.Box).MinBy(w => Math.Abs(w.Middle(1) - y));
         (double from, double to) = web.Middle(1) < y ? (web.Y1, y) : (y, web.Y0);
+        if (to - from < GridPlanes.Same)
+            return clasped;
         double low = _parts[beam].Blocks.Min(b => b.Z0), high = _parts[beam].Blocks.Max(b => b.Z1);
         Cuboid[] roots = [.. _pieces[clasped]!.Value.Boxes.Where(w => !w.IsWeb && w.Box.Y1 > from + GridPlanes.Same && w.Box.Y0 < to - GridPlanes.Same).Select(w => w.Box)];
         double left = roots.Where(r => r.Middle(0) < x).Select(r => r.X1).DefaultIfEmpty(web.X0).Max(), right = roots.Where(r => r.Middle(0) > x).Select(r => r.X0).DefaultIfEmpty(web.X1).Min();
