@@ -35,7 +35,11 @@ internal static class TieRodSolid
         }
 
         RigTieRod rod = frame.Rod;
-        double d = rod.StressDiameter, D = rod.Thread.D, hole = ScrewThread.UsualHole(D) * Square / 2, nut = RodJoint.WasherFace * D * Square / 2;
+        // a plain part that is nearly as thick as the thread would leave slivers: then both are drawn as thick as the plain part, which is the longer
+        bool alike = rod.Shank is { } plain && Math.Abs(plain / rod.StressDiameter - 1) < 0.05;
+        if (alike)
+            drawing.Note("The rods' threads are drawn as thick as their plain parts, which differ from them by less than a twentieth.");
+        double d = alike ? rod.Shank!.Value : rod.StressDiameter, D = rod.Thread.D, hole = ScrewThread.UsualHole(D) * Square / 2, nut = RodJoint.WasherFace * D * Square / 2;
         bool clamped = rod.Seat == RodSeat.Nut && rod.PreloadLeast > 0;
         double[] depths = frame.RodsDeep > 0 ? [-frame.RodsDeep / 2, frame.RodsDeep / 2] : [0];
         foreach (int side in (int[])[-1, 1])
@@ -46,7 +50,7 @@ internal static class TieRodSolid
                 string where = $"{(side < 0 ? "left" : "right")}{(y < 0 ? " front" : y > 0 ? " back" : "")} tie rod";
                 var blocks = new List<Cuboid> { Round(nut, nut, top, top + rod.NutHeight), Round(nut, nut, foot - rod.NutHeight, foot) };
                 (double low, double high) = (b.Top + rod.FreeThread, height - c.Bottom - rod.FreeThread);
-                if (rod.Shank is { } shank && shank * Math.PI / (2 * Math.Sqrt(3)) < hole * 2 && high - low > D)
+                if (!alike && rod.Shank is { } shank && shank * Math.PI / (2 * Math.Sqrt(3)) < hole * 2 && high - low > D)
                     blocks.AddRange([Bar(d, foot, low), Bar(shank, low, high), Bar(d, high, top)]);
                 else
                     blocks.Add(Bar(d, foot, top));
