@@ -13,6 +13,9 @@ internal static class TieRodPlan
 {
     private const double E = 210e9;
 
+    /// <summary>How near the opening of plates on rods came to solids, by rule: docs/solids.md.</summary>
+    private const double Plates = 0.15;
+
     public static FramePlan Of(RigTieRodFrame frame, Rig rig)
     {
         double half = frame.RodsAcross / 2;
@@ -42,6 +45,7 @@ internal static class TieRodPlan
             }
         }
 
+        double? within = top?.Within ?? (IsSolid(frame.Crown.Shape) && IsSolid(frame.Bed.Shape) ? Plates : null);
         return new FramePlan(
             plan.Model(ends.Foot),
             ends.Cases(rig), [ends.Crown(0, "at the rods"), ends.Bed(0, "at the rods")], [], Upper: ends.CrownMid, Lower: ends.BedMid,
@@ -49,14 +53,19 @@ internal static class TieRodPlan
                 "Crown and bed are taken as beams between the rods; the rods stand clamped in them and bend where they tilt.",
                 top is { } found
                     ? $"{JointSprings.FromSolids} Against solid models such frames opened within {Readout.Text(found.Within, Dimension.Ratio)} of what is shown."
-                    : "Springs stand for the dies sinking into the webs, none for the nuts sinking into crown and bed: solid models without preload opened up to 6 % further than shown "
-                        + "with plates, and up to 8 % with boxes on a plate under each nut.",
+                    : within is { } share
+                    ? "Springs stand for the dies sinking in, none for the nuts sinking into crown and bed, nor for plates that bend from front to back. "
+                        + $"Against solid models such frames opened within {Readout.Text(share, Dimension.Ratio)} of what is shown."
+                    : "No rule is known for how much a hollow or rolled section gives under the nuts: solid models of boxes opened up to two and a quarter times as far as shown where the nuts stood on "
+                        + "the bare wall, and 8 % further with thick plates under them.",
                 Stretch(frame, stiffness, closed, rig.Wanted),
                 UnitLoads.InWords(rig.Loading),
                 .. frame.Horizontal ? (string[])[] : ["Weight is left out: it is small beside the ram force."],
             ])
-        { Within = top?.Within, Rods = rods, Pressing = DiePressing.Of(frame.Crown.Shape, frame.DieWidth) + DiePressing.Of(frame.Bed.Shape, frame.DieWidth) };
+        { Within = within, Rods = rods, Pressing = DiePressing.Of(frame.Crown.Shape, frame.DieWidth) + DiePressing.Of(frame.Bed.Shape, frame.DieWidth) };
     }
+
+    private static bool IsSolid(Shape shape) => shape is Flat or Round or Turned { Of: Flat };
 
     // rods at one end of a beam share its spring
     private static EndFixity OneOf(JointSprings? springs, double rods)
