@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using Ramwright.Frame;
 using Ramwright.Presses;
 using Ramwright.Solid.Tests.Frames;
@@ -17,14 +16,26 @@ public class JointTest
     {
         JointTable.Row row = JointTable.Committed.Single(r => r.Id == id);
 
-        // halves of a pair also bend out of the frame's plane between their ties, which the springs do not see
-        Near.Relative(row.Solid, row.Local, Studies.Named(id).Class.Contains("pairs", StringComparison.Ordinal) ? 0.055 : 0.05, $"opening of {id}");
+        Near.Relative(row.Solid, row.Local, 0.05, $"opening of {id}");
     }
 
-    [Theory, InlineData("C-02"), InlineData("O-10"), InlineData("O-12")]
+    [Theory, MemberData(nameof(Ids))]
+    public void TheToolNeverClaimsMoreThanTheRulesHold(string id)
+    {
+        JointTable.Row row = JointTable.Committed.Single(r => r.Id == id);
+        FramePlan plan = FramePlan.Of(Rigs.With(JointTable.Named(id)));
+
+        Near.Relative(row.Rule, FrameResponse.Of(plan).DaylightGrowth, 1e-3, "the rules are those of the table");
+        if (plan.Within is { } within)
+            Near.Relative(row.Rule, row.Solid, within, $"opening of {id}, of what is shown");
+        else
+            Assert.Contains(plan.Notes, n => n.StartsWith("No rule is known", StringComparison.Ordinal) || n.StartsWith("Where no rule is known", StringComparison.Ordinal));
+    }
+
+    [Theory, InlineData("C-02"), InlineData("C-11"), InlineData("O-10"), InlineData("O-12"), InlineData("T-01")]
     public void StillDo(string id)
     {
-        JointTable.Row now = JointTable.Of(Studies.Named(id), new JointBook(), 0.016);
+        JointTable.Row now = JointTable.Of(id, new JointBook(), 0.016);
 
         Near.Relative(now.Solid, now.Local, 0.05, "opening by beams on local springs");
         Near.Relative(JointTable.Committed.Single(r => r.Id == id).Local, now.Local, 0.01, "the same as committed, whatever the grid of the full solid");
@@ -43,21 +54,5 @@ public class JointTest
         Assert.Equal(1, held);
         Assert.Same(found.Upper, book.Known(rig with { Frame = wider })!.Upper);
         Assert.Null(book.Known(rig with { Frame = wider with { ArmJoint = new RigWeldedJoint(BeamFit.Between, new RigWeld(WeldKind.Fillet, 5e-3)) } }));
-    }
-
-    [Fact]
-    public void AnEverydayCheckOnKnownSpringsTakesLessThanFiveMilliseconds()
-    {
-        Rig rig = Rigs.With(Studies.Named("O-10").Frame) with { Springs = new RigSprings(new RigSpring(4e7, 1e8, 1e10), new RigSpring(4e7, 1e8, 1e10)) };
-        for (int i = 0; i < 200; i++)
-            FrameResponse.Of(FramePlan.Of(rig));
-        double least = Enumerable.Range(0, 20).Min(_ =>
-        {
-            long start = Stopwatch.GetTimestamp();
-            FrameResponse.Of(FramePlan.Of(rig));
-            return Stopwatch.GetElapsedTime(start).TotalMilliseconds;
-        });
-
-        Assert.True(least < 5, $"{least:F3} ms");
     }
 }

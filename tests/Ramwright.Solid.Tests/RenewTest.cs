@@ -5,7 +5,7 @@ namespace Ramwright.Solid.Tests;
 
 /// <summary>
 /// Solves every frame again and writes docs/solids.csv, solids-cells.csv, solids-joints.csv and solids-drawn.csv, a matter of ten minutes:
-/// <c>RAMWRIGHT_SOLIDS=renew dotnet test tests/Ramwright.Solid.Tests --filter RenewTest</c>; or only those named: <c>RAMWRIGHT_SOLIDS=C-16,O-15</c>; or only those as the engine draws them: <c>RAMWRIGHT_SOLIDS=drawn</c>.
+/// <c>RAMWRIGHT_SOLIDS=renew dotnet test tests/Ramwright.Solid.Tests --filter RenewTest</c>; or only those named: <c>RAMWRIGHT_SOLIDS=C-16,O-15</c>; or only those as the engine draws them: <c>RAMWRIGHT_SOLIDS=drawn</c>; or the joints alone, on the full solids that are committed: <c>RAMWRIGHT_SOLIDS=joints</c>.
 /// </summary>
 public class RenewTest
 {
@@ -15,6 +15,12 @@ public class RenewTest
         string? asked = Environment.GetEnvironmentVariable("RAMWRIGHT_SOLIDS");
         if (string.IsNullOrEmpty(asked))
             return;
+        if (asked == "joints")
+        {
+            JointTable.Renew(false);
+            return;
+        }
+
         Assert.True(Solver.Version is not null, "CalculiX (ccx) is not installed");
         DrawnTable.Renew();
         if (asked == "drawn")
@@ -31,6 +37,6 @@ public class RenewTest
 
         Committed.Write(answers, Solver.Version);
         OwnGrids.Renew();
-        JointTable.Renew();
+        JointTable.Renew(true);
     }
 }

@@ -22,13 +22,14 @@ internal static class ClosedFramePlan
         (double bedAlong, double bedUp) = Legs(frame.BedJoint);
         JointSprings? top = JointSprings.Of(rig.Springs?.Upper) ?? JointSprings.OfCorner(frame.CrownJoint, frame.Crown, frame.Upright);
         JointSprings? foot = JointSprings.Of(rig.Springs?.Lower) ?? JointSprings.OfCorner(frame.BedJoint, frame.Bed, frame.Upright);
+        (double stiffTop, double stiffFoot) = (Corners.StiffWith(rig.Springs?.Upper), Corners.StiffWith(rig.Springs?.Lower));
         var ends = new CrownAndBed(plan, frame.Crown, frame.Bed, half, top?.Beam ?? Hold(frame.CrownJoint), foot?.Beam ?? Hold(frame.BedJoint), rig,
-            crownArm: (top is null ? 0 : upright.Bottom) + Corners.Stiff(crownAlong), bedArm: (foot is null ? 0 : upright.Bottom) + Corners.Stiff(bedAlong));
+            crownArm: (top is null ? 0 : upright.Bottom) + stiffTop * crownAlong, bedArm: (foot is null ? 0 : upright.Bottom) + stiffFoot * bedAlong);
         // the uprights are looked at where beams or gussets end
         double height = ends.Height, above = ends.AboveBed + bedUp, below = ends.BelowCrown - crownUp;
         var upward = new Twist(height, Cantilever: false);
-        Vector lowArm = ((foot is null ? 0 : ends.AboveBed) + Corners.Stiff(bedUp)) * Vector.Up;
-        Vector highArm = ((top is null ? 0 : ends.BelowCrown - height) - Corners.Stiff(crownUp)) * Vector.Up;
+        Vector lowArm = ((foot is null ? 0 : ends.AboveBed) + stiffFoot * bedUp) * Vector.Up;
+        Vector highArm = ((top is null ? 0 : ends.BelowCrown - height) - stiffTop * crownUp) * Vector.Up;
         int[] left = plan.Beam(frame.Upright, ends.BedLeftEnd, ends.CrownLeftEnd, -Vector.Across, upward, lowArm, highArm, foot?.Upright, top?.Upright, giving: true);
         int[] right = plan.Beam(frame.Upright, ends.BedRightEnd, ends.CrownRightEnd, Vector.Across, upward, lowArm, highArm, foot?.Upright, top?.Upright, giving: true);
 
@@ -84,24 +85,27 @@ internal static class ClosedFramePlan
             }
         }
 
+        double? within = top is null || foot is null || frame.CrownJoint is RigPinnedJoint || frame.BedJoint is RigPinnedJoint ? null : Math.Max(top.Value.Within, foot.Value.Within);
         return new FramePlan(
             plan.Model(ends.Foot),
             ends.Cases(rig), parts, joints, Upper: ends.CrownMid, Lower: ends.BedMid,
             [
-                top is null || foot is null
+                frame.CrownJoint is RigPinnedJoint || frame.BedJoint is RigPinnedJoint
+                    ? "Corners on pins turn freely: there is no spring to find for them, and the frame is taken as beams from centre line to centre line. How far pins and holes give is left out."
+                    : top is null || foot is null
                     ? "Where no rule is known for a corner, the frame is taken as beams from centre line to centre line; corners turn with the members joined there."
                     : "The frame is taken as beams between the faces of its corners; springs stand for what the corners give, and for the dies sinking into the webs. "
-                        + $"Against solid models such frames opened within {Readout.Text(Math.Max(top.Value.Within, foot.Value.Within), Dimension.Ratio)} of what is shown.",
+                        + $"Against solid models such frames opened within {Readout.Text(within!.Value, Dimension.Ratio)} of what is shown.",
                 "How far the dies turn from front to back, under work off to the front, is less sure: bars came within 15 % of solid models, boxes and pairs turned up to two and a "
                     + "third times as far as shown, because their sections distort; end plates and ties between the halves hold them.",
                 "The halves of a pair bend each by itself, tied at the corners and under the ram.",
-                .. crownAlong + bedAlong > 0 ? (string[])[Corners.Note] : [],
+                .. crownAlong + bedAlong > 0 ? (string[])[Corners.NoteWith(rig.Springs)] : [],
                 .. rig.Springs is not null ? (string[])[JointSprings.FromSolids] : [],
                 UnitLoads.InWords(rig.Loading),
                 .. frame.Horizontal ? (string[])[] : ["Weight is left out: it is small beside the ram force, and presses the parts together."],
                 .. frame.CrownJoint is RigBoltedJoint || frame.BedJoint is RigBoltedJoint ? (string[])["Bolted corners are taken not to slip: ordinary bolts do once, until they bear."] : [],
             ])
-        { Pressing = DiePressing.Of(frame.Crown.Shape, frame.DieWidth) + DiePressing.Of(frame.Bed.Shape, frame.DieWidth) };
+        { Within = within, Pressing = DiePressing.Of(frame.Crown.Shape, frame.DieWidth) + DiePressing.Of(frame.Bed.Shape, frame.DieWidth) };
     }
 
     private static (double Along, double Up) Legs(RigJoint joint) => (joint.Gusset?.LegAlong ?? 0, joint.Gusset?.LegUp ?? 0);

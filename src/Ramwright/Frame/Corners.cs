@@ -14,11 +14,14 @@ internal static class Corners
     public const double StiffPart = 0.5;
 
     /// <summary>What is taken for granted, for the reader.</summary>
-    public const string Note =
-        "Beside a gusset a member is taken not to bend over half the gusset's leg, and is looked at where the gusset ends; within the leg member and gusset are looked at as one.";
+    public static string NoteWith(RigSprings? springs) =>
+        (springs is null
+            ? "Beside a gusset a member is taken not to bend over half the gusset's leg, and is looked at where the gusset ends; "
+            : "Beside a gusset a member is taken not to bend over the gusset's leg, what it gives there is in the joint's spring, and it is looked at where the gusset ends; ")
+        + "within the leg member and gusset are looked at as one.";
 
-    /// <summary>Length of a member that a gusset keeps from bending, m.</summary>
-    public static double Stiff(double leg) => StiffPart * leg;
+    /// <summary>Part of a gusset's leg over which the member is taken not to bend: all of it where a spring from a solid holds what it gives there.</summary>
+    public static double StiffWith(RigSpring? spring) => spring is null ? StiffPart : 1;
 
     /// <summary>Middles of the plates of a corner from the frame's middle plane, m: one in the middle, more spread over the narrower member.</summary>
     public static IEnumerable<double> Abreast(RigGusset gusset, RigMember one, RigMember other)

@@ -128,6 +128,9 @@ public sealed record FramePlan(
     /// <summary>How far the dies sink into the parts they stand on for one newton, both together, m/N.</summary>
     public double Pressing { get; init; }
 
+    /// <summary>How near the opening of such frames came to solid models, as a share of what is shown; null where that is not known.</summary>
+    public double? Within { get; init; }
+
     /// <summary>Nodes with a foot under them where the press lies; null for those at the ram.</summary>
     public (int Lower, int Upper)? Feet { get; init; }
 

@@ -8,7 +8,13 @@ namespace Ramwright.Frame;
 /// <param name="Upright">At the end of the upright or column, where it meets the edge of the beam or arm.</param>
 internal readonly record struct JointSprings(EndFixity Beam, EndFixity Upright)
 {
-    /// <summary>How near the opening of such frames came to solid models: docs/solids.md.</summary>
+    // how near the opening by rule came to solids of frames made up at random, their columns and uprights ending flush with the arms and beams: docs/solids.md
+    private const double Plain = 0.05, Boxes = 0.1, Clasped = 0.1, Bolted = 0.25, OpenFront = 0.2, Gusseted = 0.4;
+
+    /// <summary>An end this much of the width between a box's webs hands its force to them and spares the face.</summary>
+    private const double NearlyAsWide = 0.9;
+
+    /// <summary>How near the opening of such frames came to solid models.</summary>
     public double Within { get; init; } = 0.05;
 
     private static readonly JointSprings Rigid = new(EndFixity.Rigid, EndFixity.Rigid);
@@ -25,8 +31,9 @@ internal readonly record struct JointSprings(EndFixity Beam, EndFixity Upright)
     {
         if (joint is RigPinnedJoint || Walls.Of(beam.Shape) is not { } b || Walls.Of(upright.Shape) is not { } u)
             return null;
-        if (joint.Fit == BeamFit.Between && IsBarOnBox(b, upright.Shape) || joint.Fit == BeamFit.Over && IsBarOnBox(u, beam.Shape))
+        if (joint.Fit == BeamFit.Between && BendsFace(beam.Shape, upright.Shape) || joint.Fit == BeamFit.Over && BendsFace(upright.Shape, beam.Shape))
             return null;
+        double within = joint.Gusset is not null ? Gusseted : IsBox(beam.Shape) || IsBox(upright.Shape) ? Boxes : Plain;
         SectionProperties B = beam.Shape.Properties, U = upright.Shape.Properties;
         double zb = b.Between(B.Height), zu = u.Between(U.Height);
         switch (joint.Fit)
@@ -35,18 +42,20 @@ internal readonly record struct JointSprings(EndFixity Beam, EndFixity Upright)
                 double panel = JointGive.Panel(b.Web, zb, zu);
                 return new JointSprings(
                     EndFixity.Rigid with { My = panel, Vz = JointGive.Shear(B.Asz, U.Height, JointGive.ShearingOver) },
-                    EndFixity.Rigid with { My = panel, N = JointGive.Stretch(b.Web * U.Height, B.Height) });
+                    EndFixity.Rigid with { My = panel, N = JointGive.Stretch(b.Web * U.Height, B.Height) })
+                { Within = within };
             case BeamFit.Lapped:        // both run on, tied over the whole lap
                 panel = JointGive.Panel(b.Web + u.Web, zb, zu);
                 return new JointSprings(
                     EndFixity.Rigid with { My = panel, Vz = JointGive.Shear(B.Asz, U.Height, JointGive.ShearingLapped) },
                     EndFixity.Rigid with { My = panel, N = JointGive.Stretch(U.A, B.Height) })
-                { Within = joint is RigBoltedJoint ? 0.15 : 0.05 };
+                { Within = joint is RigBoltedJoint ? Bolted : Clasped };
             default:
                 panel = JointGive.Panel(u.Web, zb, zu);
                 return new JointSprings(
                     EndFixity.Rigid with { My = Series(panel, Bedded(B, b, U, u)) },
-                    EndFixity.Rigid with { My = panel, N = JointGive.Stretch(U.A, B.Height) });
+                    EndFixity.Rigid with { My = panel, N = JointGive.Stretch(U.A, B.Height) })
+                { Within = within };
         }
     }
 
@@ -68,20 +77,32 @@ internal readonly record struct JointSprings(EndFixity Beam, EndFixity Upright)
             (double along, double turning) = JointGive.SlotBedding(c.Flange, z);
             return new JointSprings(
                 EndFixity.Rigid with { My = JointGive.ThroughSlot(z, A.Height, A.A / A.Height) },
-                EndFixity.Rigid with { N = along, My = turning });
+                EndFixity.Rigid with { N = along, My = turning })
+            { Within = OpenFront };
         }
 
-        if (IsBarOnBox(a, column.Shape))
+        if (BendsFace(arm.Shape, column.Shape))
             return null;
         double panel = JointGive.Panel(c.Web, a.Between(A.Height), z);
         return new JointSprings(
             EndFixity.Rigid with { My = Series(panel, Bedded(A, a, C, c)) },
             EndFixity.Rigid with { My = panel, N = JointGive.Stretch(C.A, A.Height) })
-        { Within = a.Flange == 0 && c.Flange > 0 ? 0.065 : 0.05 };
+        { Within = joint.Gusset is null ? OpenFront : Gusseted };
     }
 
-    // a bar on the middle of a face between two webs bends the face: there is no rule for that
-    private static bool IsBarOnBox(Walls bar, Shape onto) => bar.Flange == 0 && onto is Box or RectangularHollow;
+    // an end that stands on a box's face between its webs bends the face, and a box's webs that hang beside a bar find nothing to stand on: there is no rule for either
+    private static bool BendsFace(Shape end, Shape onto) =>
+        Inside(onto) is { } clear && end.Properties.Width < NearlyAsWide * clear || onto is Flat bar && Inside(end) > bar.T;
+
+    // between the webs of a box
+    private static double? Inside(Shape shape) => shape switch
+    {
+        Box b => b.B - 2 * b.Tw,
+        RectangularHollow r => r.B - 2 * r.T,
+        _ => null,
+    };
+
+    private static bool IsBox(Shape shape) => Inside(shape) is not null;
 
     /// <summary>The end of one member on the face of another.</summary>
     private static double Bedded(SectionProperties E, Walls e, SectionProperties T, Walls t)

@@ -21,7 +21,7 @@ internal static class OpenFrontPlan
         double height = lower.Top + frame.Daylight + frame.RamDrop + upper.Bottom;
         double clear = height - lower.Top - upper.Bottom;
         (double along, double up) = (frame.ArmJoint.Gusset?.LegAlong ?? 0, frame.ArmJoint.Gusset?.LegUp ?? 0);
-        double stiffUp = Corners.Stiff(up);
+        double stiff = Corners.StiffWith(rig.Springs?.Upper), stiffUp = stiff * up;
         string at = along > 0 ? "at the gusset's end" : "at the column";
         var plan = new PlanBuilder();
         int atLower = plan.Node("column, at the lower arm", new Vector(0, back, 0));
@@ -37,7 +37,7 @@ internal static class OpenFrontPlan
         int[] upperArm = Arm(frame.UpperArm, atUpper, aboveRam, high);
 
         int[] Arm(RigMember arm, int from, int to, JointSprings? joint) => plan.Beam(arm, from, to, Vector.Up, new Twist(frame.Throat, Cantilever: true),
-            start: -(back + Corners.Stiff(along)) * Vector.Deep, holdStart: joint?.Beam);
+            start: -(back + stiff * along) * Vector.Deep, holdStart: joint?.Beam);
 
         double contact = Math.Max(lower.Top, height - upper.Bottom - frame.RamDrop - rig.Cylinder.Stroke);
         var loads = new UnitLoads(plan.Nodes[aboveRam].At, plan.Nodes[underRam].At, new Vector(0, -frame.Throat, contact));
@@ -68,21 +68,23 @@ internal static class OpenFrontPlan
         PlanJoint Fixing(string name, RigMember arm, int[] beams, double z, Vector inner) =>
             new(name, "frame.arm-joint", frame.ArmJoint, arm, frame.Column, beams, plan.Along(beams[0], back + along), new Vector(0, 0, z), -Vector.Deep, Vector.Across, Vector.Up) { Inner = inner };
 
+        double? within = low is { } below && high is { } above ? Math.Max(below.Within, above.Within) : null;
         return new FramePlan(
             plan.Model(new Support(atLower, true, true, true, true, true, true)),
             cases, parts, joints, Upper: aboveRam, Lower: underRam,
             [
-                low is not null && high is not null
+                within is { } share
                     ? "Column and arms are taken as beams. Where they cross they are taken as rigid, with springs for what the joint gives and for the dies sinking into the arms. "
-                        + $"Against solid models such frames opened within {Readout.Text(Math.Max(low.Value.Within, high.Value.Within), Dimension.Ratio)} of what is shown."
+                        + $"Against solid models such frames opened within {Readout.Text(share, Dimension.Ratio)} of what is shown."
                     : "No rule is known for how much this joint gives: it is taken as rigid, so the dies will open more than shown, perhaps half as much again; "
                         + "a bar welded to the middle of a box's face bends the face, and opens many times as far.",
-                .. along > 0 ? (string[])[Corners.Note] : [],
+                .. along > 0 ? (string[])[Corners.NoteWith(rig.Springs)] : [],
                 .. rig.Springs is not null ? (string[])[JointSprings.FromSolids] : [],
                 UnitLoads.InWords(rig.Loading),
                 .. frame.Horizontal ? (string[])[] : ["Weight is left out: it is small beside the ram force."],
             ])
         {
+            Within = within,
             Feet = (atLower, atUpper),
             Pressing = DiePressing.Of(frame.UpperArm.Shape, frame.DieWidth) + DiePressing.Of(frame.LowerArm.Shape, frame.DieWidth),
         };

@@ -75,10 +75,23 @@ internal sealed class PlanBuilder
     /// <param name="up">Where its section's z points.</param>
     /// <param name="start">Rigid arm at its first end.</param>
     /// <param name="end">Rigid arm at its second end.</param>
+    /// <param name="holdStart">Hold at its first end.</param>
+    /// <param name="holdEnd">Hold at its second end.</param>
     /// <returns>Its number.</returns>
-    public int Bar(string part, SectionProperties section, int from, int to, Vector up, Vector start, Vector end)
+    public int Bar(string part, SectionProperties section, int from, int to, Vector up, Vector start, Vector end, EndFixity? holdStart = null, EndFixity? holdEnd = null)
     {
-        _beams.Add(new FrameMember { Part = part, From = from, To = to, Section = section, Up = up, ArmFrom = start, ArmTo = end });
+        _beams.Add(new FrameMember
+        {
+            Part = part,
+            From = from,
+            To = to,
+            Section = section,
+            Up = up,
+            ArmFrom = start,
+            ArmTo = end,
+            FixityFrom = holdStart ?? EndFixity.Rigid,
+            FixityTo = holdEnd ?? EndFixity.Rigid,
+        });
         _strands.Add((0, false));
         return _beams.Count - 1;
     }

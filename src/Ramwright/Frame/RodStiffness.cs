@@ -19,6 +19,9 @@ public sealed record RodStiffness(double Open, double Closed, double ShareLeast,
 {
     private const double E = 210e9;
 
+    /// <summary>Stiffness of the length between crown and bed alone, N/m.</summary>
+    public double Between { get; private init; }
+
     /// <summary>Share taken where a rolled section is clamped under a nut.</summary>
     private const double SectionShare = 0.5;
 
@@ -42,7 +45,7 @@ public sealed record RodStiffness(double Open, double Closed, double ShareLeast,
             w?.Step("k_m", "stiffness of sleeve and plates, one after the other", "1 / (1 / k_s + δ_p)", km, Dimension.Stiffness, RodJoint.ShareSource,
                 ("k_s", ks, Dimension.Stiffness), ("δ_p", give - 1 / ks, Dimension.Number));
             double C = RodJoint.Share(kb, km, w);
-            return new RodStiffness(kb, kb + km, C, C);
+            return new RodStiffness(kb, kb + km, C, C) { Between = RodJoint.Rod(At, Ad, threads, clear - threads) };
         }
 
         double free = RodJoint.Rod(At, Ad, threads, clear - threads, E, w);
@@ -52,7 +55,7 @@ public sealed record RodStiffness(double Open, double Closed, double ShareLeast,
         double open = 1 / (1 / free + 1 / kCrown + 1 / kBed), closed = 1 / (1 / free + 1 / (kCrown + mCrown) + 1 / (kBed + mBed));
         w?.Step("k", "stiffness from nut to nut, nothing clamped", "1 / (1 / k_b + t_c / (E A_t) + t_b / (E A_t))", open, Dimension.Stiffness, RodJoint.RodSource,
             ("k_b", free, Dimension.Stiffness), ("t_c", tCrown, Dimension.Length), ("t_b", tBed, Dimension.Length), ("E", E, Dimension.Stress), ("A_t", At, Dimension.Area));
-        return new RodStiffness(open, closed, Math.Min(cCrown, cBed), Math.Max(cCrown, cBed));
+        return new RodStiffness(open, closed, Math.Min(cCrown, cBed), Math.Max(cCrown, cBed)) { Between = free };
 
         double Clamped(RigEndPlate? plate, double kRod) => plate is { } p ? RodJoint.Plate(d, p.Thickness, E) : kRod * (1 / SectionShare - 1);
         double Give(RigEndPlate? plate) => plate is { } p ? 1 / RodJoint.Plate(d, p.Thickness, E) : 0;

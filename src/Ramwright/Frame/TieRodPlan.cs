@@ -14,16 +14,21 @@ internal static class TieRodPlan
 {
     private const double E = 210e9;
 
+    /// <summary>How near the opening of plates on rods came to solids, by rule: docs/solids.md.</summary>
+    private const double Plates = 0.15;
+
     public static FramePlan Of(RigTieRodFrame frame, Rig rig)
     {
         double half = frame.RodsAcross / 2;
         var plan = new PlanBuilder();
-        var ends = new CrownAndBed(plan, frame.Crown, frame.Bed, half, EndFixity.Rigid, EndFixity.Rigid, rig);
+        JointSprings? top = JointSprings.Of(rig.Springs?.Upper), foot = JointSprings.Of(rig.Springs?.Lower);
+        var ends = new CrownAndBed(plan, frame.Crown, frame.Bed, half, top?.Beam ?? EndFixity.Rigid, foot?.Beam ?? EndFixity.Rigid, rig);
         double clear = ends.BelowCrown - ends.AboveBed;
 
         RodStiffness stiffness = RodStiffness.Of(frame);
         bool closed = HoldsClosed(frame, stiffness, rig.Wanted);
-        double k = closed ? stiffness.Closed : stiffness.Open;
+        // springs from solids hold all that is not between crown and bed
+        double k = top is not null ? stiffness.Between : closed ? stiffness.Closed : stiffness.Open;
         double d = frame.Rod.Shank is { } shank ? Math.Min(shank, frame.Rod.Thread.D) : frame.Rod.StressDiameter;
         SectionProperties section = new Round(d) { Name = "tie rod", Source = frame.Rod.Thread.Form.StressArea }.Properties with { A = k * clear / E };
 
@@ -35,24 +40,39 @@ internal static class TieRodPlan
             {
                 (int from, int to) = side < 0 ? (ends.BedLeftEnd, ends.CrownLeftEnd) : (ends.BedRightEnd, ends.CrownRightEnd);
                 int beam = plan.Bar("tie rod", section, from, to, side * Vector.Across,
-                    new Vector(0, y, ends.AboveBed), new Vector(0, y, ends.BelowCrown - ends.Height));
+                    new Vector(0, y, ends.AboveBed), new Vector(0, y, ends.BelowCrown - ends.Height), OneOf(foot, depths.Length), OneOf(top, depths.Length));
                 string where = (side < 0 ? "left" : "right") + (y < 0 ? ", front" : y > 0 ? ", back" : "");
                 rods.Add(new PlanRod($"tie rod, {where}", frame.Rod, beam, clear, stiffness, closed));
             }
         }
 
+        double? within = top?.Within ?? (IsSolid(frame.Crown.Shape) && IsSolid(frame.Bed.Shape) ? Plates : null);
         return new FramePlan(
             plan.Model(ends.Foot),
             ends.Cases(rig), [ends.Crown(0, "at the rods"), ends.Bed(0, "at the rods")], [], Upper: ends.CrownMid, Lower: ends.BedMid,
             [
                 "Crown and bed are taken as beams between the rods; the rods stand clamped in them and bend where they tilt.",
-                "Springs stand for the dies sinking into the webs, none for the nuts sinking into crown and bed: solid models without preload opened up to 6 % further than shown "
-                    + "with plates, and up to 8 % with boxes on a plate under each nut.",
+                top is { } found
+                    ? $"{JointSprings.FromSolids} Against solid models such frames opened within {Readout.Text(found.Within, Dimension.Ratio)} of what is shown."
+                    : within is { } share
+                    ? "Springs stand for the dies sinking in, none for the nuts sinking into crown and bed, nor for plates that bend from front to back. "
+                        + $"Against solid models such frames opened within {Readout.Text(share, Dimension.Ratio)} of what is shown."
+                    : "No rule is known for how much a hollow or rolled section gives under the nuts: solid models of boxes opened up to two and a quarter times as far as shown where the nuts stood on "
+                        + "the bare wall, and 8 % further with thick plates under them.",
                 Stretch(frame, stiffness, closed, rig.Wanted),
                 UnitLoads.InWords(rig.Loading),
                 .. frame.Horizontal ? (string[])[] : ["Weight is left out: it is small beside the ram force."],
             ])
-        { Rods = rods, Pressing = DiePressing.Of(frame.Crown.Shape, frame.DieWidth) + DiePressing.Of(frame.Bed.Shape, frame.DieWidth) };
+        { Within = within, Rods = rods, Pressing = DiePressing.Of(frame.Crown.Shape, frame.DieWidth) + DiePressing.Of(frame.Bed.Shape, frame.DieWidth) };
+    }
+
+    private static bool IsSolid(Shape shape) => shape is Flat or Round or Turned { Of: Flat };
+
+    // rods at one end of a beam share its spring
+    private static EndFixity OneOf(JointSprings? springs, double rods)
+    {
+        EndFixity whole = springs?.Upright ?? EndFixity.Rigid;
+        return whole with { N = whole.N / rods, My = whole.My / rods };
     }
 
     /// <summary>Whether the preload to count on lasts up to a ram force, work centred.</summary>

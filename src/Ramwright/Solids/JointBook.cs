@@ -1,8 +1,5 @@
 using System.Collections.Concurrent;
-using System.Globalization;
-using Ramwright.Frame;
 using Ramwright.Presses;
-using Ramwright.Stock;
 
 namespace Ramwright.Solids;
 
@@ -14,6 +11,9 @@ public sealed class JointBook
     /// <summary>The joints it holds, by what describes them.</summary>
     public IReadOnlyDictionary<string, RigSpring> Joints => _known;
 
+    /// <summary>Why a frame's joints are not found this way, in words; null where they are.</summary>
+    public static string? Missing(Rig rig) => JointPlaces.Of(rig).Missing;
+
     /// <summary>Takes in a joint that was found before.</summary>
     public void Add(string geometry, RigSpring spring) => _known[geometry] = spring ?? throw new ArgumentNullException(nameof(spring));
 
@@ -22,7 +22,7 @@ public sealed class JointBook
     {
         try
         {
-            return Keys(rig) is var (upper, lower) && _known.TryGetValue(upper.Text, out RigSpring? high) && _known.TryGetValue(lower.Text, out RigSpring? low)
+            return JointPlaces.Of(rig).Places is var (upper, lower) && _known.TryGetValue(upper.Text, out RigSpring? high) && _known.TryGetValue(lower.Text, out RigSpring? low)
                 ? new RigSprings(high, low) : null;
         }
         catch (SolidFaultException)
@@ -44,81 +44,10 @@ public sealed class JointBook
     /// <exception cref="SolidFaultException">A frame that cannot be drawn.</exception>
     public RigSprings? Of(Rig rig, CancellationToken stop = default)
     {
-        if (Keys(rig) is not var (upper, lower))
+        if (JointPlaces.Of(rig).Places is not var (upper, lower))
             return null;
         PressSolid? whole = null;
         RigSpring Find(JointPlace place) => _known.GetOrAdd(place.Text, _ => LocalJoint.Of(whole ??= PressSolid.Of(rig), place, stop));
         return new RigSprings(Find(upper), Find(lower));
     }
-
-    private static (JointPlace Upper, JointPlace Lower)? Keys(Rig rig)
-    {
-        ArgumentNullException.ThrowIfNull(rig);
-        switch (rig.Frame)
-        {
-            case RigClosedFrame closed when IsKnown(closed.CrownJoint) && IsKnown(closed.BedJoint) && closed.BedPins is null:
-                double half = ClosedFrameBody.HalfSpan(closed), height = ClosedFrameBody.Height(closed), face = closed.Width / 2;
-                double clear = height - closed.Bed.Shape.Properties.Top - closed.Crown.Shape.Properties.Bottom, beam = Math.Min(0.9 * face, face - closed.DieWidth / 2);
-                return (new JointPlace(closed.CrownJoint, closed.Crown, closed.Upright, 0, face, half, height, 1, beam, 0.45 * clear),
-                    new JointPlace(closed.BedJoint, closed.Bed, closed.Upright, 0, face, half, 0, -1, beam, 0.45 * clear));
-            case RigOpenFrontFrame open when IsKnown(open.ArmJoint):
-                SectionProperties low = open.LowerArm.Shape.Properties, high = open.UpperArm.Shape.Properties;
-                height = low.Top + open.Daylight + open.RamDrop + high.Bottom;
-                clear = height - low.Top - high.Bottom;
-                double back = open.Column.Shape.Properties.Top;
-                return (new JointPlace(open.ArmJoint, open.UpperArm, open.Column, 1, 0, back, height, 1, 0.9 * open.ArmReach, 0.45 * clear),
-                    new JointPlace(open.ArmJoint, open.LowerArm, open.Column, 1, 0, back, 0, -1, 0.9 * open.ArmReach, 0.45 * clear));
-            default:
-                return null;
-        }
-    }
-
-    private static bool IsKnown(RigJoint joint) => joint is not RigPinnedJoint && joint.Gusset is null;
-}
-
-/// <summary>A joint in its frame: what is joined, how, and where.</summary>
-/// <param name="Joint">How.</param>
-/// <param name="Beam">The beam or arm.</param>
-/// <param name="Upright">The upright or column.</param>
-/// <param name="Along">Axis along the beam: 0 across, 1 from front to back.</param>
-/// <param name="Face">Where the upright's face is along it, m; the beam runs from there to smaller numbers.</param>
-/// <param name="Axis">Where the upright's centroid is along it, m.</param>
-/// <param name="Height">Height of the beam's centroid, m.</param>
-/// <param name="Up">1 for the upper joint, whose upright hangs down; −1 for the lower.</param>
-/// <param name="BeamRoom">Length of beam that there is, m.</param>
-/// <param name="UprightRoom">Length of upright that there is, m.</param>
-internal sealed record JointPlace(
-    RigJoint Joint, RigMember Beam, RigMember Upright, int Along, double Face, double Axis, double Height, int Up, double BeamRoom, double UprightRoom)
-{
-    /// <summary>Lengths of beam and upright that are kept, in their own depths: the dents of the joint have died away by then.</summary>
-    private const double Kept = 1;
-
-    /// <summary>The same for a pair, whose halves twist on until the die ties them.</summary>
-    private const double KeptOfPair = 4;
-
-    /// <summary>How much of the beam is kept, m.</summary>
-    public double KeptBeam => Keeps(Beam.Shape, BeamRoom);
-
-    /// <summary>How much of the upright is kept, m.</summary>
-    public double KeptUpright => Keeps(Upright.Shape, UprightRoom);
-
-    private static double Keeps(Shape shape, double room) => Math.Min((shape is Pair ? KeptOfPair : Kept) * shape.Properties.Height, room);
-
-    /// <summary>All that the springs hang on, in tenths of a millimetre: joints of one text give alike.</summary>
-    public string Text => string.Join(' ', Along == 0 ? "corner" : "arm", Turned + Way(Joint), "| beam", Walls(Beam.Shape), "| upright", Walls(Upright.Shape), "| kept", Number(KeptBeam), Number(KeptUpright));
-
-    // upper and lower joint are mirrored; only a beam that is alike above and below is then the same
-    private string Turned => Math.Abs(Beam.Shape.Properties.Top - Beam.Shape.Properties.Bottom) < 1e-6 ? "" : Up > 0 ? "upper " : "lower ";
-
-    private static string Way(RigJoint joint) => joint switch
-    {
-        RigWeldedJoint w => $"weld {joint.Fit} {w.Weld.Kind} {Number(w.Weld.Throat)}",
-        RigSlottedJoint s => $"slot {s.Weld.Kind} {Number(s.Weld.Throat)}",
-        RigBoltedJoint b => $"bolt {joint.Fit} {b.Count} of {Number(b.Thread.D)} {Number(b.Pitch)} {Number(b.Gauge)}",
-        _ => $"whole {joint.Fit}",
-    };
-
-    private static string Walls(Shape shape) => string.Join(',', Wall.Of(shape).Select(w => $"{Number(w.Y0)}:{Number(w.Y1)}:{Number(w.Z0)}:{Number(w.Z1)}"));
-
-    private static string Number(double m) => Math.Round(m * 1e4).ToString(CultureInfo.InvariantCulture);
 }

@@ -90,7 +90,7 @@ public sealed record SolidCheck(PressSolid Solid, IReadOnlyList<SolidCaseAnswer>
     {
         try
         {
-            return book.Of(rig, stop) is { } springs ? (springs, null) : (null, "tie rods, pins and gusseted joints keep the rules");
+            return book.Of(rig, stop) is { } springs ? (springs, null) : (null, JointBook.Missing(rig));
         }
         catch (SolidFaultException fault)
         {

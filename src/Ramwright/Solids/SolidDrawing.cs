@@ -115,15 +115,23 @@ internal sealed class SolidDrawing
         double y = faces[0].Where.Y0;
         if (_pieces[b] is not null && !faces.Any(f => f.Where.Holds(x - joint.Pitch * (along - 1) / 2, y, z - joint.Gauge * (up - 1) / 2)))
             b = Packing(a, b, y, x, z);
+        faces = [.. Contact.Between(_parts[a].Blocks, _parts[b].Blocks).Where(c => c.Axis == 1)];
+        int beside = 0;
         for (int i = 0; i < along; i++)
             for (int j = 0; j < up; j++)
             {
                 double bx = x + (i - (along - 1) / 2.0) * joint.Pitch, bz = z + (j - (up - 1) / 2.0) * joint.Gauge;
+                beside += faces.Any(f => f.Where.Holds(bx, f.Where.Y0, bz)) ? 0 : 1;
                 _bonds.Add(new Bond(a, b, Cuboid.Everywhere with { X0 = bx - square, X1 = bx + square, Z0 = bz - square, Z1 = bz + square }));
             }
 
+        if (beside > 0)
+            Note($"{beside} of {joint.Count} bolts stand beside the face where {Plain(a)} and {Plain(b)} touch, and hold nothing there but what the rim of the washer reaches: move them into steel.");
         Note("Bolted faces hold together on a square as large as the washer's face round each bolt, and nowhere else: friction between would make them stiffer.");
     }
+
+    // both halves of a part, at both ends, are said once
+    private string Plain(int part) => _pieces[part]?.Piece.Member.Part ?? "its packing";
 
     /// <summary>Ties the halves of what is clasped: the bolts go through both, with a packing in the gap, as thick as the gap and as wide as the webs.</summary>
     public void Spacer(IReadOnlyList<int> halves, RigBoltedJoint joint, double x, double z, double low, double high)
@@ -151,6 +159,8 @@ internal sealed class SolidDrawing
     {
         Cuboid web = _pieces[clasped]!.Value.Boxes.Where(w => w.IsWeb).Select(w => w.Box).MinBy(w => Math.Abs(w.Middle(1) - y));
         (double from, double to) = web.Middle(1) < y ? (web.Y1, y) : (y, web.Y0);
+        if (to - from < GridPlanes.Same)
+            return clasped;
         double low = _parts[beam].Blocks.Min(b => b.Z0), high = _parts[beam].Blocks.Max(b => b.Z1);
         Cuboid[] roots = [.. _pieces[clasped]!.Value.Boxes.Where(w => !w.IsWeb && w.Box.Y1 > from + GridPlanes.Same && w.Box.Y0 < to - GridPlanes.Same).Select(w => w.Box)];
         double left = roots.Where(r => r.Middle(0) < x).Select(r => r.X1).DefaultIfEmpty(web.X0).Max(), right = roots.Where(r => r.Middle(0) > x).Select(r => r.X0).DefaultIfEmpty(web.X1).Min();

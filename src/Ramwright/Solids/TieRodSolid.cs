@@ -63,11 +63,15 @@ internal static class TieRodSolid
     private static void Rod(SolidDrawing drawing, RigTieRodFrame frame, Rig rig, int[] ends, string where, RodEnds at, (double Foot, double Bed, double Crown, double Top) faces)
     {
         RigTieRod rod = frame.Rod;
-        double d = rod.StressDiameter, hole = at.Hole, top = faces.Top + at.Washer, foot = faces.Foot - at.Washer;
+        // a plain part that is nearly as thick as the thread would leave slivers: then both are drawn as thick as the plain part, which is the longer
+        bool alike = rod.Shank is { } plain && Math.Abs(plain / rod.StressDiameter - 1) < 0.05;
+        if (alike)
+            drawing.Note("The rods' threads are drawn as thick as their plain parts, which differ from them by less than a twentieth.");
+        double d = alike ? rod.Shank!.Value : rod.StressDiameter, hole = at.Hole, top = faces.Top + at.Washer, foot = faces.Foot - at.Washer;
         bool clamped = rod.Seat != RodSeat.Sleeve && rod.PreloadLeast > 0, sleeved = rod.Seat == RodSeat.Sleeve && TieRodPlan.HoldsClosed(frame, RodStiffness.Of(frame), rig.Wanted);
         var blocks = new List<Cuboid> { at.NutOn(top, 1), at.NutOn(foot, -1) };
         (double low, double high) = (faces.Bed + rod.FreeThread, faces.Crown - rod.FreeThread);
-        if (rod.Shank is { } shank && shank < hole * 2 && high - low > rod.Thread.D)
+        if (!alike && rod.Shank is { } shank && shank * Math.PI / (2 * Math.Sqrt(3)) < hole * 2 && high - low > rod.Thread.D)
             blocks.AddRange([at.Bar(d, foot, low), at.Bar(shank, low, high), at.Bar(d, high, top)]);
         else
             blocks.Add(at.Bar(d, foot, top));

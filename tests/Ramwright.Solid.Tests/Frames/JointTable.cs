@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Text;
 using Ramwright.Frame;
 using Ramwright.Presses;
 using Ramwright.Solids;
@@ -18,30 +17,51 @@ public static class JointTable
     /// <summary>The file.</summary>
     public static string File => Path.Combine(Repository.Folder("docs"), "solids-joints.csv");
 
-    /// <summary>The frames whose joints are found this way.</summary>
-    public static IReadOnlyList<Study> Studied { get; } = [.. Studies.All.Where(s => s.Joining == Joining.Whole && s.Frame is (RigClosedFrame or RigOpenFrontFrame))];
+    /// <summary>The frames whose joints are found this way: those that are solved by CalculiX too, and others made up at random.</summary>
+    public static IReadOnlyList<(string Id, string Words, RigFrame Frame)> Studied { get; } =
+    [
+        .. Studies.All.Where(s => s.Joining == Joining.Whole && s.Frame is RigClosedFrame or RigOpenFrontFrame or RigTieRodFrame).Select(s => (s.Id, s.Words, s.Frame)),
+        .. AnyFrame.All.Select(f => (f.Name, f.Name, f.Frame)),
+    ];
+
+    /// <summary>One of them.</summary>
+    public static RigFrame Named(string id) => Studied.Single(s => s.Id == id).Frame;
+
+    /// <summary>How near the tool says that the beams by rule come, as a share of what they show; null where it says that no rule is known.</summary>
+    public static double? ByRule(string id) => FramePlan.Of(Rigs.With(Named(id))).Within;
 
     /// <summary>What was committed.</summary>
     public static IReadOnlyList<Row> Committed { get; } = [.. System.IO.File.Exists(File) ? System.IO.File.ReadLines(File).Skip(1).Select(l => l.Split(','))
         .Select(w => new Row(w[0], Number(w[1]), Number(w[2]), Number(w[3]), Number(w[4]))) : []];
 
     /// <summary>Solves one.</summary>
-    public static Row Of(Study study, JointBook book, double? cell = null)
+    public static Row Of(string id, JointBook book, double? cell = null)
     {
-        Rig rig = Rigs.With(study.Frame);
+        Rig rig = Rigs.With(Named(id));
         SolidCheck solid = SolidCheck.Of(rig, cell, book: book);
-        return new Row(study.Id, solid.Centred.Opening, solid.Centred.GridError!.Value, solid.Beams.DaylightGrowth,
-            solid.BeamsOnSprings?.DaylightGrowth ?? throw new InvalidOperationException($"{study.Id}: {solid.SpringsMissing}"));
+        return new Row(id, solid.Centred.Opening, solid.Centred.GridError!.Value, solid.Beams.DaylightGrowth,
+            solid.BeamsOnSprings?.DaylightGrowth ?? throw new InvalidOperationException($"{id}: {solid.SpringsMissing}"));
     }
 
     /// <summary>Solves all again and writes the file.</summary>
-    public static void Renew()
+    /// <param name="again">Full solids too, where they are committed; otherwise the joints alone.</param>
+    public static void Renew(bool again)
     {
         var book = new JointBook();
-        var text = new StringBuilder(Head).Append('\n');
-        foreach (Row r in Studied.Select(s => Of(s, book)))
-            text.Append(CultureInfo.InvariantCulture, $"{r.Id},{r.Solid:G6},{r.GridError:G3},{r.Rule:G6},{r.Local:G6}\n");
-        System.IO.File.WriteAllText(File, text.ToString());
+        Row[] before = [.. Committed];
+        using var text = new StreamWriter(File) { NewLine = "\n", AutoFlush = true };
+        text.WriteLine(Head);
+        foreach ((string id, _, _) in Studied)
+        {
+            Row r = !again && before.SingleOrDefault(b => b.Id == id) is { } solved ? OnSolid(solved, book) : Of(id, book);
+            text.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{r.Id},{r.Solid:G6},{r.GridError:G3},{r.Rule:G6},{r.Local:G6}"));
+        }
+    }
+
+    private static Row OnSolid(Row solved, JointBook book)
+    {
+        Rig rig = Rigs.With(Named(solved.Id));
+        return solved with { Rule = FrameResponse.Of(FramePlan.Of(rig)).DaylightGrowth, Local = FrameResponse.Of(FramePlan.Of(rig with { Springs = book.Of(rig) })).DaylightGrowth };
     }
 
     private static double Number(string text) => double.Parse(text, CultureInfo.InvariantCulture);

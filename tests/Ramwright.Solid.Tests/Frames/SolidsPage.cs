@@ -72,8 +72,23 @@ public static class SolidsPage
         Line($"`ramwright solid` draws it: columns end with their arms but for slots, slots are joined along fillets only; so openings differ from those above.\n");
         Line($"| id | frame | full solid | grid | beams by rule | difference | beams on local springs | difference |");
         Line($"|---|---|---:|---:|---:|---:|---:|---:|");
-        foreach (JointTable.Row r in JointTable.Committed)
+        string[] kinds = [.. AnyFrame.Kinds.Select(k => k.Kind)];
+        ILookup<string, JointTable.Row> byKind = JointTable.Committed.ToLookup(r => kinds.FirstOrDefault(k => r.Id.StartsWith(k + " ", StringComparison.Ordinal)) ?? "");
+        foreach (JointTable.Row r in byKind[""])
             Line($"| {r.Id} | {Studies.Named(r.Id).Words} | {r.Solid * 1e9:F3} | ±{r.GridError * 100:F1} % | {r.Rule * 1e9:F3} | {Off(r.Rule, r.Solid)} | {r.Local * 1e9:F3} | {Off(r.Local, r.Solid)} |");
+        Line($"\n### The same of frames made up at random\n");
+        Line($"Spans of two depths or more, walls that belong together, bolts in steel (`AnyFrame`); each frame stands in solids-joints.csv. Without a rule: ends that stand on a box's face between its webs, and");
+        Line($"boxes whose webs hang beside a bar.\n");
+        Line($"| kind | frames | grid, at most | beams by rule | without a rule | beams on local springs |");
+        Line($"|---|---:|---:|---:|---:|---:|");
+        foreach (string kind in kinds)
+        {
+            JointTable.Row[] rows = [.. byKind[kind]], ruled = [.. rows.Where(r => JointTable.ByRule(r.Id) is not null)];
+            string Range(IEnumerable<JointTable.Row> of, Func<JointTable.Row, double> beams) =>
+                of.Any() ? $"{Off(of.Min(r => beams(r) / r.Solid), 1)} to {Off(of.Max(r => beams(r) / r.Solid), 1)}" : "";
+            Line($"| {AnyFrame.Words(kind)} | {rows.Length} | ±{rows.Max(r => r.GridError) * 100:F1} % | {Range(ruled, r => r.Rule)} | {rows.Length - ruled.Length} | {Range(rows, r => r.Local)} |");
+        }
+
         Line($"\n### Hot spots at the toes of welds\n");
         Line($"The worst toe of each frame, work in the middle: stress of the full solid carried on to the toe, and the same from the stress factors of the joint's own solid and the forces that the beams");
         Line($"on its springs pass on. Plain stress is that of the part beside the joint; MPa for 1 kN at the ram. Off by most: over all toes of the frame, as a share of its worst. An f: the same");
