@@ -146,7 +146,7 @@ internal sealed class SolidDrawing
             int packing = Add($"packing between the halves of {_pieces[front]!.Value.Piece.Name}", new Cuboid(web.X0, web.X1, from, to, Math.Max(low, web.Z0), Math.Min(high, web.Z1)));
             Bolt(front, packing, joint, x, z);
             Bolt(back, packing, joint, x, z);
-            Note("Between the halves of what bolts clasp there is taken to be a packing, held by the same bolts.");
+            Note("Between the halves of what bolts clasp there is taken to be a packing, held by the same bolts. Leave it out, and each half turns by itself: such a frame opens up to twice as far.");
         }
         else
         {
