@@ -135,9 +135,9 @@ internal sealed class NestPressing(IReadOnlyList<IReadOnlyList<NestShape>> kinds
         }
     }
 
-    private Placement?[] Better(Placement?[] now, Placement?[] next)
+    private static Placement?[] Better(Placement?[] now, Placement?[] next)
     {
-        double Placed(Placement?[] plan) => plan.Sum(p => p?.Shape.Area ?? 0);
+        static double Placed(Placement?[] plan) => plan.Sum(p => p?.Shape.Area ?? 0);
         return Placed(next) > Placed(now) + Gain ? next : now;
     }
 }
