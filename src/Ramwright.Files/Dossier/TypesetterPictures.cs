@@ -14,7 +14,7 @@ internal sealed partial class Typesetter
     /// <summary>Between two drawings side by side.</summary>
     private const double Gutter = 12;
 
-    private bool IsNarrow(Block block) => block is Picture { OwnPage: false, Caption.Length: 0 } picture && picture.Sheet.Width * PdfSheet.Mm <= (Leaf.Short - Leaf.Left - Leaf.Right - Gutter) / 2;
+    private static bool IsNarrow(Block block) => block is Picture { OwnPage: false, Caption.Length: 0 } picture && picture.Sheet.Width * PdfSheet.Mm <= (Leaf.Short - Leaf.Left - Leaf.Right - Gutter) / 2;
 
     private void Beside(Picture one, Picture other)
     {
