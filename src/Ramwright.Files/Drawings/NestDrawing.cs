@@ -34,7 +34,7 @@ public static class NestDrawing
             Outline outline = On(part.Outline);
             marks.Add(new Area(part.Part.Mark, outline, Pen.Edge, "#d6e2ea"));
             Extents p = outline.Extents();
-            double height = Math.Clamp(Math.Min(p.Height / 3, p.Width / (1.2 * part.Part.Mark.Length)), 0.8, narrow ? 2.2 : 4);
+            double height = Math.Clamp(Math.Min(p.Height / 3, p.Width / (1.2 * part.Part.Mark.Length)), 0.8, narrow ? 1.8 : 4);
             (double y, double z) = Middle(part, outline, k, left, bottom);
             marks.Add(new Lettering(part.Part.Mark, part.Part.Mark, y, z - height / 2, height, Anchor.Middle));
         }

@@ -137,7 +137,7 @@ internal sealed class NestPressing(IReadOnlyList<IReadOnlyList<NestShape>> kinds
 
     private static Placement?[] Better(Placement?[] now, Placement?[] next)
     {
-        double Placed(Placement?[] plan) => plan.Sum(p => p?.Shape.Area ?? 0);
+        static double Placed(Placement?[] plan) => plan.Sum(p => p?.Shape.Area ?? 0);
         return Placed(next) > Placed(now) + Gain ? next : now;
     }
 }
