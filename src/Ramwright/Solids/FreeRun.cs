@@ -20,7 +20,7 @@ internal sealed record FreeRun(IReadOnlyList<RigBar> Bars, int Axis, int From, i
         get
         {
             string[] first = Member.Part.Split(' ');
-            int same = Enumerable.Range(0, first.Length + 1).Last(n => Bars.All(b => b.Member.Part.Split(' ') is var words && words.Length >= n && words[..n].SequenceEqual(first[..n])));
+            int same = Enumerable.Range(0, first.Length + 1).Last(n => Bars.All(b => b.Member.Part.Split(' ') is var words && words.Take(n).SequenceEqual(first.Take(n))));
             return same > 0 ? string.Join(' ', first[..same]) : Member.Part;
         }
     }
