@@ -63,7 +63,7 @@ public class JointPlacesTest
         }
 
         Assert.Null(JointBook.Missing(Rigs.With(rods)));
-        Assert.Contains(FramePlan.Of(Rigs.With(cases[0].Frame)).Notes, n => n.StartsWith("Corners on pins turn freely", StringComparison.Ordinal));
+        Assert.Contains(FramePlan.Of(Rigs.With(cases[0].Frame)).Notes, n => n.Text().StartsWith("Corners on pins turn freely", StringComparison.Ordinal));
     }
 
     [Theory, InlineData(3e-8, 2e-8, 1e-10), InlineData(0, 4e-8, 3e-10), InlineData(5e-8, 0, 0)]

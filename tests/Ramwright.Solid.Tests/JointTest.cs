@@ -29,7 +29,7 @@ public class JointTest
         if (plan.Within is { } within)
             Near.Relative(row.Rule, row.Solid, within, $"opening of {id}, of what is shown");
         else
-            Assert.Contains(plan.Notes, n => n.StartsWith("No rule is known", StringComparison.Ordinal) || n.StartsWith("Where no rule is known", StringComparison.Ordinal));
+            Assert.Contains(plan.Notes, n => n.Text().StartsWith("No rule is known", StringComparison.Ordinal) || n.Text().StartsWith("Where no rule is known", StringComparison.Ordinal));
     }
 
     [Theory, InlineData("C-02"), InlineData("C-11"), InlineData("O-10"), InlineData("O-12"), InlineData("T-01")]
