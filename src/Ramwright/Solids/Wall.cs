@@ -70,7 +70,8 @@ public readonly record struct Wall(double Y0, double Y1, double Z0, double Z1, b
                 return Hollow(r.B, r.H, r.T, r.T);
             case CircularHollow c:
                 double inside = c.D - 2 * c.T, area = Math.PI / 4 * (c.D * c.D - inside * inside), squares = 0.75 * (c.D * c.D + inside * inside);
-                double side = Math.Sqrt((squares + area) / 2), wall = (side - Math.Sqrt((squares - area) / 2)) / 2;
+                // where the bore is too narrow for both, areas of bore and tube are kept
+                double square = (squares - area) / 2, bore = square > inside * inside / 3 ? Math.Sqrt(square) : Math.Sqrt(Math.PI) / 2 * inside, side = Math.Sqrt(area + bore * bore), wall = (side - bore) / 2;
                 return Hollow(side, side, wall, wall);
             case Round r:           // a cross as deep and as wide as the round, with its area and, upright, its second moment
                 (double w, double h) = (0.48986 * r.D / 2, 0.57933 * r.D / 2);

@@ -131,6 +131,19 @@ public class DrawnFrameTest
             Near.Relative(Math.PI / 4 * (0.09 * 0.09 - 0.045 * 0.045), Part(solid, "left sleeve").Blocks.Sum(b => b.Along(0) * b.Along(1)), 1e-9, "its area");
     }
 
+    /// <summary>A tube is drawn as a square one of its area, whatever its bore; where the bore is not too narrow, of its stiffness in bending too.</summary>
+    [Theory, InlineData(0.09, true), InlineData(0.05, true), InlineData(0.03, true), InlineData(0.014, false), InlineData(0.002, false)]
+    public void ATubeKeepsItsArea(double bore, bool bending)
+    {
+        IReadOnlyList<Wall> walls = Wall.Of(new Ramwright.Stock.CircularHollow(0.1, (0.1 - bore) / 2, false) { Name = "tube", Source = Ramwright.Stock.SectionText.AsGiven });
+        double width(Wall w) => w.Y1 - w.Y0;
+        double depth(Wall w) => w.Z1 - w.Z0;
+
+        Near.Relative(Math.PI / 4 * (0.01 - bore * bore), walls.Sum(w => width(w) * depth(w)), 1e-9, "area");
+        double I = walls.Sum(w => width(w) * Math.Pow(depth(w), 3) / 12 + width(w) * depth(w) * Math.Pow((w.Z0 + w.Z1) / 2, 2));
+        Near.Relative(Math.PI / 64 * (1e-4 - Math.Pow(bore, 4)), I, bending ? 1e-9 : 0.06, "second moment");
+    }
+
     /// <summary>Preload may last on the whole, and yet a sleeve's edge lifts where the crown bends.</summary>
     [Fact]
     public void ASleeveWhoseEdgeLiftsIsNamed()
