@@ -19,6 +19,15 @@ public class SolidCommandTest
         Assert.Contains("not a certificate", text);
     }
 
+    [Theory, InlineData("wherry-yard"), InlineData("salvage"), InlineData("drainage-mill-puller")]
+    public void BeamsOnTheJointsOwnSpringsOpenAsFarAsTheSolid(string example)
+    {
+        JsonElement json = JsonDocument.Parse(Run.Command("solid", Run.Example(example + ".press.yaml"), "--json").Text).RootElement;
+        JsonElement centred = json.GetProperty("cases")[0];
+
+        Near.Relative(centred.GetProperty("openingMm").GetDouble(), centred.GetProperty("openingByBeamsOnSolidJointsMm").GetDouble(), 0.05, "opening");
+    }
+
     [Fact]
     public void TheJsonHoldsEveryCaseAskedFor()
     {

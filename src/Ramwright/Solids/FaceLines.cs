@@ -1,7 +1,7 @@
 namespace Ramwright.Solids;
 
 /// <summary>
-/// Faces of parts stay where they are; those of rounded roots, edges of welds, of washers and of dies that all but coincide with one are laid on it, so that no slivers are left between what nobody measures
+/// Faces of parts stay where they are; those of rounded roots and of what was not described, edges of welds, of washers and of dies that all but coincide with one are laid on it, so that no slivers are left between what nobody measures
 /// that closely.
 /// </summary>
 internal sealed class FaceLines
@@ -14,7 +14,7 @@ internal sealed class FaceLines
 
     public FaceLines(IReadOnlyList<SolidPart> parts, IEnumerable<Cuboid> exact)
     {
-        Cuboid[] own = [.. parts.SelectMany(p => p.Blocks.Except(p.Roots))], fixedTo = [.. own, .. parts.SelectMany(p => p.Cuts), .. exact];
+        Cuboid[] own = [.. parts.SelectMany(p => p.Blocks.Except(p.Loose))], fixedTo = [.. own, .. parts.SelectMany(p => p.Cuts), .. exact];
         _kept = [.. Enumerable.Range(0, 3).Select(axis => fixedTo.SelectMany(b => (double[])[b.From(axis), b.To(axis)]).Where(double.IsFinite).ToList())];
         _near = [.. Enumerable.Range(0, 3).Select(axis => own.Length == 0 ? 0 : (own.Max(b => b.To(axis)) - own.Min(b => b.From(axis))) / Share)];
     }
@@ -33,8 +33,8 @@ internal sealed class FaceLines
         return box;
     }
 
-    /// <summary>A part with its roots laid.</summary>
-    public SolidPart Laid(SolidPart part) => part.Roots.Count == 0 ? part : part with { Blocks = [.. part.Blocks.Select(b => part.Roots.Contains(b) ? Laid(b) : b)] };
+    /// <summary>A part with its loose boxes laid.</summary>
+    public SolidPart Laid(SolidPart part) => part.Loose.Count == 0 ? part : part with { Blocks = [.. part.Blocks.Select(b => part.Loose.Contains(b) ? Laid(b) : b)] };
 
     private double Near(int axis, double at)
     {

@@ -32,7 +32,7 @@ internal sealed class SolidDrawing
     {
         IReadOnlyList<(Cuboid Box, bool IsWeb)> boxes = PieceBoxes.Of(piece);
         int same = _pieces.Count(p => p?.Piece.Name == piece.Name);
-        _parts.Add(new SolidPart(same == 0 ? piece.Name : $"{piece.Name}, half {same + 1}", [.. boxes.Select(b => b.Box)]) { Cuts = cuts ?? [], Roots = PieceBoxes.Roots(piece) });
+        _parts.Add(new SolidPart(same == 0 ? piece.Name : $"{piece.Name}, half {same + 1}", [.. boxes.Select(b => b.Box)]) { Cuts = cuts ?? [], Loose = PieceBoxes.Roots(piece) });
         _pieces.Add((piece, boxes));
         if (Wall.Simplified(piece.Shape) is { } simplified && piece is not GussetPlate)
             Note($"{char.ToUpperInvariant(simplified[0])}{simplified[1..]}.");
@@ -47,6 +47,14 @@ internal sealed class SolidDrawing
         _parts.Add(new SolidPart(name, blocks));
         _pieces.Add(null);
         return _parts.Count - 1;
+    }
+
+    /// <summary>Adds what was not described and stands for something that is there.</summary>
+    public int AddStandIn(string name, IReadOnlyList<Cuboid> blocks)
+    {
+        int part = Add(name, [.. blocks]);
+        _parts[part] = _parts[part] with { Loose = blocks };
+        return part;
     }
 
     /// <summary>Adds a part that is no piece of a member, of a known yield strength.</summary>
@@ -77,7 +85,7 @@ internal sealed class SolidDrawing
             return;
         double face = up ? faces.Min() : faces.Max();
         Cuboid Long(Cuboid b) => up && b.To(axis) == to ? b.With(axis, b.From(axis), face) : !up && b.From(axis) == from ? b.With(axis, face, b.To(axis)) : b;
-        _parts[part] = _parts[part] with { Blocks = [.. own.Select(Long)], Roots = [.. _parts[part].Roots.Select(Long)] };
+        _parts[part] = _parts[part] with { Blocks = [.. own.Select(Long)], Loose = [.. _parts[part].Loose.Select(Long)] };
         if (_pieces[part] is { } piece)
             _pieces[part] = (piece.Piece, [.. piece.Boxes.Select(b => (Long(b.Box), b.IsWeb))]);
         Note($"The {_parts[part].Name} is drawn on to the face of the {_parts[other].Name} that stands behind.");

@@ -7,8 +7,8 @@ public sealed record SolidPart(string Name, IReadOnlyList<Cuboid> Blocks)
 {
     /// <summary>Boxes cut out of it.</summary>
     public IReadOnlyList<Cuboid> Cuts { get; init; } = [];
-    /// <summary>Those of its boxes that stand for rounded roots: nobody measures them closely.</summary>
-    public IReadOnlyList<Cuboid> Roots { get; init; } = [];
+    /// <summary>Those of its boxes that nobody measures closely: what stands for rounded roots, or for ties that were not described.</summary>
+    public IReadOnlyList<Cuboid> Loose { get; init; } = [];
     /// <summary>Young's modulus, Pa.</summary>
     public double E { get; init; } = 210e9;
     /// <summary>Poisson's ratio.</summary>

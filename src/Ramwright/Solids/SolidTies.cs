@@ -16,6 +16,8 @@ internal static class SolidTies
         IReadOnlyList<Wall> walls = Wall.Of(pair);
         double inside = walls.Where(w => w.IsWeb && w.Y0 > 0).Min(w => w.Y0), toes = pair.Apart / 2;
         Wall flange = walls.First(w => !w.IsWeb && w.Z0 > 0), web = walls.First(w => w.IsWeb);
+        // plates are cut out at the rounded roots
+        double root = walls.FirstOrDefault(w => w.IsRoot) is { IsRoot: true } r ? r.Z1 - r.Z0 : 0;
         foreach (int side in (int[])[-1, 1])
         {
             var blocks = new List<Cuboid>();
@@ -23,7 +25,13 @@ internal static class SolidTies
                 foreach (double at in (double[])[z - beam.Bottom, z + beam.Top - Plate])
                 {
                     double x = side * axis;
-                    blocks.Add(new Cuboid(x + web.Z0, x + web.Z1, -inside, inside, at, at + Plate));
+                    blocks.Add(new Cuboid(x + web.Z0 + root, x + web.Z1 - root, -inside, inside, at, at + Plate));
+                    if (root > 0)
+                    {
+                        blocks.Add(new Cuboid(x + web.Z0, x + web.Z0 + root, -inside + root, inside - root, at, at + Plate));
+                        blocks.Add(new Cuboid(x + web.Z1 - root, x + web.Z1, -inside + root, inside - root, at, at + Plate));
+                    }
+
                     if (toes > 0)
                     {
                         blocks.Add(new Cuboid(x + web.Z1, x + flange.Z1, -toes, toes, at, at + Plate));
@@ -31,7 +39,7 @@ internal static class SolidTies
                     }
                 }
 
-            int plates = drawing.Add($"plates between the halves of the {(side < 0 ? "left" : "right")} upright", [.. blocks]);
+            int plates = drawing.AddStandIn($"plates between the halves of the {(side < 0 ? "left" : "right")} upright", blocks);
             foreach (int u in drawing.Of(frame.Upright))
                 drawing.JoinWhole(plates, u);
         }

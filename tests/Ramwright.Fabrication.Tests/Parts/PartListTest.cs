@@ -132,7 +132,7 @@ public class PartListTest
     public void AGussetOfTheDrawingIsThePlateThatIsCut()
     {
         Rig rig = Example("wherry-yard.press.yaml", t => t
-            .Replace("2 x UPN 220, apart: 160 mm", "HEB 220", StringComparison.Ordinal).Replace("2 x UPN 160, apart: 30 mm", "HEB 200", StringComparison.Ordinal)
+            .Replace("2 x UPN 220, apart: 160 mm", "HEB 220", StringComparison.Ordinal).Replace("2 x UPN 160 toes together, apart: 30 mm", "HEB 200", StringComparison.Ordinal)
             .Replace("crown-joint: { kind: bolt, fit: lapped, thread: M24, class: 8.8, count: 4, pitch: 90 mm, gauge: 110 mm, edge: 50 mm, shear-planes: 2 }",
                 "crown-joint: { kind: weld, weld: { leg: 10 mm }, gusset: { leg-along: 120 mm, leg-up: 150 mm, thickness: 12 mm, count: 2, steel: S275, weld: { leg: 6 mm } } }", StringComparison.Ordinal)
             .Replace("bed-joint: { kind: bolt, fit: lapped, thread: M24, class: 8.8, count: 4, pitch: 90 mm, gauge: 110 mm, edge: 50 mm, shear-planes: 2 }", "bed-joint: { kind: weld, weld: { leg: 10 mm } }", StringComparison.Ordinal));

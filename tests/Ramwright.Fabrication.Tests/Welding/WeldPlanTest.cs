@@ -16,7 +16,7 @@ public class WeldPlanTest
         (string, string)[] Built(string plate, string stiffener) =>
         [
             ("crown: { section: 2 x UPN 220, apart: 160 mm }", $"crown: {{ section: HEB 220, stiffened: {{ thickness: 12 mm{stiffener} }} }}"),
-            ("upright: { section: 2 x UPN 160, apart: 30 mm }", "upright: { section: HEB 200 }"), ("bed: { section: 2 x UPN 220, apart: 160 mm }", "bed: { section: HEB 220 }"),
+            ("upright: { section: 2 x UPN 160 toes together, apart: 30 mm }", "upright: { section: HEB 200 }"), ("bed: { section: 2 x UPN 220, apart: 160 mm }", "bed: { section: HEB 220 }"),
             (bolts, $"crown-joint: {{ kind: bolt, fit: between, thread: M20, class: 8.8, count: 4, pitch: 100 mm, gauge: 110 mm, end-plate: {{ thickness: 20 mm{plate} }} }}"),
             (bolts.Replace("crown", "bed", StringComparison.Ordinal), "bed-joint: { kind: weld, weld: { leg: 8 mm } }"),
         ];
