@@ -12,6 +12,9 @@ namespace Ramwright.Solid.Tests.Frames;
 /// <summary>Hot-spot stress at the toes of welds from the joints' own solids and the beams, against the full solid: docs/solids-toes.csv.</summary>
 public static class ToeTable
 {
+    /// <summary>Cells of the full solid, m: on its usual grid a narrow place of great stress came out up to 14 % high.</summary>
+    private const double Cell = 0.005;
+
     private const string Head = "id,toe,plain MPa/kN,full solid MPa/kN,by factors MPa/kN";
 
     /// <summary>One toe of a frame, the work in the middle, Pa per newton at the ram; the greatest size along it.</summary>
@@ -28,7 +31,7 @@ public static class ToeTable
     /// <summary>The frames: those that are welded whole, and some again with fillets.</summary>
     public static IReadOnlyList<(string Id, RigFrame Frame)> Frames { get; } =
     [
-        .. JointTable.Studied.Where(s => Joint(s.Frame) is RigWeldedJoint { Fit: not BeamFit.Lapped } or RigSlottedJoint).Select(s => (s.Id, s.Frame)),
+        .. JointTable.Studied.Where(s => Joint(s.Frame) is RigWeldedJoint { Fit: not BeamFit.Lapped, Gusset: null } or RigSlottedJoint).Select(s => (s.Id, s.Frame)),
         .. ((string[])["C-01", "C-06", "C-07", "C-09", "O-09", "O-10", "O-13"]).Select(id => (id + "f", Filleted(Studies.Named(id).Frame))),
     ];
 
@@ -99,7 +102,7 @@ public static class ToeTable
     public static void Renew()
     {
         var text = new StringBuilder(Head).Append('\n');
-        foreach (Row r in Frames.SelectMany(f => Of(f.Id, f.Frame)))
+        foreach (Row r in Frames.SelectMany(f => Of(f.Id, f.Frame, Cell)))
             text.Append(CultureInfo.InvariantCulture, $"{r.Id},{r.Toe},{r.Plain / 1e3:G4},{r.Full / 1e3:G4},{r.Factors / 1e3:G4}\n");
         System.IO.File.WriteAllText(File, text.ToString());
     }
