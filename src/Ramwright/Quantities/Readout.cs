@@ -126,7 +126,7 @@ public static class Readout
         Dimension.SectionModulus => new("in3"),
         Dimension.SecondMoment => new("in4"),
         Dimension.WarpingConstant => new("in6"),
-        Dimension.Slope => new("in/ft", "thou/in", 1e-3),
+        Dimension.Slope => new("in/ft"),
         Dimension.Mass => new("lb"),
         Dimension.MassPerLength => new("lb/ft"),
         Dimension.Density => new("lb/ft3"),
