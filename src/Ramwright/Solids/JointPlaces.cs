@@ -10,8 +10,6 @@ namespace Ramwright.Solids;
 /// <param name="Missing">Why there are none, in words.</param>
 internal readonly record struct JointPlaces((JointPlace Upper, JointPlace Lower)? Places, string? Missing)
 {
-    private const double E = 210e9;
-
     public static JointPlaces Of(Rig rig)
     {
         ArgumentNullException.ThrowIfNull(rig);

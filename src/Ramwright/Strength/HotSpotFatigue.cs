@@ -12,15 +12,15 @@ namespace Ramwright.Strength;
 /// </remarks>
 public static class HotSpotFatigue
 {
-    /// <summary>Toe of a fillet that carries the load.</summary>
-    public static readonly DetailCategory Toe = new("toe of a fillet that carries the load, hot-spot stress", 90e6, new Citation("EN 1993-1-9:2005", "annex B, table B.1, detail 7"));
-
-    /// <summary>Toe of a weld through the whole wall.</summary>
-    public static readonly DetailCategory ButtToe = new("toe of a weld through the whole wall, hot-spot stress", 100e6, new Citation("EN 1993-1-9:2005", "annex B, table B.1, detail 3"));
-
     /// <summary>Walls thicker than 25 mm, across which a weld runs.</summary>
     public static readonly Citation SizeSource = new("A. Hobbacher (ed.), Recommendations for fatigue design of welded joints and components, IIW-1823-07",
         "3.5.2, cruciform and T-joints as welded: n = 0.3", Standing.FromMemory);
+
+    /// <summary>Toe of a fillet that carries the load.</summary>
+    public static readonly DetailCategory Toe = new("toe of a fillet that carries the load, hot-spot stress", 90e6, new Citation("EN 1993-1-9:2005", "annex B, table B.1, detail 7")) { SizeSource = SizeSource };
+
+    /// <summary>Toe of a weld through the whole wall.</summary>
+    public static readonly DetailCategory ButtToe = new("toe of a weld through the whole wall, hot-spot stress", 100e6, new Citation("EN 1993-1-9:2005", "annex B, table B.1, detail 3")) { SizeSource = SizeSource };
 
     /// <summary>Stress factors of a joint.</summary>
     public static readonly Citation FactorSource = Citation.Mechanics("a solid of this joint by itself, kept beside the press file");
