@@ -81,10 +81,6 @@ public class ToeTest
     }
 
     /// <summary>Solves all frames again: <c>RAMWRIGHT_TOES=renew dotnet test tests/Ramwright.Solid.Tests --filter ToeTest</c>, a matter of minutes.</summary>
-    [Fact]
-    public void SolvesAllWhenAsked()
-    {
-        if (Environment.GetEnvironmentVariable("RAMWRIGHT_TOES") == "renew")
-            ToeTable.Renew();
-    }
+    [AskedFact("RAMWRIGHT_TOES")]
+    public void SolvesAllWhenAsked() => ToeTable.Renew();
 }

@@ -70,8 +70,8 @@ public class EndPlateTest
         // HEB 200: 0.7 of its web's 9 mm
         Assert.Contains("6.3 mm", told.Value(Ramwright.Quantities.UnitSystem.Metric), StringComparison.Ordinal);
         Near.Relative(Weld(", weld: { leg: 6.3 mm }").SafeTo, Of(silent, "crown-joint-end-plate-weld")!.SafeTo, 1e-9, "as assumed");
-        // a weld right through is as strong as the thinner of what it joins
-        Assert.NotEqual(five.GivesAt, Weld(", weld: { kind: butt }").GivesAt);
+        // a weld right through is as strong as the thinner of what it joins, and two fillets of 5 mm are less than a web of 9 mm and flanges of 15
+        Assert.True(Weld(", weld: { kind: butt }").GivesAt > five.GivesAt);
     }
 
     [Fact]
