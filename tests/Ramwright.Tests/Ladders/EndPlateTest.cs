@@ -74,6 +74,24 @@ public class EndPlateTest
         Assert.True(Weld(", weld: { kind: butt }").GivesAt > five.GivesAt);
     }
 
+    /// <summary>Fillets crack from their root before they tear, where squeezes are many; a weld right through has no root, and the beam beside it has its rung either way.</summary>
+    [Fact]
+    public void TheWeldOfTheEndPlateCracksInTime()
+    {
+        PressCheck Check(string weld) => PressCheck.Of(Press($", end-plate: {{ thickness: 20 mm, weld: {{ {weld} }} }}"));
+        PressCheck fillet = Check("throat: 5 mm"), thick = Check("throat: 10 mm"), butt = Check("kind: butt");
+
+        Near.Relative(2, Of(thick, "crown-end-plate-root-fatigue")!.GivesAt / Of(fillet, "crown-end-plate-root-fatigue")!.GivesAt, 1e-9, "over the throat");
+        Assert.Null(Of(butt, "crown-end-plate-root-fatigue"));
+        Assert.NotNull(Of(butt, "crown-end-plate-toe-fatigue"));
+        foreach (string id in (string[])["crown-end-plate-root-fatigue", "crown-end-plate-toe-fatigue"])
+        {
+            var w = new Working();
+            Of(fillet, id)!.Work(w);
+            WorkingCheck.Holds(w);
+        }
+    }
+
     [Fact]
     public void WhereTheWebIsNotThatOfAnINothingIsSaid() =>
         Assert.Null(Of(PressCheck.Of(Press(", shear-planes: 1", "2 x UPN 180")), "crown-joint-flange"));
