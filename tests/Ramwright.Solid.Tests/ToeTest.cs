@@ -10,8 +10,8 @@ namespace Ramwright.Solid.Tests;
 /// <summary>Hot-spot stress from a joint's own solid and the beams, against that of the full solid at the same toe.</summary>
 public class ToeTest
 {
-    /// <summary>Where the usual grid of the full solid is too coarse for the narrow place of greatest stress: with cells of 5 mm both are within 1 % of the factors.</summary>
-    private static readonly Dictionary<string, double> Wider = new() { ["C-08"] = 0.08, ["C-09"] = 0.12 };
+    /// <summary>Frames whose factors come out higher than that, on the safe side; in one of the three at a toe that is not the worst.</summary>
+    private static readonly Dictionary<string, double> Wider = new() { ["C-17"] = 0.075, ["bars 5"] = 0.085, ["face 4"] = 0.105 };
 
     public static TheoryData<string> Ids() => [.. ToeTable.Frames.Select(f => f.Id)];
 
