@@ -18,7 +18,7 @@ internal sealed class CheckCommand(IAnsiConsole screen) : Command<CheckSettings>
         if (settings.Json)
             JsonOut.Write(screen, CheckJson.Text(check));
         else
-            CheckView.Show(check, units, settings.File, settings.All, () => Guesses.Of(press.Reading.Press!, press.Shelf, check), screen);
+            CheckView.Show(check, units, settings.File, settings.All, () => Guesses.Of(press.Reading.Press!, press.Shelf, check, press.Joints), screen);
         return Code(check);
     }
 

@@ -42,7 +42,11 @@ internal static class SolidView
 
         if (HotSpotFatigue.Least(solid, force, new FatigueFactors(rig.Factors.Fatigue, rig.Factors.FatigueLoad)) is var (spot, squeezes))
         {
-            screen.Fact("squeezes", Rounded(squeezes).ToString("#,0", System.Globalization.CultureInfo.InvariantCulture), $"that the toe of {spot.Toe.Name} stands, factors counted; wanted are {rig.Loading.Squeezes.ToString("#,0", System.Globalization.CultureInfo.InvariantCulture)}");
+            string wanted = $"wanted are {rig.Loading.Squeezes.ToString("#,0", System.Globalization.CultureInfo.InvariantCulture)}";
+            if (squeezes > 0)
+                screen.Fact("squeezes", Rounded(squeezes).ToString("#,0", System.Globalization.CultureInfo.InvariantCulture), $"that the toe of {spot.Toe.Name} stands, factors counted; {wanted}");
+            else
+                screen.Fact("squeezes", "none to count on", $"the range at the toe of {spot.Toe.Name}, factors counted, is more than one and a half times yield; {wanted}");
             screen.WriteLine();
         }
 
@@ -51,11 +55,13 @@ internal static class SolidView
         if (centred.Coarse is { } coarse)
             screen.Bullet("-", $"Two grids: {Length(coarse.Opening * force)} with {coarse.Unknowns:N0} unknowns, {Length(centred.Fine.Opening * force)} with {centred.Fine.Unknowns:N0}; "
                 + "shown is what ever finer ones would come to.");
+        if (solid.Cases.Any(c => c.HotSpots.Count > 0))
+            screen.Bullet("-", HotSpot.Worth);
         foreach (SolidCaseAnswer answer in solid.Cases)
             screen.Bullet("-", $"{Capital(answer.Case.Name)}: {answer.Solution.Convergence.Iterations} turns, error in energy {answer.Solution.Convergence.Error:0.0E+0}; "
                 + $"forces miss balance by {answer.Solution.OutOfBalance:0.0E+0} of themselves, and what nothing holds is pushed with {answer.Solution.Reaction.Length:0.0E+0} of the ram's.");
         if (solid.Cases.Count > 1)
-            screen.Bullet("-", "Work off centre presses on the middle of the die with the moment that its offset makes; the daylight is that of the dies' middles, the opening that of the whole sections behind them.");
+            screen.Bullet("-", "Work off centre presses where it stands as far as there is steel under the die, else on the die's middle with the moment that its offset makes; the daylight is that of the dies' middles, the opening that of the whole sections behind them.");
         if (solid.SpringsMissing is { } missing)
             screen.Bullet("-", $"The joints' springs could not be found from solids of the joints by themselves: {missing}.");
         foreach (string note in solid.Solid.Notes)

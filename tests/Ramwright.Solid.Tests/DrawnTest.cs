@@ -23,9 +23,9 @@ public class DrawnTest
         (double wanted, double wantedTurn) = DrawnTable.OfCalculix(drawn, solid, mesh);
 
         var source = new Reference($"Z-{id}", $"CalculiX {Solver.Version}, C3D8I bricks on the same grid: {drawn.Words}", Trust.Recomputed);
-        source.Near("opening at the dies, nm/N", wanted * 1e9, opening * 1e9, 1e-4);
+        source.Near("opening at the dies, nm/N", wanted * 1e9, opening * 1e9, 1e-5);
         if (drawn.Aside > 0)
-            source.Near("turn of the dies, nrad/N", wantedTurn * 1e9, turn * 1e9, 1e-3);
+            source.Near("turn of the dies, nrad/N", wantedTurn * 1e9, turn * 1e9, 1e-4);
     }
 
     /// <summary>Every run holds today's grids against what CalculiX gave.</summary>
@@ -39,6 +39,6 @@ public class DrawnTest
 
         Assert.Equal(row.Unknowns, unknowns);
         new Reference($"Z-{id}", $"CalculiX {Committed.Version}, C3D8I bricks on the same grid: {drawn.Words}", Trust.Recomputed)
-            .Near("opening at the dies, nm/N", row.Calculix * 1e9, opening * 1e9, 1e-3);
+            .Near("opening at the dies, nm/N", row.Calculix * 1e9, opening * 1e9, 1e-5);
     }
 }

@@ -10,8 +10,8 @@ namespace Ramwright.Solid.Tests;
 /// <summary>Hot-spot stress from a joint's own solid and the beams, against that of the full solid at the same toe.</summary>
 public class ToeTest
 {
-    /// <summary>Where the joint's own grid is the coarser of the two, so that a factor is too high.</summary>
-    private static readonly Dictionary<string, double> High = new() { ["C-17"] = 0.08, ["bars 5"] = 0.085, ["face 4"] = 0.11 };
+    /// <summary>Frames whose factors come out higher than that, on the safe side; in one of the three at a toe that is not the worst.</summary>
+    private static readonly Dictionary<string, double> Wider = new() { ["C-17"] = 0.075, ["bars 5"] = 0.085, ["face 4"] = 0.105 };
 
     public static TheoryData<string> Ids() => [.. ToeTable.Frames.Select(f => f.Id)];
 
@@ -20,11 +20,11 @@ public class ToeTest
     public void FactorsComeNearTheFullSolid(string id)
     {
         ToeTable.Row[] rows = [.. ToeTable.Committed.Where(r => r.Id == id)];
-        double most = rows.Max(r => r.Full), high = High.GetValueOrDefault(id, 0.05);
+        double most = rows.Max(r => r.Full), within = Wider.GetValueOrDefault(id, 0.05);
 
         Assert.True(rows.Length >= 2, $"{rows.Length} toes");
-        Assert.All(rows, r => Assert.InRange((r.Factors - r.Full) / most, -0.05, high));
-        Assert.InRange(rows.Max(r => r.Factors) / most - 1, -0.05, high);
+        Assert.All(rows, r => Near.Absolute(r.Full / most, r.Factors / most, within, $"{id}, {r.Toe}, of the worst toe"));
+        Near.Relative(most, rows.Max(r => r.Factors), within, $"{id}, the worst toe");
     }
 
     [Theory, InlineData("C-02"), InlineData("O-10"), InlineData("O-09f")]
@@ -81,10 +81,6 @@ public class ToeTest
     }
 
     /// <summary>Solves all frames again: <c>RAMWRIGHT_TOES=renew dotnet test tests/Ramwright.Solid.Tests --filter ToeTest</c>, a matter of minutes.</summary>
-    [Fact]
-    public void SolvesAllWhenAsked()
-    {
-        if (Environment.GetEnvironmentVariable("RAMWRIGHT_TOES") == "renew")
-            ToeTable.Renew();
-    }
+    [AskedFact("RAMWRIGHT_TOES")]
+    public void SolvesAllWhenAsked() => ToeTable.Renew();
 }

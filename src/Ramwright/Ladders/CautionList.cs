@@ -40,8 +40,7 @@ internal static class CautionList
         Say(CautionKind.Handling, BreaksThrough(check.SnapThrough, Math.Min(rig.Wanted, check.Ladder.SafeRating), units));
         foreach (string missing in PressedRungs.Missing(rig, units))
             Say(CautionKind.Unchecked, missing);
-        if (HotSpotRungs.AreUnknown(check))
-            Say(CautionKind.Unchecked, "Cracks at the welds' toes are reckoned from tables of details alone. Hot spots are known once the joints have been solved as solid steel: ramwright solid FILE --keep-joints adds their rungs.");
+        Say(CautionKind.Unchecked, HotSpotRungs.Unknown(check));
         Say(CautionKind.Handling, rig.Frame.Horizontal
             ? "Nothing but its own foot holds the work of a press that lies: prop or sling it before the ram takes it, and before it comes free."
             : "Never put a hand under a ram held up by oil alone: prop it first.");
@@ -68,14 +67,7 @@ internal static class CautionList
     /// <summary>The pressure that keeps what can break at its safe force.</summary>
     public static string LimitThePressure(PressCheck check, UnitSystem units)
     {
-        double safe = double.PositiveInfinity;
-        foreach (Rung rung in check.Ladder.Rungs)
-        {
-            if (rung.MustSurvive)
-                safe = Math.Min(safe, rung.SafeTo);
-        }
-
-        double pressure = safe / check.Power.Areas.Force;
+        double pressure = check.Ladder.ThrustBorne / check.Power.Areas.Force;
         string how = check.Rig.Pump switch
         {
             RigAirPump { Relief: null } => "limit the air or fit a relief valve so that the oil stays",

@@ -29,6 +29,8 @@ internal static class FatigueRungs
                     break;
                 case RigBoltedJoint bolted:
                     Bolts(add, joints, id, name, bolted);
+                    if (bolted.EndPlate is { } end)
+                        EndPlate(add, joints, id + "-end-plate", "end plate of the " + name, end);
                     break;
                 case RigPinnedJoint pinned:
                     Pins(add, joints, id, name, pinned);
@@ -73,15 +75,32 @@ internal static class FatigueRungs
         double fy = Math.Min(joints[0].Beam.Fy, joints[0].Onto.Fy);
         bool fillet = weld.Kind == WeldKind.Fillet || joints[0].Joint.Gusset?.Weld.Kind == WeldKind.Fillet;
         if (fillet)
-        {
-            WeldGroup[] groups = [.. joints.Select(j => JointWeld.Of(j, weld))];
-            FatigueStrength root = add.Strength(fy, DetailCategory.Root, DetailCategory.FilletShear);
-            add.Joint(id + "-root", $"weld of the {name}", "from its root", joints, root,
-                (i, end, w) => WeldFatigue.Root(groups[i], end.Force, end.Moment, end.At, root, w));
-        }
+            Root(add, joints, id, name, weld, fy);
 
         Beside(add, joints, id, name, legs: fillet ? 2 * Math.Sqrt(2) * weld.Throat : 0);
         add.HotSpots(joints, id, name, weld);
+    }
+
+    private static void Root(FatigueList add, PlanJoint[] joints, string id, string name, RigWeld weld, double fy)
+    {
+        WeldGroup[] groups = [.. joints.Select(j => JointWeld.Of(j, weld))];
+        FatigueStrength root = add.Strength(fy, DetailCategory.Root, DetailCategory.FilletShear);
+        add.Joint(id + "-root", $"weld of the {name}", "from its root", joints, root,
+            (i, end, w) => WeldFatigue.Root(groups[i], end.Force, end.Moment, end.At, root, w));
+    }
+
+    /// <summary>The weld of a beam to the plate on its end; the plate itself is held to its yield lines, and its bolts stand beside.</summary>
+    private static void EndPlate(FatigueList add, PlanJoint[] joints, string id, string name, RigBoltedEnd end)
+    {
+        RigMember beam = joints[0].Beam;
+        bool fillet = end.Weld.Kind == WeldKind.Fillet;
+        if (fillet)
+            Root(add, joints, id, name, end.Weld, Math.Min(beam.Fy, end.Steel.Fy(end.Thickness)));
+        if (joints[0].Joint.Gusset is not null)
+            return;
+        double legs = fillet ? 2 * Math.Sqrt(2) * end.Weld.Throat : 0;
+        add.Stations(id + "-toe", $"{beam.Part} beside the weld of the {name}", "", RungGroup.Joints, add.At(add.OfBeam(joints)),
+            add.Strength(beam.Fy, DetailCategory.Toe(end.Thickness + legs, beam.Shape.Properties.Thickness)), Toe(beam));
     }
 
     /// <summary>Both parts beside their weld. The length of the other part is all of its depth: nothing is known of stiffeners that would shorten it.</summary>
@@ -105,20 +124,20 @@ internal static class FatigueRungs
 
         add.Stations(id + "-toe", $"{joint.Beam.Part} beside the weld of the {name}", "", RungGroup.Joints, add.At(add.OfBeam(joints)), add.Strength(joint.Beam.Fy, onBeam), Toe(joint.Beam));
         add.Stations(id + "-face", $"{joint.Onto.Part} beside the weld of the {name}", "", RungGroup.Joints, add.At(add.OfOnto(joints)), add.Strength(joint.Onto.Fy, onOnto), Toe(joint.Onto));
-
-        static Func<PlanStation, Actions, Working?, (double, double)> Toe(RigMember member) => (station, a, w) =>
-        {
-            SectionProperties full = member.Shape.Strands[0].Shape.Properties;
-            Shape? net = station.Cut switch
-            {
-                PlanCut.Both => member.JointNet ?? member.Net,
-                PlanCut.Joint => member.JointNet,
-                PlanCut.Openings => member.Net,
-                _ => null,
-            };
-            return (net is null ? MemberFatigue.Direct(a, full, w) : MemberFatigue.Net(a, full, net.Strands[0].Shape.Properties, w), 0);
-        };
     }
+
+    private static Func<PlanStation, Actions, Working?, (double, double)> Toe(RigMember member) => (station, a, w) =>
+    {
+        SectionProperties full = member.Shape.Strands[0].Shape.Properties;
+        Shape? net = station.Cut switch
+        {
+            PlanCut.Both => member.JointNet ?? member.Net,
+            PlanCut.Joint => member.JointNet,
+            PlanCut.Openings => member.Net,
+            _ => null,
+        };
+        return (net is null ? MemberFatigue.Direct(a, full, w) : MemberFatigue.Net(a, full, net.Strands[0].Shape.Properties, w), 0);
+    };
 
     private static void Bolts(FatigueList add, PlanJoint[] joints, string id, string name, RigBoltedJoint bolted)
     {

@@ -2,6 +2,7 @@ using Ramwright.Frame;
 using Ramwright.Geometry;
 using Ramwright.Presses;
 using Ramwright.Quantities;
+using Ramwright.Solids;
 using Ramwright.Stock;
 using Ramwright.Strength;
 using Ramwright.Workings;
@@ -57,11 +58,23 @@ internal static class HotSpotRungs
         }
     }
 
-    /// <summary>Whether welds of the frame could have hot spots whose stress factors are not kept.</summary>
-    public static bool AreUnknown(PressCheck check) =>
-        check.Rig.Frame is RigClosedFrame { BedPins: null } or RigOpenFrontFrame
-        && !(check.Rig.Springs is { } springs && springs.Upper.Toes.Count + springs.Lower.Toes.Count > 0)
-        && check.Response.Plan.Joints.Any(j => j.Joint is RigSlottedJoint or RigWeldedJoint { Gusset: null, Fit: not BeamFit.Lapped });
+    /// <summary>What to say where welds of the frame could have hot spots whose stress factors are not kept; empty where there is nothing to say.</summary>
+    public static string Unknown(PressCheck check)
+    {
+        RigSprings? springs = check.Rig.Springs;
+        if (check.Rig.Frame is not (RigClosedFrame or RigOpenFrontFrame) || springs is not null && springs.Upper.Toes.Count + springs.Lower.Toes.Count > 0
+            || !check.Response.Plan.Joints.Any(j => j.Joint is RigSlottedJoint or RigWeldedJoint { Gusset: null, Fit: not BeamFit.Lapped }))
+        {
+            return "";
+        }
+
+        // where no solid of the joints is to be had, or it shows none, nobody is sent to look for one
+        return springs is null && JointBook.Missing(check.Rig) is null
+            ? $"{ByTables} Hot spots are known once the joints have been solved as solid steel: ramwright solid FILE --keep-joints adds their rungs."
+            : ByTables;
+    }
+
+    private const string ByTables = "Cracks at the welds' toes are reckoned from tables of details alone.";
 
     /// <summary>How the stress is read.</summary>
     private const string HotSpotText = "stress on the face at 0.4 and 1.0 wall thicknesses before the toe, carried on in a straight line to it. Misalignment of the parts is not counted.";

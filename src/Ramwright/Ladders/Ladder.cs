@@ -52,6 +52,22 @@ public sealed class Ladder
     /// <param name="mostPossible">Thrust of the oil with nothing lost, N.</param>
     public Verdict Surviving(double mostPossible) => Stand(mostPossible, rung => rung.MustSurvive, rung => rung.PressureScale);
 
+    /// <summary>Thrust of the oil, nothing lost, that all parts which can break are safe to, N; infinite where none can.</summary>
+    public double ThrustBorne
+    {
+        get
+        {
+            double least = double.PositiveInfinity;
+            foreach (Rung rung in Rungs)
+            {
+                if (rung.MustSurvive)
+                    least = Math.Min(least, rung.SafeTo * rung.PressureScale);
+            }
+
+            return least;
+        }
+    }
+
     private Verdict Stand(double force, Func<Rung, bool> counts, Func<Rung, double> scale)
     {
         Verdict verdict = Verdict.Holds;

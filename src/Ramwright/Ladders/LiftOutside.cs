@@ -63,14 +63,7 @@ internal static class LiftOutside
         double enough = Math.Ceiling(oil.PressureFor(check.Rig.Wanted) / step - 1e-6) * step;
         if (enough > 0 && enough <= 300e6)
             yield return enough;
-        double safe = double.PositiveInfinity;
-        foreach (Rung rung in check.Ladder.Rungs)
-        {
-            if (rung.MustSurvive)
-                safe = Math.Min(safe, rung.SafeTo * rung.PressureScale);
-        }
-
-        double bears = Math.Floor(safe / check.Power.Areas.Push / step + 1e-6) * step;
+        double bears = Math.Floor(check.Ladder.ThrustBorne / check.Power.Areas.Force / step + 1e-6) * step;
         if (bears > 0 && bears <= 300e6)
             yield return bears;
     }

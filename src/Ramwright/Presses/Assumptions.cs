@@ -53,7 +53,7 @@ internal sealed class Assumptions
     /// <summary>Adds a caution once.</summary>
     public void Caution(Remark says, CautionKind kind = CautionKind.Unchecked)
     {
-        if (says.Words.Length > 0 && !_cautions.Exists(c => c.Says.Words == says.Words))
+        if (says.Words.Length > 0 && !_cautions.Exists(c => c.Says.Words == says.Words && c.Says.Numbers.SequenceEqual(says.Numbers)))
             _cautions.Add(new Caution(kind, says));
     }
 }

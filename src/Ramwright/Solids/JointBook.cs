@@ -38,7 +38,7 @@ public sealed class JointBook
         return book?.Known(rig) is { } springs ? rig with { Springs = springs } : rig;
     }
 
-    /// <summary>Springs at a frame's joints, found now where they are not known; null where its joints are not found this way: tie rods, free frames, pins, gussets.</summary>
+    /// <summary>Springs at a frame's joints, found now where they are not known; null where its joints are not found this way, as <see cref="Missing"/> says.</summary>
     /// <param name="rig">The press.</param>
     /// <param name="stop">Ends it early.</param>
     /// <exception cref="SolidFaultException">A frame that cannot be drawn.</exception>

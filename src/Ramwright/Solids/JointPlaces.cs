@@ -10,8 +10,6 @@ namespace Ramwright.Solids;
 /// <param name="Missing">Why there are none, in words.</param>
 internal readonly record struct JointPlaces((JointPlace Upper, JointPlace Lower)? Places, string? Missing)
 {
-    private const double E = 210e9;
-
     public static JointPlaces Of(Rig rig)
     {
         ArgumentNullException.ThrowIfNull(rig);
@@ -72,7 +70,7 @@ internal readonly record struct JointPlaces((JointPlace Upper, JointPlace Lower)
     {
         if (frame.ArmJoint is RigPinnedJoint)
             return None("a pin lets the arm turn freely, so there is no stiffness against turning to find");
-        if (ShortOfRoom(frame.ArmJoint, frame.Throat, frame.Daylight + frame.RamDrop))
+        if (ShortOfRoom(frame.ArmJoint, Math.Min(frame.Throat, frame.ArmReach - 0.1 * frame.Throat), frame.Daylight + frame.RamDrop))
             return None(NoRoom);
         double low = frame.LowerArm.Shape.Properties.Top, high = low + frame.Daylight + frame.RamDrop;
         (double along, double gusset) = (frame.ArmJoint.Gusset?.LegAlong ?? 0, frame.ArmJoint.Gusset?.LegUp ?? 0);

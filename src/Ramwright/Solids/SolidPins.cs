@@ -20,7 +20,7 @@ internal static class SolidPins
     /// <summary>How far a pin stands out on either side, of its diameter.</summary>
     private const double Out = 0.25;
 
-    /// <summary>Length across and half depth of the four-sided bar for a diameter, as of a tie rod.</summary>
+    /// <summary>Sides of the four-sided bar for a diameter, across and in depth: π d/(2√3) and (√3/2) d have the area of the round and its second moment for bending in the depth.</summary>
     public static (double Across, double Deep) Sides(double d) => (Math.PI * d / (2 * Math.Sqrt(3)), d * Math.Sqrt(3) / 2);
 
     /// <summary>Puts the pin of one corner in.</summary>

@@ -16,6 +16,9 @@ namespace Ramwright.Strength;
 /// </remarks>
 public sealed record DetailCategory(string What, double Strength, Citation Source, bool Shear = false)
 {
+    /// <summary>Table and row, or rule, of its factor for size.</summary>
+    public Citation SizeSource { get; init; } = Source;
+
     /// <summary>Rolled section or flat with its rolled edges, no weld, no hole.</summary>
     public static readonly DetailCategory Rolled = new("rolled section, its surface as rolled", 160e6, Row("8.1", "details 1 to 3", Standing.Published));
     /// <summary>Shear in a rolled section.</summary>

@@ -151,7 +151,7 @@ public static class FatigueCurve
     {
         w?.Take(Letter(detail) + "_C", detail.What, detail.Strength, Dimension.Stress, detail.Source);
         if (ks < 1)
-            w?.Take("k_s", "for its size", ks, Dimension.Number, detail.Source);
+            w?.Take("k_s", "for its size", ks, Dimension.Number, detail.SizeSource);
     }
 
     private static double Cube(double x) => x * x * x;

@@ -12,15 +12,15 @@ namespace Ramwright.Strength;
 /// </remarks>
 public static class HotSpotFatigue
 {
-    /// <summary>Toe of a fillet that carries the load.</summary>
-    public static readonly DetailCategory Toe = new("toe of a fillet that carries the load, hot-spot stress", 90e6, new Citation("EN 1993-1-9:2005", "annex B, table B.1, detail 7"));
-
-    /// <summary>Toe of a weld through the whole wall.</summary>
-    public static readonly DetailCategory ButtToe = new("toe of a weld through the whole wall, hot-spot stress", 100e6, new Citation("EN 1993-1-9:2005", "annex B, table B.1, detail 3"));
-
     /// <summary>Walls thicker than 25 mm, across which a weld runs.</summary>
     public static readonly Citation SizeSource = new("A. Hobbacher (ed.), Recommendations for fatigue design of welded joints and components, IIW-1823-07",
         "3.5.2, cruciform and T-joints as welded: n = 0.3", Standing.FromMemory);
+
+    /// <summary>Toe of a fillet that carries the load.</summary>
+    public static readonly DetailCategory Toe = new("toe of a fillet that carries the load, hot-spot stress", 90e6, new Citation("EN 1993-1-9:2005", "annex B, table B.1, detail 7")) { SizeSource = SizeSource };
+
+    /// <summary>Toe of a weld through the whole wall.</summary>
+    public static readonly DetailCategory ButtToe = new("toe of a weld through the whole wall, hot-spot stress", 100e6, new Citation("EN 1993-1-9:2005", "annex B, table B.1, detail 3")) { SizeSource = SizeSource };
 
     /// <summary>Stress factors of a joint.</summary>
     public static readonly Citation FactorSource = Citation.Mechanics("a solid of this joint by itself, kept beside the press file");
@@ -61,15 +61,15 @@ public static class HotSpotFatigue
         return sum;
     }
 
-    /// <summary>Squeezes that it stands; null without end.</summary>
+    /// <summary>Squeezes that it stands; null without end, 0 where the stress is beyond judging.</summary>
     /// <param name="spot">The place, per newton at the ram.</param>
+    /// <param name="fy">Yield strength of the wall, Pa, above zero.</param>
     /// <param name="force">Ram force of a squeeze, N; from nothing to it is the range, pressed as well as pulled: what welding leaves behind pulls.</param>
     /// <param name="factors">On strength and range.</param>
-    public static double? Squeezes(HotSpot spot, double force, FatigueFactors factors)
+    public static double? Squeezes(HotSpot spot, double fy, double force, FatigueFactors factors)
     {
         ArgumentNullException.ThrowIfNull(spot);
-        ArgumentNullException.ThrowIfNull(factors);
-        return FatigueCurve.Life(Category(spot.Toe.IsButt), Math.Abs(spot.Stress) * force * factors.Both, Size(spot.Toe.Thickness));
+        return new FatigueStrength(FatigueCurve.Fewest, fy, Category(spot.Toe.IsButt), ks: Size(spot.Toe.Thickness)).Squeezes(spot.Stress, 0, force, factors);
     }
 
     /// <summary>Of a solid's worst weld in its worst case; null where it has no weld that is looked at, or stands it without end.</summary>
@@ -78,7 +78,7 @@ public static class HotSpotFatigue
         ArgumentNullException.ThrowIfNull(solid);
         (HotSpot, double)? least = null;
         foreach (HotSpot spot in solid.Cases.SelectMany(c => c.HotSpots))
-            if (Squeezes(spot, force, factors) is { } n && (least is not { } known || n < known.Item2))
+            if (solid.Solid.Yields[spot.Toe.Part] is { } fy && Squeezes(spot, fy, force, factors) is { } n && (least is not { } known || n < known.Item2))
                 least = (spot, n);
         return least;
     }

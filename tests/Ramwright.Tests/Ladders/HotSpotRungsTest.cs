@@ -72,6 +72,17 @@ public class HotSpotRungsTest
         Assert.DoesNotContain(PressCheck.Of(Sprung(Press())).Cautions(), c => c.Contains("--keep-joints", StringComparison.Ordinal));
     }
 
+    /// <summary>Where a solid of the joints shows no toe, or none can be had, it is said that tables alone speak, and nobody is sent to look.</summary>
+    [Fact]
+    public void NobodyIsSentForWhatCannotBeHad()
+    {
+        var bare = new RigSpring(1e12, 1e12, 1e15);
+        PressCheck without = PressCheck.Of(Press() with { Springs = new RigSprings(bare, bare) });
+
+        Assert.Single(without.Cautions(), c => c.StartsWith("Cracks at the welds' toes are reckoned from tables", StringComparison.Ordinal));
+        Assert.DoesNotContain(without.Cautions(), c => c.Contains("--keep-joints", StringComparison.Ordinal));
+    }
+
     [Theory, InlineData(100.0), InlineData(20_000.0), InlineData(2e7)]
     public void WorkingFollowsFromItsText(double squeezes)
     {

@@ -147,7 +147,6 @@ internal sealed class PushApart
     private void Settle(int i)
     {
         _best.Clear();
-        Room sheet = _table.Sheets[_sheet].Room;
         double size = 0.25 * Math.Max(_shapes[i].Room.Width, _shapes[i].Room.Height);
         NestShape now = _shapes[i];
         Spot from = _at[i];
