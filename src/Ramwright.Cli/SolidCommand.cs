@@ -33,7 +33,7 @@ internal sealed class SolidCommand(IAnsiConsole screen) : Command<SolidSettings>
         try
         {
             string joints = JointsFile.PathOf(settings.File);
-            JointBook book = JointsFile.Read(joints) ?? new JointBook();
+            JointBook book = JointsFile.Read(joints, out _) ?? new JointBook();
             SolidCheck solid = Run(check.Rig, cell, settings, book, stop.Token);
             if (settings.Keep && solid.Springs is not null && JointsFile.Write(joints, book) is { } unwritten)
                 return Wrong(unwritten);

@@ -1,3 +1,4 @@
+using System.Text;
 using System.Text.Json;
 using Ramwright.Presses;
 using Ramwright.Solids;
@@ -19,9 +20,12 @@ public static class JointsFile
         return (pressFile.EndsWith(Ending, StringComparison.OrdinalIgnoreCase) ? pressFile[..^Ending.Length] : pressFile) + ".joints.json";
     }
 
-    /// <summary>Reads them; null where there is no such file, or it holds nothing that can be read.</summary>
-    public static JointBook? Read(string path)
+    /// <summary>Reads them; null where there is no such file, or it cannot be read.</summary>
+    /// <param name="path">The file.</param>
+    /// <param name="unread">Why a file that is there is not used, in words; empty otherwise.</param>
+    public static JointBook? Read(string path, out string unread)
     {
+        unread = "";
         try
         {
             if (!File.Exists(path))
@@ -41,6 +45,7 @@ public static class JointsFile
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException or JsonException or KeyNotFoundException or InvalidOperationException or FormatException)
         {
+            unread = $"{Path.GetFileName(path)} cannot be read and is not used: joints spring by rule, and hot spots are not known. Write it anew: ramwright solid FILE --keep-joints.";
             return null;
         }
     }
@@ -97,12 +102,12 @@ public static class JointsFile
         string text = Text(book);
         try
         {
-            File.WriteAllText(path, text);
+            WholeWrite.Replace(path, Encoding.UTF8.GetBytes(text));
             return null;
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
         {
-            return $"{path} could not be written: {fault.Message}";
+            return $"{Path.GetFileName(path)} could not be written: {fault.Message}";
         }
     }
 }

@@ -45,14 +45,12 @@ public sealed record PressOnDisk(PressReading Reading, Shelf Shelf, Rig? Rig, IR
         });
         PressOnDisk settled = Settle(reading, shelf, tableFaults);
         // what solids of the joints gave, where it was kept and is of the joints as they are now
-        return settled.Rig is { } rig && Kept(Path.Combine(folder, Path.GetFileName(fileName)), mayRead) is { } joints
-            ? settled with { Rig = JointBook.Springing(rig, joints), Joints = joints } : settled;
-    }
-
-    private static JointBook? Kept(string press, Predicate<string>? mayRead)
-    {
-        string path = JointsFile.PathOf(press);
-        return mayRead?.Invoke(path) == false ? null : JointsFile.Read(path);
+        string path = JointsFile.PathOf(Path.Combine(folder, Path.GetFileName(fileName)));
+        if (settled.Rig is not { } rig || mayRead?.Invoke(path) == false)
+            return settled;
+        if (JointsFile.Read(path, out string unread) is { } joints)
+            return settled with { Rig = JointBook.Springing(rig, joints), Joints = joints };
+        return unread.Length == 0 ? settled : settled with { Rig = rig with { Cautions = [.. rig.Cautions, new Caution(CautionKind.Unchecked, unread)] } };
     }
 
     /// <summary>Settles a press that was read from a text.</summary>

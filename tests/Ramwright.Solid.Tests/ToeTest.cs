@@ -39,7 +39,7 @@ public class ToeTest
 
     /// <summary>
     /// The rungs' own stress with work off to the side and to the front, against the full solid's cases, at the worst toe of each joint: bending square to the frame is estimated,
-    /// so it may be well above and little below.
+    /// so it may be well above, but not below.
     /// </summary>
     [Theory, InlineData("C-02"), InlineData("C-06"), InlineData("C-16"), InlineData("O-10"), InlineData("O-09f"), InlineData("O-01")]
     public void TheRungCoversWorkOffCentre(string id)
@@ -52,7 +52,7 @@ public class ToeTest
         {
             double full = solid.Cases.SelectMany(c => c.HotSpots).Where(h => ToeTable.IsUpper(h.Toe, rig.Frame) == upper).Max(h => Math.Abs(h.Stress));
             double rung = check.Ladder.Rungs.Where(r => HotSpotRungs.ByPlainStress(r.Id) is not null && IsUpper(r) == upper).Max(Stress);
-            Assert.InRange(rung / full, 0.9, 1.45);
+            Assert.InRange(rung / full, 1.0, 1.55);
         }
 
         static bool IsUpper(Rung rung) => rung.Id.StartsWith("crown", StringComparison.Ordinal) || rung.Id.StartsWith("upper", StringComparison.Ordinal);

@@ -133,14 +133,8 @@ public sealed class OpenPress
         string path = JointsFile.PathOf(_path);
         if (_mayRead?.Invoke(path) == false)
             return _now with { Version = _now.Version + 1, Refusal = $"{Path.GetFileName(path)} leads out of its folder: it is not written" };
-        try
-        {
-            WholeWrite.Replace(path, System.Text.Encoding.UTF8.GetBytes(JointsFile.Text(joints)), () => true);
-        }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
-        {
-            return _now with { Version = _now.Version + 1, Refusal = $"{Path.GetFileName(path)} could not be written: {e.Message}" };
-        }
+        if (JointsFile.Write(path, joints) is { } unwritten)
+            return _now with { Version = _now.Version + 1, Refusal = unwritten };
 
         return Settled(_now.Text, _now.Check, _now.Theirs);
     });

@@ -1,4 +1,4 @@
-namespace Ramwright.Web.Opened;
+namespace Ramwright.Files;
 
 /// <summary>
 /// Replaces a file in one stroke: the new bytes go into a file beside it, are forced to the disk, and that file takes the old one's
@@ -9,20 +9,26 @@ public static class WholeWrite
     /// <summary>What is about to happen, for tests that break off between the steps.</summary>
     public enum Before
     {
+        /// <summary>The new bytes go beside the file.</summary>
         Writing,
+        /// <summary>They are forced to the disk.</summary>
         Flushing,
+        /// <summary>It is asked whether they are still wanted.</summary>
         Looking,
+        /// <summary>They take the file's name.</summary>
         Renaming,
     }
 
     /// <summary>Writes the file.</summary>
     /// <param name="path">The file; where it is a link, the file it leads to.</param>
     /// <param name="bytes">All it shall hold.</param>
-    /// <param name="stillGood">Asked last, just before the rename: false leaves the old file as it is.</param>
+    /// <param name="stillGood">Asked last, just before the rename: false leaves the old file as it is; null for always.</param>
     /// <param name="step">Told of every step; null for none.</param>
     /// <returns>Whether the file was replaced.</returns>
-    public static bool Replace(string path, byte[] bytes, Func<bool> stillGood, Action<Before>? step = null)
+    public static bool Replace(string path, byte[] bytes, Func<bool>? stillGood = null, Action<Before>? step = null)
     {
+        ArgumentNullException.ThrowIfNull(path);
+        ArgumentNullException.ThrowIfNull(bytes);
         var file = new FileInfo(path);
         // what is not there yet cannot be asked where it leads
         string target = (file.LinkTarget is null ? null : file.ResolveLinkTarget(returnFinalTarget: true)?.FullName) ?? path;
@@ -38,7 +44,7 @@ public static class WholeWrite
             }
 
             step?.Invoke(Before.Looking);
-            if (!stillGood())
+            if (stillGood?.Invoke() == false)
                 return false;
             step?.Invoke(Before.Renaming);
             File.Move(beside, target, overwrite: true);
