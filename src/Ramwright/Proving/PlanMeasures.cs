@@ -10,7 +10,9 @@ internal static class PlanMeasures
     public static IReadOnlyList<PlanTask> Of(PressCheck check, ProofForce proof, UnitSystem units)
     {
         Rig rig = check.Rig;
-        double rating = Math.Min(proof.Pressure, proof.Rating / check.Power.Areas.Force);
+        // with the limit back where it belongs; what the valve was set to is not too much
+        var use = SettingInUse.Of(check);
+        double most = use.IsSafe ? check.Power.MostPossiblePressure : Math.Min(use.Safe, proof.Pressure);
         var tasks = new List<PlanTask>
         {
             new("bore", "inside of the barrel by micrometer or calliper, three times, turned by a third; rod the same, before it is put together or off the maker's sheet"),
@@ -18,7 +20,7 @@ internal static class PlanMeasures
                 ? "seal friction: creep out and back against the same steady load, as a spring: slow-out and slow-back, three times. Under three unlike loads, the heaviest near half the rating, nothing has to be guessed"
                 : "seal friction: hang a known weight on the ram or let it lift one, creep up and down: slow-out and slow-back, three times. Under three unlike loads (springs, a jack), the heaviest near half the rating, nothing has to be guessed"),
             new("timed", $"pump: time the ram over a measured length at no load and, against soft work, at about a third, two thirds and nine tenths of {Readout.Text(check.Power.TruePressure, Dimension.Pressure, units, 2)}: time-out with pressure and travel"),
-            new("top-pressure", $"when the test is passed, relief or regulator back at its setting for use: ram dead against the block, five times from nothing: top-pressure. Not above {SettingInUse.Below(rating, units)}"),
+            new("top-pressure", $"when the test is passed, relief or regulator back at its setting for use: ram dead against the block, five times from nothing: top-pressure. Not above {SettingInUse.Below(most, units)}"),
             new("leak-down", "at the proof's dwell and again at the rating: valve shut, pump off, write how far the pressure fell over ten minutes, with the oil's temperature before and after: one degree colder looks like a leak"),
             new("oil", "oil temperature at the start and the end"),
         };
