@@ -1,5 +1,6 @@
 using Ramwright.Files.Starting;
 using Ramwright.Presses;
+using Ramwright.Quantities;
 using Ramwright.Stock;
 
 namespace Ramwright.Files.Tests;
@@ -46,6 +47,14 @@ public class FirstAnswersTest
         Press press = PressFile.Read(text, "x", StockTables.Built).Press!;
         Assert.Equal("Mine: the first", press.Name);
         Assert.Equal(0.1016, press.Cylinder!.Bore!.Value, 12);
+    }
+
+    [Theory, InlineData("4 in", UnitSystem.Imperial), InlineData("100 mm", UnitSystem.Metric)]
+    public void WhatIsTakenIsOfTheTapeThatWasAnsweredIn(string bore, UnitSystem tape)
+    {
+        string text = new FirstAnswers { Bore = bore }.Text("mine");
+        Assert.Equal(tape == UnitSystem.Metric, text.Contains(" mm", StringComparison.Ordinal));
+        Assert.Equal(tape, PressFile.Read(text, "x", StockTables.Built).Units);
     }
 
     [Fact]

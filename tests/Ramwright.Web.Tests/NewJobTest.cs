@@ -1,3 +1,4 @@
+using Ramwright.Quantities;
 using Ramwright.Squeeze;
 using Ramwright.Web.Forms;
 using Ramwright.Web.Opened;
@@ -11,10 +12,20 @@ public sealed class NewJobTest : IDisposable
 
     public void Dispose() => _folder.Dispose();
 
-    public static TheoryData<string> Kinds() => [.. NewRecord.JobKinds.Select(k => k.Word)];
+    public static TheoryData<string, UnitSystem> Kinds()
+    {
+        var kinds = new TheoryData<string, UnitSystem>();
+        foreach ((string word, _) in NewRecord.JobKinds)
+        {
+            kinds.Add(word, UnitSystem.Metric);
+            kinds.Add(word, UnitSystem.Imperial);
+        }
+
+        return kinds;
+    }
 
     [Theory, MemberData(nameof(Kinds))]
-    public void ANewJobOfEveryKindReadsAndIsAnswered(string kind)
+    public void ANewJobOfEveryKindReadsAndIsAnswered(string kind, UnitSystem tape)
     {
         int answered = 0;
         foreach (string example in new[] { "wherry-yard", "railing-shop", "drainage-mill-puller" })
@@ -23,7 +34,7 @@ public sealed class NewJobTest : IDisposable
             var press = new OpenPress(_folder.Path(example));
             int before = press.Now.Check!.Rig.Jobs.Count;
 
-            PressNow now = press.Set(NewRecord.Job(kind, before));
+            PressNow now = press.Set(NewRecord.Job(kind, before, tape));
 
             // an example may be too big for this press, which is then rightly said
             string[] tooBig = [$"jobs.{before}.span", $"jobs.{before}.length", $"jobs.{before}.height"];

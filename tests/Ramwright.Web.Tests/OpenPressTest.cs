@@ -318,5 +318,11 @@ public sealed class OpenPressTest : IDisposable
         Assert.True(File.Exists(JointsFile.PathOf(_folder.Path("railing-shop"))));
         Assert.Contains(now.Check!.Ladder.Rungs, r => r.Id == "upper-arm-toe-hot-spot-fatigue");
         Assert.DoesNotContain(was.Check.Ladder.Rungs, r => r.Id == "upper-arm-toe-hot-spot-fatigue");
+
+        PressNow back = press.DropJoints();
+
+        Assert.False(File.Exists(JointsFile.PathOf(_folder.Path("railing-shop"))));
+        Assert.Equal(was.Check.Ladder.SafeRating, back.Check!.Ladder.SafeRating);
+        Assert.Equal(was.Check.Ladder.Rungs.Count, back.Check.Ladder.Rungs.Count);
     }
 }

@@ -76,6 +76,24 @@ public sealed class PressFormTest : IDisposable
     }
 
     [Fact]
+    public void ExamplesAreOfTheReadersTapeAndMembersHaveWhatTheFrameSays()
+    {
+        PressNow now = Opened("wanted: 20 US ton\ncylinder: { kind: double-acting, bore: 4 in }\npump: { kind: electric, motor: 5 hp }\n"
+            + "frame: { kind: closed, daylight: 24 in, width: 20 in, section: W6x16, bed: { section: W8x31 } }\n").Now;
+        var fields = All(PressForm.Of(now, UnitSystem.Imperial)).OfType<FormValue>().ToDictionary(v => v.Path);
+
+        Assert.Equal("24 in", fields["frame.daylight"].Example);
+        Assert.Equal("5 in", fields["cylinder.barrel-outside"].Example);
+        Assert.Empty(fields.Values.Where(v => v.Example.EndsWith(" mm", StringComparison.Ordinal)).Select(v => v.Path));
+        Assert.Equal(("W6x16", ""), (fields["frame.crown.section"].Assumed, fields["frame.crown.section"].Written));
+        Assert.Equal(("", "W8x31"), (fields["frame.bed.section"].Assumed, fields["frame.bed.section"].Written));
+    }
+
+    [Theory, InlineData("12 mm", "1/2 in"), InlineData("8 mm", "5/16 in"), InlineData("60 mm", "2-3/8 in"), InlineData("250 mm", "10 in"), InlineData("1/4 in", "1/4 in"), InlineData("about", "about")]
+    public void AnExampleIsRoundedToWhatIsBought(string metric, string imperial) =>
+        Assert.Equal(imperial, ExampleSize.In(metric, Dimension.Length, UnitSystem.Imperial));
+
+    [Fact]
     public void AFaultStandsAtItsFieldOrAmongThoseThatHaveNone()
     {
         PressNow now = Opened(Example.Text("wherry-yard").Replace("steel: S275\n", "steel: S275JRR\n", StringComparison.Ordinal) + "colour: green\n").Now;

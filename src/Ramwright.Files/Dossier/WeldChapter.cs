@@ -23,7 +23,7 @@ public static class WeldChapter
                 ("steel before heating", p.T(w.SteelTemperature, Dimension.Temperature), Said(p, "welding.steel-temperature")),
                 ("weld laid down", p.T(plan.Deposit, Dimension.Mass), $"{p.T(plan.Filler, Dimension.Mass)} of filler with stubs and spatter{(plan.Gas > 0 ? $"; {p.T(plan.Gas, Dimension.Volume)} of gas" : "")}"),
                 ("time", Hours(plan.ArcTime), $"of burning arc; about {Hours(plan.WorkTime)} with cleaning and turning"),
-                ("preheating", plan.HeatingTime > 0 ? Hours(plan.HeatingTime) : "none", plan.HeatingTime > 0 ? $"with a torch of {p.T(w.Torch, Dimension.Power)}, {Papers.Heat(plan.Fuel)} of gas; measure, do not guess" : ""),
+                ("preheating", plan.HeatingTime > 0 ? Hours(plan.HeatingTime) : plan.AsksForTests ? "not known" : "none", plan.HeatingTime > 0 ? $"with a torch of {p.T(w.Torch, Dimension.Power)}, {Papers.Heat(plan.Fuel)} of gas; measure, do not guess" : plan.AsksForTests ? "the steel is tested first, as below" : ""),
             ]),
         };
         if (plan.Lines.Count > 0)
@@ -37,7 +37,7 @@ public static class WeldChapter
         if (plan.AsksForTests)
         {
             blocks.Add(new Heading("Test first"));
-            blocks.Add(new Items(SteelTests.Steps, ItemMark.Number));
+            blocks.Add(new Items(SteelTests.Steps(p.Units), ItemMark.Number));
             blocks.Add(new Prose(SteelTests.Limit, Tone.Warn));
         }
 

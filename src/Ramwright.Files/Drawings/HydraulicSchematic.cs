@@ -120,7 +120,7 @@ public static class HydraulicSchematic
         s.Check(Main, 62);
         RigCompressor c = air.Compressor;
         d.Tag("compressor with receiver", $"{d.Text(c.Receiver, Dimension.Volume)}, starts at {d.Text(c.CutIn, Dimension.Pressure)}, stops at {d.Text(c.CutOut, Dimension.Pressure)}", 36, 26);
-        d.Tag("air regulator", $"set to {d.Text(air.AirPressure, Dimension.Pressure)}: this setting is the force", 45, 37);
+        d.Tag("air regulator", $"set {d.Setting(air.AirPressure, air.EffectiveRatio)}: this setting is the force", 45, 37);
         d.Tag("air-driven pump", $"{air.EffectiveRatio:0.#} to 1; {d.Text(air.FullFlow, Dimension.Flow)} at {d.Text(air.FullFlowAt, Dimension.Pressure)}", Main + 11, 36);
     }
 
@@ -143,7 +143,7 @@ public static class HydraulicSchematic
         s.Dot(x, 68);
         s.Pilot((x, 68), (x - 9, 68), (x - 9, 58), (x - 5, 58));
         s.Tank(x, 16);
-        d.Tag("relief valve", $"set to {d.Text(relief.Value, Dimension.Pressure)}, and sealed", x + 16, 58);
+        d.Tag("relief valve", $"set {d.Setting(relief.Value)}, and sealed", x + 16, 58);
     }
 
     private static void Gauge(Draft d)
@@ -165,6 +165,13 @@ public static class HydraulicSchematic
         public IReadOnlyList<CircuitComponent> Components => _components;
 
         public string Text(double si, Dimension dimension) => Readout.Text(si, dimension, units);
+
+        /// <summary>What a limit of the pressure is set to in use; where the press is not safe to what the file says, that too.</summary>
+        public string Setting(double said, double ratio = 1)
+        {
+            var use = SettingInUse.Of(Check);
+            return use.IsSafe ? "to " + use.Text(said, ratio, units) : $"{use.Text(said, ratio, units)}, not to the {Text(said, Dimension.Pressure)} of the file, which the press is not safe to";
+        }
 
         /// <summary>Numbers a component on the drawing and lists it.</summary>
         public void Tag(string what, string setting, double x, double y)

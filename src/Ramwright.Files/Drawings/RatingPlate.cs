@@ -40,7 +40,7 @@ public static class RatingPlate
         (string Name, string Value)[] rows =
         [
             ("gauge reads there", T(reading, Dimension.Pressure)),
-            ("relief valve", Relief(check, T)),
+            ("relief valve", Relief(check, units)),
             ("stroke; daylight", $"{T(rig.Cylinder.Stroke, Dimension.Length)}; {T(rig.Frame.Daylight, Dimension.Length)}"),
             ("work off centre at most", $"{T(rig.Loading.Across, Dimension.Length)} aside, {T(rig.Loading.Deep, Dimension.Length)} to front or back"),
             ("mass, oil not counted", mass is { } kg ? T(kg, Dimension.Mass) : Line),
@@ -62,12 +62,11 @@ public static class RatingPlate
     }
 
     /// <summary>The relief valve's setting; where that lets more through than the press is safe to, the setting it must have.</summary>
-    private static string Relief(PressCheck check, Func<double, Dimension, string> T)
+    private static string Relief(PressCheck check, UnitSystem units)
     {
-        double safe = check.Ladder.Rungs.Where(r => r.MustSurvive).Select(r => r.SafeTo).DefaultIfEmpty(double.PositiveInfinity).Min() / check.Power.Areas.Force;
-        double? relief = check.Rig.Pump.Relief;
-        bool enough = check.AgainstMostPossible == Verdict.Holds || relief <= safe * (1 + 1e-9);
-        return enough ? relief is { } set ? "sealed at " + T(set, Dimension.Pressure) : Line : "set and seal at or below " + T(Down(safe), Dimension.Pressure);
+        var use = SettingInUse.Of(check);
+        return !use.IsSafe ? "set and seal at or below " + SettingInUse.Below(use.Safe, units)
+            : use.Said is { } set ? "sealed at " + Readout.Text(set, Dimension.Pressure, units) : Line;
     }
 
     /// <summary>What is stamped in by hand.</summary>

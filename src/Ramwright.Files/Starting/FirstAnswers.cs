@@ -1,5 +1,6 @@
 using System.Text;
 using Ramwright.Files.Editing;
+using Ramwright.Quantities;
 
 namespace Ramwright.Files.Starting;
 
@@ -87,11 +88,15 @@ public sealed record FirstAnswers
         return answer.Trim().Length > 0 ? answer.Trim() : usual;
     }
 
+    // who measures in inches is not answered in millimetres
+    private string Tape(string metric, string imperial) =>
+        new[] { Bore, Daylight, Width }.Any(l => QuantityText.TryRead(l, Dimension.Length, out Quantity read, out _) && read.Unit.Symbol is "in" or "ft" or "thou") ? imperial : metric;
+
     private IEnumerable<(string Path, string Answer, string Usual, string Why)> Lines()
     {
-        yield return ("wanted", Wanted, "20 t", "a common size of workshop press");
+        yield return ("wanted", Wanted, Tape("20 t", "20 US ton"), "a common size of workshop press");
         yield return ("cylinder.kind", Cylinder, "double-acting", "oil brings the ram back");
-        yield return ("cylinder.bore", Bore, "100 mm", "a common bore; measure the barrel or read the plate");
+        yield return ("cylinder.bore", Bore, Tape("100 mm", "4 in"), "a common bore; measure the barrel or read the plate");
         yield return ("cylinder.rated-pressure", RatedPressure, "", "");
         string pump = Pump.Trim().Length > 0 ? Pump.Trim() : "electric";
         yield return ("pump.kind", Pump, "electric", "the usual power pack");
@@ -101,7 +106,7 @@ public sealed record FirstAnswers
             yield return ("pump.air-pressure", "", "6.3 bar", "what reaches the pump from the usual compressor while it runs");
         string frame = Frame.Trim().Length > 0 ? Frame.Trim() : "closed";
         yield return ("frame.kind", Frame, "closed", "crown and bed between two uprights");
-        yield return ("frame.daylight", Daylight, frame == "closed" ? "600 mm" : "300 mm", "ram up, no tooling");
+        yield return ("frame.daylight", Daylight, frame == "closed" ? Tape("600 mm", "24 in") : Tape("300 mm", "12 in"), "ram up, no tooling");
         (string width, string clear, string of) = WidthOf(frame);
         yield return ("frame." + width, Width, clear, of);
         yield return ("frame.section", Section, frame == "closed" ? "2 x UPN 200" : "HEB 200", "every member of the frame");
@@ -115,9 +120,9 @@ public sealed record FirstAnswers
         _ => ("motor", "3 hp", "a common motor"),
     };
 
-    private static (string Key, string Usual, string Why) WidthOf(string frame) => frame == "open-front"
-        ? ("throat", "180 mm", "from the ram's centre line to the column")
-        : ("width", "600 mm", "clear between the uprights");
+    private (string Key, string Usual, string Why) WidthOf(string frame) => frame == "open-front"
+        ? ("throat", Tape("180 mm", "7 in"), "from the ram's centre line to the column")
+        : ("width", Tape("600 mm", "24 in"), "clear between the uprights");
 }
 
 /// <summary>What stands in for an answer that is not given yet.</summary>

@@ -5,7 +5,7 @@ namespace Ramwright.Web.Bench;
 /// <summary>A fault in the words of the command line, on one line.</summary>
 internal static class FaultLine
 {
-    public static string Found(PlacedFault fault) => fault.Found;
+    public static string Found(PlacedFault fault) => fault.Found + (fault.Wanted.Length > 0 || fault.Nearest is not null ? ";" : "");
 
     public static string Wanted(PlacedFault fault)
     {

@@ -23,6 +23,9 @@ internal sealed record FormValue(
     string Path, string Label, string Says, IReadOnlyList<PlacedFault> Faults, KeyShape Shape, string Written, string Assumed, string Why)
     : FormItem(Path, Label, Says, Faults)
 {
+    /// <summary>How a person would write it, in the reader's units.</summary>
+    public string Example { get; init; } = Shape.Example;
+
     /// <summary>Whether nothing can stand in for it.</summary>
     public bool IsMissing => Shape.IsNeeded && Written.Length == 0;
 }

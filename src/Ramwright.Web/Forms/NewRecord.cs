@@ -1,6 +1,7 @@
 using System.Globalization;
 using Ramwright.Files.Binding;
 using Ramwright.Presses;
+using Ramwright.Quantities;
 
 namespace Ramwright.Web.Forms;
 
@@ -25,15 +26,16 @@ internal static class NewRecord
     /// <summary>Paths and values of a new job.</summary>
     /// <param name="kind">Its kind.</param>
     /// <param name="index">Its place in the list, from 0.</param>
+    /// <param name="tape">Units that the file is written in.</param>
     /// <exception cref="ArgumentException">There is no such kind.</exception>
-    public static IReadOnlyList<(string Path, string Value)> Job(string kind, int index)
+    public static IReadOnlyList<(string Path, string Value)> Job(string kind, int index, UnitSystem tape = UnitSystem.Metric)
     {
         string path = string.Create(CultureInfo.InvariantCulture, $"jobs.{index}");
         RecordShape shape = JobShape.Kinds.FirstOrDefault(k => k.Kind == kind) ?? throw new ArgumentException($"no kind of job is called {kind}", nameof(kind));
-        return [($"{path}.kind", kind), .. Needed(shape, path), .. Usual.GetValueOrDefault(kind, []).Select(u => ($"{path}.{u.Key}", u.Value))];
+        return [($"{path}.kind", kind), .. Needed(shape, path, tape), .. Usual.GetValueOrDefault(kind, []).Select(u => ($"{path}.{u.Key}", u.Value))];
     }
 
-    private static IEnumerable<(string Path, string Value)> Needed(RecordShape shape, string path)
+    private static IEnumerable<(string Path, string Value)> Needed(RecordShape shape, string path, UnitSystem tape)
     {
         foreach (KeyShape key in shape.Keys.Where(k => k.IsNeeded))
         {
@@ -47,12 +49,12 @@ internal static class NewRecord
                     yield return ($"{at}.kind", inside.Kind!);
                 }
 
-                foreach ((string, string) one in Needed(inside, at))
+                foreach ((string, string) one in Needed(inside, at, tape))
                     yield return one;
             }
             else if (key.Form is not KeyForm.Records)
             {
-                yield return (at, key.Example);
+                yield return (at, ExampleSize.Of(key, tape));
             }
         }
     }

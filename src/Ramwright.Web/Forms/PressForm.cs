@@ -11,13 +11,14 @@ namespace Ramwright.Web.Forms;
 internal sealed class PressForm
 {
     private readonly PressReading _reading;
+    private readonly UnitSystem _units;
     private readonly Dictionary<string, (string Value, string Why)> _assumed = new(StringComparer.Ordinal);
     private readonly Dictionary<string, List<PlacedFault>> _faults = new(StringComparer.Ordinal);
     private readonly HashSet<string> _shown = new(StringComparer.Ordinal);
 
     private PressForm(PressNow now, UnitSystem units)
     {
-        _reading = now.Read.Press.Reading;
+        (_reading, _units) = (now.Read.Press.Reading, units);
         foreach (Assumed assumed in (now.Check?.Assumed ?? []).Concat(now.Check?.Rig.Jobs.SelectMany(j => j.Assumed) ?? []))
             _assumed.TryAdd(assumed.What, (assumed.Value(units), assumed.Why.Text(units)));
         foreach (PlacedFault fault in now.Read.Faults)
@@ -81,21 +82,28 @@ internal sealed class PressForm
                 }
 
                 string next = string.Create(CultureInfo.InvariantCulture, $"{path}.{items.Count}");
-                (string nextPath, string nextValue) = key.Form == KeyForm.Records ? Begin(RecordShape.Of(key.Element), next) : (next, "my-stock.csv");
+                (string nextPath, string nextValue) = key.Form == KeyForm.Records ? Begin(RecordShape.Of(key.Element), next, _reading.Units) : (next, "my-stock.csv");
                 return new FormList(path, label, key.Says, Faults(path), items, nextPath, nextValue, one.ToLowerInvariant());
             default:
-                (string assumed, string why) = Said(path) ? ("", "") : _assumed.GetValueOrDefault(path, ("", ""));
-                return new FormValue(path, label, key.Says, Faults(path), key, Written(path), assumed, why);
+                (string assumed, string why) = Said(path) ? ("", "") : _assumed.GetValueOrDefault(path, OfTheWhole(key, path));
+                return new FormValue(path, label, key.Says, Faults(path), key, Written(path), assumed, why) { Example = ExampleSize.Of(key, _units) };
         }
     }
 
+    // a member that says no section or steel of its own has that of the whole frame
+    private (string Value, string Why) OfTheWhole(KeyShape key, string path) =>
+        key.Key is "section" or "steel" && path.Split('.') is ["frame", var member, _] && ShapeAt("frame." + member)?.Find("section") is not null
+            && Written("frame." + key.Key) is { Length: > 0 } whole
+            ? (whole, "said for the whole frame")
+            : ("", "");
+
     // A new item needs one thing written: its kind, or the first key that counts, as an example that is changed at once.
-    private static (string Path, string Value) Begin(RecordShape shape, string path)
+    private static (string Path, string Value) Begin(RecordShape shape, string path, UnitSystem tape)
     {
         if (shape.Kinds.Count > 0)
             return ($"{path}.kind", shape.Kinds[0].Kind!);
         KeyShape first = shape.Keys.FirstOrDefault(k => k.IsNeeded && k.Form is not (KeyForm.Record or KeyForm.Records)) ?? shape.Chief ?? shape.Keys[0];
-        return ($"{path}.{first.Key}", first.Example);
+        return ($"{path}.{first.Key}", ExampleSize.Of(first, tape));
     }
 
     private FormBox Box(RecordShape shape, string path, string label, string says)

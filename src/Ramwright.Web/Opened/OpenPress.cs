@@ -139,6 +139,24 @@ public sealed class OpenPress
         return Settled(_now.Text, _now.Check, _now.Theirs);
     });
 
+    /// <summary>Takes away the joints that were kept beside the file: the answer stands on the rules again.</summary>
+    public PressNow DropJoints() => Change(() =>
+    {
+        string path = JointsFile.PathOf(_path);
+        if (_mayRead?.Invoke(path) == false)
+            return _now with { Version = _now.Version + 1, Refusal = $"{Path.GetFileName(path)} leads out of its folder: it is not taken away" };
+        try
+        {
+            File.Delete(path);
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            return _now with { Version = _now.Version + 1, Refusal = $"{Path.GetFileName(path)} could not be taken away: {e.Message}" };
+        }
+
+        return Settled(_now.Text, _now.Check, _now.Theirs);
+    });
+
     /// <summary>Saves what is here over what someone else wrote; if that too has changed meanwhile, it is shown and nothing is written.</summary>
     public PressNow KeepMine() => Change(() =>
     {

@@ -113,7 +113,8 @@ internal static class DieParts
         var middle = rig.Ram?.DieHolder?.Screws is { } screws
             ? new PlateHole(0, 0, ScrewThread.UsualHole(screws.Thread.D), $"screw {screws.Thread.Name} into the ram")
             : null;
-        const string rule = "a die stands in a shoe 25 mm thick between two keepers, half a millimetre of play on either side, each held by two screws M12; common practice, not checked in the ladder";
+        string Said(double si) => Readout.Text(si, Dimension.Length, draft.Units);
+        string rule = $"a die stands in a shoe {Said(0.025)} thick between two keepers, {Said(0.0005)} of play on either side, each held by two screws M12; common practice, not checked in the ladder";
         Add("upper die shoe", middle is { } m && rig.Ram!.DieHolder!.Screws!.Count == 1 ? [.. taps, m] : taps, draft.Body.RamFace);
         Add("lower die shoe", taps, draft.Body.WorkFace);
         if (rig.Ram?.DieHolder?.Screws is { Count: > 1 })

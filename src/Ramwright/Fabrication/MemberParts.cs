@@ -49,7 +49,7 @@ internal static class MemberParts
             double air = joint.Max(f => Air(f, draft));
             if (one.Joint is RigBoltedJoint bolts && air > bolts.Thread.D / 3)
             {
-                draft.Misfit($"The bolts of the {one.Name.Split(',')[0]} cross {Readout.Text(air, Dimension.Length)} of air between {one.Beam.Part} and {one.Onto.Part}, and would bend there; "
+                draft.Misfit($"The bolts of the {one.Name.Split(',')[0]} cross {Readout.Text(air, Dimension.Length, draft.Units)} of air between {one.Beam.Part} and {one.Onto.Part}, and would bend there; "
                     + "they are only checked in shear. Let the faces meet (channels toes together, another apart), or fill the gap with solid packing that is fixed to one side.");
             }
         }
@@ -99,7 +99,7 @@ internal static class MemberParts
     {
         (Piece one, LengthHole[] holes) = (alike[0].Piece, alike[0].Holes);
         bool rod = one.Member.Part == "tie rod";
-        EndCut end = rod ? RodEnd(draft.Rig.Frame as RigTieRodFrame) : End(one, draft);
+        EndCut end = rod ? RodEnd(draft.Rig.Frame as RigTieRodFrame, draft.Units) : End(one, draft);
         return new LengthPart
         {
             Name = one.Member.Shape is Pair ? $"{one.Member.Part}, one half" : one.Member.Part,
@@ -130,7 +130,7 @@ internal static class MemberParts
     }
 
     // the thread runs through the nut with threads to spare, the plate, and on to the plain part
-    private static EndCut RodEnd(RigTieRodFrame? frame)
+    private static EndCut RodEnd(RigTieRodFrame? frame, UnitSystem units)
     {
         if (frame?.Rod is not { } rod)
             return EndCut.Square;
@@ -138,7 +138,7 @@ internal static class MemberParts
             return new EndCut("square, threaded throughout") { Thread = rod.Thread, Threaded = 0 };
         double through = Math.Max(frame.Crown.Shape.Properties.Height, frame.Bed.Shape.Properties.Height);
         double length = 2 * rod.NutHeight + through + rod.FreeThread;
-        return new EndCut($"thread {rod.Thread.Name}, {Readout.Text(length, Dimension.Length)} long") { Thread = rod.Thread, Threaded = length };
+        return new EndCut($"thread {rod.Thread.Name}, {Readout.Text(length, Dimension.Length, units)} long") { Thread = rod.Thread, Threaded = length };
     }
 
     private static bool AreAlike(Member a, Member b) =>

@@ -56,6 +56,7 @@ internal static class StandParts
 
         if (plates.Count == 0)
             return;
+        string Said(double si, Dimension of) => Readout.Text(si, of, draft.Units);
         draft.Add(new PlatePart
         {
             Name = "foot plate",
@@ -66,8 +67,8 @@ internal static class StandParts
             Blank = plates[0].Blank,
             Holes = plates[0].Holes,
             Origin = PartOrigin.Proposed,
-            Rule = $"50 mm beyond what stands on it, and as far to front and back that the press, {Readout.Text(mass, Dimension.Mass, draft.Units)} with its centre of gravity "
-                + $"{Readout.Text(now.Centre.Z - ground, Dimension.Length, draft.Units)} up, tips no sooner than at 10°; 12, 15 or 20 mm thick below 500 kg, below 1.5 t, above; common practice",
+            Rule = $"{Said(0.05, Dimension.Length)} beyond what stands on it, and as far to front and back that the press, {Said(mass, Dimension.Mass)} with its centre of gravity "
+                + $"{Said(now.Centre.Z - ground, Dimension.Length)} up, tips no sooner than at 10°; {Said(0.012, Dimension.Length)}, {Said(0.015, Dimension.Length)} or {Said(0.02, Dimension.Length)} thick below {Said(500, Dimension.Mass)}, below {Said(1500, Dimension.Mass)}, above; common practice",
             Places = [.. plates.Select(p => p.Middle)],
         });
         draft.Undecided("Anchors into the floor, by the floor there is: long work and off-centre force tip a press that only stands.");

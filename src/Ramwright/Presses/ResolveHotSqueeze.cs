@@ -36,7 +36,7 @@ internal static class ResolveHotSqueeze
             IsRound = bar is Round,
             OnEnd = onEnd,
             Steel = steel,
-            Heat = assume.Or(said.Heat, $"{path}.heat", steel.Hottest - 50, Dimension.Temperature, $"50 below where {steel.Name} may begin: nobody heats it to the very edge"),
+            Heat = assume.Or(said.Heat, $"{path}.heat", steel.Hottest - 50, Dimension.Temperature, $"50 °C (90 °F) below where {steel.Name} may begin: nobody heats it to the very edge"),
             Transfer = assume.Or(said.Transfer, $"{path}.transfer", 5, Dimension.Time, "out of the fire, across, and onto the die"),
             DieWidth = dieWidth,
             DieLength = said.DieLength ?? 2 * Math.Max(width, height),

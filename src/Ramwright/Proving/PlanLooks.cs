@@ -22,7 +22,7 @@ internal static class PlanLooks
             Look("cylinder-mount", "the cylinder bears with its whole face; bolts or thread of its mount full and tight; nothing is welded to the cylinder", "a weld on the cylinder or on a fitting");
         Look("lines", $"every hose, pipe and fitting printed for {Readout.Text(check.Power.MostPossiblePressure, Dimension.Pressure, units)} or more; couplings home; no hose bent short, rubbed, near heat or in line with a person", "a fitting that nobody can name");
         Look("relief", rig.Pump.Relief is { } set
-            ? $"a relief valve between pump and first valve, wound fully out; its seal off only for the test, later {Readout.Text(set, Dimension.Pressure, units)}"
+            ? $"a relief valve between pump and first valve, wound fully out; its seal off only for the test, later {SettingInUse.Of(check).Text(set, 1, units)}"
             : rig.Pump is RigAirPump ? "the air regulator, with a gauge of its own and a lock: it alone limits the pressure" : "what limits the pressure; nothing between pump and cylinder can shut that limit off", "no limit that works by itself");
         if (rig.Cylinder.PullsByOil)
             Look("rod-side", "the port of the rod side is open to the tank and its coupling is home: blocked, its pressure rises by the area ratio", "a rod side that can be shut off");

@@ -10,7 +10,9 @@ internal static class PlanMeasures
     public static IReadOnlyList<PlanTask> Of(PressCheck check, ProofForce proof, UnitSystem units)
     {
         Rig rig = check.Rig;
-        double rating = Math.Min(proof.Pressure, proof.Rating / check.Power.Areas.Force);
+        // with the limit back where it belongs; what the valve was set to is not too much
+        var use = SettingInUse.Of(check);
+        double most = use.IsSafe ? check.Power.MostPossiblePressure : Math.Min(use.Safe, proof.Pressure);
         var tasks = new List<PlanTask>
         {
             new("bore", "inside of the barrel by micrometer or calliper, three times, turned by a third; rod the same, before it is put together or off the maker's sheet"),
@@ -18,7 +20,7 @@ internal static class PlanMeasures
                 ? "seal friction: creep out and back against the same steady load, as a spring: slow-out and slow-back, three times. Under three unlike loads, the heaviest near half the rating, nothing has to be guessed"
                 : "seal friction: hang a known weight on the ram or let it lift one, creep up and down: slow-out and slow-back, three times. Under three unlike loads (springs, a jack), the heaviest near half the rating, nothing has to be guessed"),
             new("timed", $"pump: time the ram over a measured length at no load and, against soft work, at about a third, two thirds and nine tenths of {Readout.Text(check.Power.TruePressure, Dimension.Pressure, units, 2)}: time-out with pressure and travel"),
-            new("top-pressure", $"when the test is passed, relief or regulator back at its setting for use: ram dead against the block, five times from nothing: top-pressure. Not above {Readout.Text(rating, Dimension.Pressure, units)}"),
+            new("top-pressure", $"when the test is passed, relief or regulator back at its setting for use: ram dead against the block, five times from nothing: top-pressure. Not above {SettingInUse.Below(most, units)}"),
             new("leak-down", "at the proof's dwell and again at the rating: valve shut, pump off, write how far the pressure fell over ten minutes, with the oil's temperature before and after: one degree colder looks like a leak"),
             new("oil", "oil temperature at the start and the end"),
         };
@@ -29,11 +31,17 @@ internal static class PlanMeasures
 
     public static IReadOnlyList<PlanTask> After(PressCheck check, UnitSystem units)
     {
+        // a press that is not safe to what its pump gives is not handed back to that pump
+        var use = SettingInUse.Of(check);
+        string Set(string what, double said, double ratio) => use.IsSafe
+            ? $"{what} back to {use.Text(said, ratio, units)}"
+            : $"{what} {use.Text(said, ratio, units)}, and not back to the {Readout.Text(said, Dimension.Pressure, units)} of the file: the press is not safe to that";
         string relief = check.Rig.Pump switch
         {
-            RigElectricPack { Relief: { } set } => $"relief valve back to {Readout.Text(set, Dimension.Pressure, units)}, locked and sealed; try it",
-            RigAirPump air => $"air regulator back to {Readout.Text(air.AirPressure, Dimension.Pressure, units)}, locked",
-            { Relief: { } set } => $"relief valve back to {Readout.Text(set, Dimension.Pressure, units)}, sealed",
+            RigElectricPack { Relief: { } set } => Set("relief valve", set, 1) + "; locked and sealed; try it",
+            RigAirPump air => Set("air regulator", air.AirPressure, air.EffectiveRatio) + "; locked",
+            { Relief: { } set } => Set("relief valve", set, 1) + "; sealed",
+            _ when !use.IsSafe => $"what limits the pressure set at or below {SettingInUse.Below(use.Safe, units)} and locked: the press is safe to no more",
             _ => "what limits the pressure set back and locked",
         };
         return

@@ -153,12 +153,14 @@ internal static class ReadingFaults
     /// <summary>A dimension with an example: <c>a length, such as 600 mm</c>.</summary>
     private static string Say(Dimension wanted) => $"{DimensionWords.Noun(wanted)}, such as {DimensionWords.Example(wanted)}";
 
-    /// <summary>The number as it stands with the unit of the example.</summary>
+    /// <summary>The number as it stands with the usual unit, metric and imperial.</summary>
     private static string With(string number, Dimension wanted)
     {
         bool fraction = number.Any(c => c is '/' or '⁄' or '∕' or '½' or '¼' or '¾' or (>= '⅓' and <= '⅞'));
-        string symbol = wanted == Dimension.Length && fraction ? "in" : Units.Of(wanted)[0].Symbol;
-        return number + Gap(symbol) + symbol;
+        string metric = Units.Of(wanted)[0].Symbol, imperial = Readout.UnitFor(wanted, UnitSystem.Imperial).Symbol;
+        string Whole(string symbol) => number + Gap(symbol) + symbol;
+        // nobody knows here whose tape it was read off
+        return wanted == Dimension.Length && fraction ? Whole("in") : metric == imperial ? Whole(metric) : $"{Whole(metric)} or {Whole(imperial)}";
     }
 
     private static string Gap(string symbol) => symbol == "°" ? "" : " ";

@@ -142,7 +142,7 @@ public static class Readout
         Dimension.FreeAir => new("cfm"),
         Dimension.Displacement => new("in3/rev"),
         Dimension.Power => new("hp"),
-        Dimension.Energy => new("ft·lbf"),
+        Dimension.Energy => new("ft·lbf", null, 0, "kWh", 1e6),
         Dimension.Temperature => new("°F"),
         _ => Metric(dimension),
     };

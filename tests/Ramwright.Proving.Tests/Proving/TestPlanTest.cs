@@ -110,4 +110,29 @@ public class TestPlanTest
         // set points are round numbers of the gauge
         Assert.All(plan.Steps, s => Near.Absolute(Math.Round(s.Pressure / 68947.57) * 68947.57, s.Pressure, 10, "psi by ten"));
     }
+
+    [Fact]
+    public void APressThatIsNotSafeToItsReliefIsNotHandedBackToIt()
+    {
+        PressCheck weak = ProvedPress.Press("wherry-yard", "relief: 215 bar", "relief: 250 bar");
+        var use = SettingInUse.Of(weak);
+        Assert.False(use.IsSafe);
+        TestPlan plan = TestPlan.Of(weak, UnitSystem.Imperial);
+        string below = $"at or below {SettingInUse.Below(use.Safe, UnitSystem.Imperial)}";
+        Assert.Contains(plan.After, t => t.Name == "reset" && t.What.Contains(below, StringComparison.Ordinal) && t.What.Contains("not back to", StringComparison.Ordinal));
+        Assert.Contains(plan.Looks, t => t.Name == "relief" && t.What.EndsWith("later " + below, StringComparison.Ordinal));
+
+        // an air pump has no relief valve: its regulator is the limit
+        PressCheck air = ProvedPress.Press("railing-shop");
+        double ratio = ((RigAirPump)air.Rig.Pump).EffectiveRatio;
+        Assert.Contains(TestPlan.Of(air).After, t => t.What.StartsWith($"air regulator at or below {SettingInUse.Below(SettingInUse.Of(air).Safe / ratio, UnitSystem.Metric)},", StringComparison.Ordinal));
+
+        PressCheck sound = ProvedPress.Press("wherry-yard");
+        Assert.True(SettingInUse.Of(sound).IsSafe);
+        Assert.Contains(TestPlan.Of(sound).After, t => t.Name == "reset" && t.What.Contains("back to", StringComparison.Ordinal) && !t.What.Contains("not back", StringComparison.Ordinal));
+    }
+
+    [Theory, InlineData(1066.9, "1060 psi"), InlineData(1060.0, "1060 psi"), InlineData(999.96, "999 psi"), InlineData(87.19, "87.1 psi")]
+    public void ALimitIsRoundedDownInTheUnitThatIsRead(double psi, string text) =>
+        Assert.Equal(text, SettingInUse.Below(psi * 6894.757293168, UnitSystem.Imperial));
 }

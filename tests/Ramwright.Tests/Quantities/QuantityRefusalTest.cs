@@ -57,16 +57,16 @@ public class QuantityRefusalTest
         "one point at most, such as 1.5")]
     [InlineData("600", Dimension.Length, "600",
         "600 has no unit",
-        "a length with its unit, such as 600 mm")]
+        "a length with its unit, such as 600 mm or 600 in")]
     [InlineData("700", Dimension.Pressure, "700",
         "700 has no unit",
-        "a pressure with its unit, such as 700 bar")]
+        "a pressure with its unit, such as 700 bar or 700 psi")]
     [InlineData("40", Dimension.Temperature, "40",
         "40 has no unit",
-        "a temperature with its unit, such as 40 °C")]
+        "a temperature with its unit, such as 40 °C or 40 °F")]
     [InlineData("0", Dimension.Temperature, "0",
         "0 has no unit",
-        "a temperature with its unit, such as 0 °C")]
+        "a temperature with its unit, such as 0 °C or 0 °F")]
     [InlineData("600 mm", Dimension.Pressure, "mm",
         "\"mm\" is a length",
         "a pressure, such as 210 bar")]
@@ -360,7 +360,7 @@ public class QuantityRefusalTest
         "say which: 2 t (tonne, 1000 kg each), 2 US ton (907.2 kg each) or 2 UK ton (1016 kg each)")]
     [InlineData("- 5", Dimension.Length, "- 5",
         "- 5 has no unit",
-        "a length with its unit, such as - 5 mm")]
+        "a length with its unit, such as - 5 mm or - 5 in")]
     [InlineData("3 gallons per minute", Dimension.Flow, "gallons per minute",
         "\"gallons per minute\" does not say whether it is the US or the UK one",
         "say which: 3 US gpm or 3 UK gpm (3.785 and 4.546 L/min each)")]

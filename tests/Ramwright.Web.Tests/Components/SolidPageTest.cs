@@ -20,5 +20,9 @@ public sealed class SolidPageTest : BenchContext
         page.WaitForAssertion(() => Assert.Contains("They are kept beside the press file", page.Markup, StringComparison.Ordinal), TimeSpan.FromSeconds(60));
         Assert.Empty(page.FindAll("#keep-joints"));
         Assert.True(File.Exists(JointsFile.PathOf(Folder.Path("railing-shop"))));
+
+        page.Find("#drop-joints").Click();
+
+        page.WaitForAssertion(() => Assert.False(File.Exists(JointsFile.PathOf(Folder.Path("railing-shop")))), TimeSpan.FromSeconds(60));
     }
 }

@@ -1,0 +1,40 @@
+using Ramwright.Files.Binding;
+using Ramwright.Quantities;
+
+namespace Ramwright.Web.Forms;
+
+/// <summary>The example of a key as the reader's own tape would show it: rounded to what is bought, for it is only an example.</summary>
+internal static class ExampleSize
+{
+    private const double Inch = 0.0254;
+
+    /// <summary>The example of a key.</summary>
+    /// <param name="key">The key.</param>
+    /// <param name="units">The reader's units.</param>
+    public static string Of(KeyShape key, UnitSystem units) =>
+        key.Form == KeyForm.Measure ? In(key.Example, key.Measure!.Dimension, units) : key.Example;
+
+    /// <summary>A size in the reader's units; as it stands where it is none, or is in them already.</summary>
+    /// <param name="text">As written.</param>
+    /// <param name="dimension">What it measures.</param>
+    /// <param name="units">The reader's units.</param>
+    public static string In(string text, Dimension dimension, UnitSystem units)
+    {
+        if (units == UnitSystem.Metric || Readout.UnitFor(dimension, UnitSystem.Metric) == Readout.UnitFor(dimension, units)
+            || !QuantityText.TryRead(text, dimension, out Quantity size, out _))
+            return text;
+        double inches = Math.Abs(size.Si) / Inch;
+        return dimension == Dimension.Length && inches >= 1.0 / 16 && size.Si > 0 ? Fraction(inches) + " in" : Readout.Text(size.Si, dimension, units, 2);
+    }
+
+    // sixteenths of small things, eighths of middling ones, whole inches of an opening
+    private static string Fraction(double inches)
+    {
+        int parts = inches < 1 ? 16 : inches < 4 ? 8 : inches < 12 ? 2 : 1, all = (int)Math.Round(inches * parts);
+        (int whole, int over) = (all / parts, all % parts);
+        while (over > 0 && over % 2 == 0)
+            (over, parts) = (over / 2, parts / 2);
+        string rest = over == 0 ? "" : FormattableString.Invariant($"{over}/{parts}");
+        return whole == 0 ? rest : rest.Length == 0 ? Readout.Number(whole, 6) : FormattableString.Invariant($"{whole}-{rest}");
+    }
+}
