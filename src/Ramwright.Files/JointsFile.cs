@@ -35,10 +35,11 @@ public static class JointsFile
             foreach (JsonElement joint in json.RootElement.GetProperty("joints").EnumerateArray())
             {
                 double Of(string name) => joint.TryGetProperty(name, out JsonElement value) && value.TryGetDouble(out double x) && x > 0 ? x : double.PositiveInfinity;
+                string of = joint.GetProperty("joint").GetString() ?? "";
                 // one of before the toes were kept is solved anew
                 if (!joint.TryGetProperty("toes", out JsonElement toes))
                     continue;
-                book.Add(joint.GetProperty("joint").GetString() ?? "", new RigSpring(Of("beamTurningNmPerRad"), Of("uprightTurningNmPerRad"), Of("alongUprightNPerM")) { Toes = Toes(toes) });
+                book.Add(of, new RigSpring(Of("beamTurningNmPerRad"), Of("uprightTurningNmPerRad"), Of("alongUprightNPerM")) { Toes = Toes(toes) });
             }
 
             return book;

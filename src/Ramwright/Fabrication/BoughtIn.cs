@@ -71,7 +71,7 @@ internal static class BoughtIn
             RigHandPump => "hand pump",
             _ => "pump",
         };
-        string relief = pump.Relief is { } p ? $", relief valve set to {Readout.Text(p, Dimension.Pressure, draft.Units)}" : "";
+        string relief = pump.Relief is { } p ? $", relief valve with {Readout.Text(p, Dimension.Pressure, draft.Units)} in its range (what it is set to stands on the rating plate)" : "";
         Add(draft, "pump", "pump", 1, $"{what}{relief}, {Readout.Text(pump.UsableOil, Dimension.Volume, draft.Units)} of usable oil");
     }
 

@@ -67,14 +67,13 @@ internal static class CautionList
     /// <summary>The pressure that keeps what can break at its safe force.</summary>
     public static string LimitThePressure(PressCheck check, UnitSystem units)
     {
-        double pressure = check.Ladder.ThrustBorne / check.Power.Areas.Force;
         string how = check.Rig.Pump switch
         {
             RigAirPump { Relief: null } => "limit the air or fit a relief valve so that the oil stays",
             { Relief: null } => "fit a relief valve and set it",
             _ => "set the relief valve",
         };
-        return $"{how} at or below {Readout.Text(pressure, Dimension.Pressure, units)}, or strengthen what the ladder names.";
+        return $"{how} at or below {SettingInUse.Below(SettingInUse.Of(check).Safe, units)}, or strengthen what the ladder names.";
     }
 
     /// <summary>What flies when work or tool gives way.</summary>

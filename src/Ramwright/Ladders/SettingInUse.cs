@@ -13,8 +13,7 @@ public sealed record SettingInUse(double? Said, double Safe, bool IsSafe)
     public static SettingInUse Of(PressCheck check)
     {
         ArgumentNullException.ThrowIfNull(check);
-        double force = check.Ladder.Rungs.Where(r => r.MustSurvive).Select(r => r.SafeTo).DefaultIfEmpty(double.PositiveInfinity).Min();
-        double safe = Math.Max(0, force / check.Power.Areas.Force);
+        double safe = Math.Max(0, check.Ladder.ThrustBorne / check.Power.Areas.Force);
         double? said = check.Rig.Pump.Relief;
         return new SettingInUse(said, safe, check.AgainstMostPossible == Verdict.Holds || said <= safe * (1 + 1e-9));
     }
