@@ -55,7 +55,7 @@ internal sealed partial class Served : IAsyncDisposable
         IBrowser browser = await playwright.Chromium.LaunchAsync(new BrowserTypeLaunchOptions
         {
             ExecutablePath = named is { Length: > 0 } ? named : "/usr/bin/chromium",
-            Args = ["--no-sandbox", "--use-gl=angle", "--use-angle=swiftshader", "--enable-unsafe-swiftshader"],
+            Args = ["--no-sandbox", "--use-gl=angle", "--use-angle=swiftshader", "--enable-unsafe-swiftshader", "--disable-gpu-compositing"],
         });
         return new Served(process, said.Groups[1].Value.TrimEnd('/'), folder, playwright, browser);
     }
