@@ -22,6 +22,7 @@ public sealed class PagesTest : BenchContext
         page.Find("#q-bore").Input("4 in");
 
         Assert.Single(page.FindAll(".verdict"));
+        Assert.Contains("psi, or strengthen what the ladder names", page.Find("#to-do").TextContent.Replace('\u00A0', ' '), StringComparison.Ordinal);
         Assert.Contains("US ton", page.Find(".jumps.so").TextContent, StringComparison.Ordinal);
         Assert.Contains(page.FindAll(".taken li"), l => l.TextContent.Contains("20 US ton", StringComparison.Ordinal));
         Assert.DoesNotContain(page.FindAll(".taken li"), l => l.TextContent.Contains("bore", StringComparison.Ordinal));
