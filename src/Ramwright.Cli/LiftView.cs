@@ -41,15 +41,7 @@ internal static class LiftView
 
     private static void Way(LiftWay way, int number, UnitSystem units, IAnsiConsole screen)
     {
-        string price = way.AddedPrice is { } money ? $", costs {Readout.Number(money, 3)}" : "";
-        string steel = Math.Abs(way.AddedMass) < 0.05 ? "no more steel" : $"{(way.AddedMass > 0 ? "+" : "")}{Readout.Text(way.AddedMass, Dimension.Mass, units)}{price}";
-        string asks = way.Cost switch
-        {
-            LiftCost.Part => ", another bought part",
-            LiftCost.GivesUp => ", gives something up",
-            _ => "",
-        };
-        screen.Heading($"{number,2}.", steel + asks);
+        screen.Heading($"{number,2}.", LiftWords.Asks(way, units));
         foreach (PressEdit edit in way.Edits)
             screen.Paragraph($"{edit.Path}: {(edit.Old.Length == 0 ? "none" : edit.Old)} → {edit.New ?? "none"}", margin: 4);
 
