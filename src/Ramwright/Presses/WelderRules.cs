@@ -8,7 +8,8 @@ internal static class WelderRules
         IReadOnlyList<SteelAnalysis> analyses = press.Welding?.Analyses ?? [];
         for (int i = 0; i < analyses.Count; i++)
         {
-            SteelAnalysis a = analyses[i];
+            if (analyses[i] is not { } a)
+                continue;           // could not be read, and has its own fault
             double sum = (a.Carbon ?? 0) + (a.Silicon ?? 0) + (a.Manganese ?? 0) + (a.Chromium ?? 0) + (a.Molybdenum ?? 0) + (a.Nickel ?? 0) + (a.Copper ?? 0)
                 + (a.Vanadium ?? 0) + (a.Boron ?? 0);
             if (sum > 0.5)
