@@ -8,13 +8,14 @@ namespace Ramwright.Solid.Tests.Frames;
 public static class Committed
 {
     private const string Head = "id,mesh,calculix,bricks,nodes,what,at m,value per N";
+    private static readonly Lazy<string[][]> Rows = new(() => [.. System.IO.File.ReadLines(File).Skip(1).Select(l => l.Split(','))]);
     private static readonly Lazy<Dictionary<(string Id, string Mesh), Answer>> All = new(Read);
 
     /// <summary>The file.</summary>
     public static string File => Path.Combine(Repository.Folder("docs"), "solids.csv");
 
     /// <summary>Version that solved it.</summary>
-    public static string Version { get; private set; } = "";
+    public static string Version => Rows.Value[^1][2];
 
     /// <summary>The answer for a study.</summary>
     public static Answer Of(Study study, string mesh = "plain") =>
@@ -48,11 +49,10 @@ public static class Committed
     private static Dictionary<(string, string), Answer> Read()
     {
         var all = new Dictionary<(string, string), Answer>();
-        foreach (IGrouping<(string, string), string[]> rows in System.IO.File.ReadLines(File).Skip(1).Select(l => l.Split(',')).GroupBy(w => (w[0], w[1])))
+        foreach (IGrouping<(string, string), string[]> rows in Rows.Value.GroupBy(w => (w[0], w[1])))
         {
             double Of(string what) => Number(rows.Single(w => w[5] == what)[7]);
             string[] first = rows.First();
-            Version = first[2];
             all[rows.Key] = new Answer(Of("opening"), Of("opening of sections"), Of("turn of dies"),
                 [.. rows.Where(w => w[5].StartsWith("stress: ", StringComparison.Ordinal)).Select(w => new Stress(w[5][8..].Replace(';', ','), Number(w[6]), Number(w[7])))])
             {
