@@ -427,6 +427,16 @@ public class PowerStudyTest(ITestOutputHelper output)
     }
 
     [Fact]
+    public void APumpThatGivesNextToNoOilIsAFaultAndNoEndlessTime()
+    {
+        var thrown = Assert.Throws<PressFaultsException>(() => PowerStudy.Of(Jack, Air with { FreeFlow = 0.1, FullFlow = 4e-6, FullFlowAt = 300 }, Hoses, Vg46));
+
+        Fault fault = Assert.Single(thrown.Faults);
+        Assert.Equal("pump", fault.Path);
+        Assert.Contains("more than a day", fault.Found.Text());
+    }
+
+    [Fact]
     public void ASpringJustWeakerThanThePumpLetsTheRamOut()
     {
         double most = 95 * 6.3 * Bar * Math.PI / 4 * 0.11 * 0.11 * 0.97;
