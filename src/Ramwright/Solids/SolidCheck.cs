@@ -76,7 +76,7 @@ public sealed record SolidCheck(PressSolid Solid, IReadOnlyList<SolidCaseAnswer>
         (RigSprings? springs, string? missing) = OfJoints(rig, book ?? new JointBook(), stop);
         solid = solid with { Notes = [.. solid.Notes, .. ShutFace.Notes(solid, solutions[0], rig.Wanted)] };
         return new SolidCheck(solid, [.. solutions.Select((s, i) =>
-            new SolidCaseAnswer(cases[i], rough[i], Answer(solid, s), s, HotSpot.Of(solid, s), SolidPlace.Weakest(solid, s)))],
+            new SolidCaseAnswer(cases[i], rough[i], Answer(solid, s), s, HotSpot.Of(solid, s), SolidPlace.Weakest(s, solid.Yields, solid.Blind)))],
             FrameResponse.Of(FramePlan.Of(rig with { Springs = null })))
         {
             Springs = springs,
