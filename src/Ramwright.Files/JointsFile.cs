@@ -32,21 +32,26 @@ public static class JointsFile
                 return null;
             using JsonDocument json = JsonDocument.Parse(File.ReadAllText(path));
             var book = new JointBook();
+            if (json.RootElement.GetProperty("method").GetInt32() != JointBook.Method)
+            {
+                unread = $"{Path.GetFileName(path)} was found by an earlier way of solving joints and is not used: joints spring by rule, and hot spots are not known. {Anew}";
+                return null;
+            }
+
             foreach (JsonElement joint in json.RootElement.GetProperty("joints").EnumerateArray())
             {
-                double Of(string name) => joint.TryGetProperty(name, out JsonElement value) && value.TryGetDouble(out double x) && x > 0 ? x : double.PositiveInfinity;
+                // what gives nothing is left out
+                double Of(string name) => !joint.TryGetProperty(name, out JsonElement value) ? double.PositiveInfinity
+                    : value.GetDouble() is var k and > Softest and < Stiffest ? k : throw new InvalidOperationException();
                 string of = joint.GetProperty("joint").GetString() ?? "";
-                // one of before the toes were kept is solved anew
-                if (!joint.TryGetProperty("toes", out JsonElement toes))
-                    continue;
-                book.Add(of, new RigSpring(Of("beamTurningNmPerRad"), Of("uprightTurningNmPerRad"), Of("alongUprightNPerM")) { Toes = Toes(toes) });
+                book.Add(of, new RigSpring(Of("beamTurningNmPerRad"), Of("uprightTurningNmPerRad"), Of("alongUprightNPerM")) { Toes = Toes(joint.GetProperty("toes")) });
             }
 
             return book;
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException or JsonException or KeyNotFoundException or InvalidOperationException or FormatException)
         {
-            unread = $"{Path.GetFileName(path)} cannot be read and is not used: joints spring by rule, and hot spots are not known. Write it anew: ramwright solid FILE --keep-joints.";
+            unread = $"{Path.GetFileName(path)} cannot be read and is not used: joints spring by rule, and hot spots are not known. {Anew}";
             return null;
         }
     }
@@ -62,6 +67,16 @@ public static class JointsFile
         static double Number(JsonElement of, string name) => of.GetProperty(name).GetDouble() is var x && Math.Abs(x) < Farthest ? x : throw new InvalidOperationException();
     }
 
+    private const string Anew = "Find them anew: ramwright solid FILE --keep-joints.";
+
+    /// <summary>Springs of steel joints lie far between these, N·m/rad or N/m.</summary>
+    private const double Softest = 1, Stiffest = 1e15;
+
+    /// <summary>What to say of a press whose joints are not among those that are kept beside it.</summary>
+    /// <param name="path">The file.</param>
+    public static string OfOthers(string path) =>
+        $"{Path.GetFileName(path)} is of other joints than the press has now and is not used: joints spring by rule, and hot spots at their welds, which may have been the weakest, are not counted. {Anew}";
+
     /// <summary>No stress factor of a joint of steel comes near it.</summary>
     private const double Farthest = 1e12;
 
@@ -69,31 +84,37 @@ public static class JointsFile
     public static string Text(JointBook book)
     {
         ArgumentNullException.ThrowIfNull(book);
-        return JsonText.Object(json => json.List("joints", book.Joints.OrderBy(j => j.Key, StringComparer.Ordinal), (joint, j) =>
+        return JsonText.Object(json =>
         {
-            joint.WriteString("joint", j.Key);
-            void Stiffness(string name, double value)
-            {
-                if (double.IsFinite(value))
-                    joint.WriteNumber(name, JsonText.Round(value));
-            }
+            json.WriteNumber("method", JointBook.Method);
+            json.List("joints", book.Joints.OrderBy(j => j.Key, StringComparer.Ordinal), (joint, j) => Put(joint, j.Key, j.Value));
+        });
+    }
 
-            Stiffness("beamTurningNmPerRad", j.Value.Beam);
-            Stiffness("uprightTurningNmPerRad", j.Value.Upright);
-            Stiffness("alongUprightNPerM", j.Value.Along);
-            joint.List("toes", j.Value.Toes, (toe, t) =>
+    private static void Put(Utf8JsonWriter joint, string of, RigSpring spring)
+    {
+        joint.WriteString("joint", of);
+        void Stiffness(string name, double value)
+        {
+            if (double.IsFinite(value))
+                joint.WriteNumber(name, JsonText.Round(value));
+        }
+
+        Stiffness("beamTurningNmPerRad", spring.Beam);
+        Stiffness("uprightTurningNmPerRad", spring.Upright);
+        Stiffness("alongUprightNPerM", spring.Along);
+        joint.List("toes", spring.Toes, (toe, t) =>
+        {
+            toe.WriteString("on", t.OnBeam ? "beam" : "upright");
+            toe.WriteString("side", t.Inner ? "inner" : "outer");
+            toe.WriteNumber("thicknessMm", JsonText.Round(t.Thickness * 1e3));
+            toe.List("places", t.Lines, (place, l) =>
             {
-                toe.WriteString("on", t.OnBeam ? "beam" : "upright");
-                toe.WriteString("side", t.Inner ? "inner" : "outer");
-                toe.WriteNumber("thicknessMm", JsonText.Round(t.Thickness * 1e3));
-                toe.List("places", t.Lines, (place, l) =>
-                {
-                    place.WriteNumber("paPerNm", JsonText.Round(l.M));
-                    place.WriteNumber("paPerNAcross", JsonText.Round(l.V));
-                    place.WriteNumber("paPerNAlong", JsonText.Round(l.N));
-                });
+                place.WriteNumber("paPerNm", JsonText.Round(l.M));
+                place.WriteNumber("paPerNAcross", JsonText.Round(l.V));
+                place.WriteNumber("paPerNAlong", JsonText.Round(l.N));
             });
-        }));
+        });
     }
 
     /// <summary>Writes them.</summary>

@@ -49,8 +49,15 @@ public sealed record PressOnDisk(PressReading Reading, Shelf Shelf, Rig? Rig, IR
         if (settled.Rig is not { } rig || mayRead?.Invoke(path) == false)
             return settled;
         if (JointsFile.Read(path, out string unread) is { } joints)
-            return settled with { Rig = JointBook.Springing(rig, joints), Joints = joints };
-        return unread.Length == 0 ? settled : settled with { Rig = rig with { Cautions = [.. rig.Cautions, new Caution(CautionKind.Unchecked, unread)] } };
+        {
+            Rig springing = JointBook.Springing(rig, joints);
+            return settled with { Rig = springing.Springs is null && joints.Joints.Count > 0 ? Warned(JointsFile.OfOthers(path)) : springing, Joints = joints };
+        }
+
+        return unread.Length == 0 ? settled : settled with { Rig = Warned(unread) };
+
+        // what was weakest may be among what is not counted
+        Rig Warned(string of) => rig with { Cautions = [.. rig.Cautions, new Caution(CautionKind.Danger, of)] };
     }
 
     /// <summary>Settles a press that was read from a text.</summary>

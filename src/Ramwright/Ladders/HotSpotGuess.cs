@@ -1,3 +1,5 @@
+using Ramwright.Presses;
+
 namespace Ramwright.Ladders;
 
 /// <summary>
@@ -7,15 +9,14 @@ namespace Ramwright.Ladders;
 internal sealed class HotSpotGuess
 {
     private readonly List<(string Id, string Plain, double Share)> _before = [];
+    private readonly RigFrame _frame;
 
-    private HotSpotGuess()
-    {
-    }
+    private HotSpotGuess(RigFrame frame) => _frame = frame;
 
     /// <summary>Takes the hot spots of a press as it is.</summary>
     public static HotSpotGuess Of(PressCheck check)
     {
-        var guess = new HotSpotGuess();
+        var guess = new HotSpotGuess(check.Rig.Frame);
         foreach (Rung rung in check.Ladder.Rungs)
         {
             if (HotSpotRungs.ByPlainStress(rung.Id) is { } plain && Find(check, plain) is { SafeTo: > 0 } other)
@@ -25,14 +26,29 @@ internal sealed class HotSpotGuess
         return guess;
     }
 
-    /// <summary>Those that a changed press has no rung for, and what each is taken to be safe to, N.</summary>
+    /// <summary>Those of a changed press whose joints have no solids, and what each is taken to be safe to, N.</summary>
     public IEnumerable<(string Id, double SafeTo)> On(PressCheck check)
     {
+        if (check.Rig.Springs is not null)
+            yield break;
         foreach ((string id, string plain, double share) in _before)
         {
-            if (Find(check, id) is null && Find(check, plain) is { } other)
-                yield return (id, share * other.SafeTo);
+            if (Find(check, Now(plain, check)) is { } other)
+                yield return (Now(id, check), share * other.SafeTo);
         }
+    }
+
+    // a press that is laid down has other names for the same ends
+    private string Now(string id, PressCheck check)
+    {
+        foreach ((string was, string now) in (ReadOnlySpan<(string, string)>)
+            [(FrameWords.Crown(_frame), FrameWords.Crown(check.Rig.Frame)), (FrameWords.Bed(_frame), FrameWords.Bed(check.Rig.Frame))])
+        {
+            if (id.StartsWith(Rung.IdOf(was) + "-", StringComparison.Ordinal))
+                return Rung.IdOf(now) + id[Rung.IdOf(was).Length..];
+        }
+
+        return id;
     }
 
     private static Rung? Find(PressCheck check, string id)

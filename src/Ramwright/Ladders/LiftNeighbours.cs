@@ -108,8 +108,8 @@ internal sealed class LiftNeighbours
     private void Sizes(MeasureAttribute measure, string path, double? said, IReadOnlyList<PressEdit> lead)
     {
         double? now = said ?? (_assumed.GetValueOrDefault(path) as AssumedMeasure)?.Si;
-        if (now is not { } value)
-            return;
+        if (now is not { } value || !(value > 0))
+            return;         // nothing that has a size
         foreach (double size in LiftSizes.Of(path, measure.Dimension, value, _units))
         {
             if (LiftSizes.Allows(measure, size))

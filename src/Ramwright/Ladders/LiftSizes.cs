@@ -36,7 +36,7 @@ internal static class LiftSizes
 
     /// <summary>What cannot be chosen: it follows from bought parts, or from what the press is for.</summary>
     public static bool LeftAlone(string path, PressKey key) =>
-        key.Name is "ram-drop" or "arm-reach" or "play" or "gap" or "shear-planes" or "fit"
+        key.Name is "horizontal" or "ram-drop" or "arm-reach" or "play" or "gap" or "shear-planes" or "fit"
         || key.Property.PropertyType == typeof(IReadOnlyList<Opening>)
         || path.EndsWith(".openings", StringComparison.Ordinal);
 
