@@ -43,7 +43,7 @@ internal sealed class SolidCommand(IAnsiConsole screen) : Command<SolidSettings>
                 JsonOut.Write(screen, SolidJson.Text(solid, check.Rig));
             else
                 SolidView.Show(solid, check.Rig, units, settings.Vtu, settings.Keep ? joints : null, screen);
-            return solid.Centred.Weakest is { } weakest && weakest.GivesAt < check.Rig.Wanted ? ExitCode.DoesNotHold : ExitCode.Holds;
+            return solid.Cases.Any(c => c.Weakest is { } weakest && weakest.GivesAt < check.Rig.Wanted) ? ExitCode.DoesNotHold : ExitCode.Holds;
         }
         catch (SolidFaultException fault)
         {

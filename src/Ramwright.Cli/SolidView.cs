@@ -31,8 +31,9 @@ internal static class SolidView
             {
                 screen.Fact("weakest place", weakest.Part,
                     $"{Length(weakest.At.X)} across, {Length(weakest.At.Y)} deep, {Length(weakest.At.Z)} up: {Stress(weakest.Carried * force)} of {Stress(weakest.Yield)}, carried to the surface over half the wall");
+                string grids = answer.CoarseWeakest is { } coarser ? $"{Force.Text(coarser.GivesAt, units)} by the coarser grid" : "";
                 screen.Fact("yields there at", Force.Text(weakest.GivesAt, units),
-                    weakest.IsSharp ? $"a sharp corner: its peak, {Stress(weakest.Peak * force)} here, grows without end as cells shrink" : "");
+                    grids + (weakest.IsSharp ? $"; a sharp corner: its peak, {Stress(weakest.Peak * force)} here, grows without end as cells shrink" : ""));
             }
 
             screen.WriteLine();
@@ -59,7 +60,7 @@ internal static class SolidView
             screen.Bullet("-", HotSpot.Worth);
         foreach (SolidCaseAnswer answer in solid.Cases)
             screen.Bullet("-", $"{Capital(answer.Case.Name)}: {answer.Solution.Convergence.Iterations} turns, error in energy {answer.Solution.Convergence.Error:0.0E+0}; "
-                + $"forces miss balance by {answer.Solution.OutOfBalance:0.0E+0} of themselves, and what nothing holds is pushed with {answer.Solution.Reaction.Length:0.0E+0} of the ram's.");
+                + $"the stress in a level cut between the dies adds up to {answer.Through:0.0000} of the ram's force.");
         if (solid.Cases.Count > 1)
             screen.Bullet("-", "Work off centre presses where it stands as far as there is steel under the die, else on the die's middle with the moment that its offset makes; the daylight is that of the dies' middles, the opening that of the whole sections behind them.");
         if (solid.SpringsMissing is { } missing)

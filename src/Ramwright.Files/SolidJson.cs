@@ -53,7 +53,7 @@ public static class SolidJson
             inner.WriteNumber("iterations", answer.Solution.Convergence.Iterations);
             inner.WriteNumber("energyError", JsonText.Round(answer.Solution.Convergence.Error));
             inner.WriteNumber("outOfBalance", JsonText.Round(answer.Solution.OutOfBalance));
-            inner.WriteNumber("reactionN", JsonText.Round(answer.Solution.Reaction.Length * force));
+            inner.WriteNumber("throughLevelCutShare", JsonText.Round(answer.Through));
         });
         if (answer.Weakest is { } weakest)
             json.Object("weakest", inner =>
@@ -65,6 +65,8 @@ public static class SolidJson
                 inner.WriteBoolean("sharpCorner", weakest.IsSharp);
                 inner.WriteNumber("yieldMPa", Mega(weakest.Yield));
                 inner.WriteNumber("givesAtKN", JsonText.Round(weakest.GivesAt / 1e3));
+                if (answer.CoarseWeakest is { } coarser)
+                    inner.WriteNumber("givesAtByCoarserGridKN", JsonText.Round(coarser.GivesAt / 1e3));
             });
         json.List("hotSpots", answer.HotSpots, (spot, h) =>
         {

@@ -16,10 +16,14 @@ public sealed record GridAnswer(int Unknowns, double Opening, double Turn);
 /// <param name="Fine">By the finer grid.</param>
 /// <param name="Solution">How the finer one moves.</param>
 /// <param name="HotSpots">Stress at the toes of welds.</param>
+/// <param name="Through">What the stress in a level cut between the dies adds up to, N: the ram's newton, but for what the solver left over.</param>
 /// <param name="Weakest">Where a wall is nearest to its yield; null where no part's steel is known.</param>
 public sealed record SolidCaseAnswer(
-    SolidCase Case, GridAnswer? Coarse, GridAnswer Fine, SolidSolution Solution, IReadOnlyList<HotSpot> HotSpots, SolidPlace? Weakest)
+    SolidCase Case, GridAnswer? Coarse, GridAnswer Fine, SolidSolution Solution, IReadOnlyList<HotSpot> HotSpots, double Through, SolidPlace? Weakest)
 {
+    /// <summary>The weakest place by the coarser grid; null where only one was asked for.</summary>
+    public SolidPlace? CoarseWeakest { get; init; }
+
     /// <summary>
     /// Opening that ever finer cells would come to, m/N: sharp inner corners make the error fall about in proportion to the cells' length, so that as much is missing as the halving brought.
     /// </summary>
@@ -76,7 +80,10 @@ public sealed record SolidCheck(PressSolid Solid, IReadOnlyList<SolidCaseAnswer>
         (RigSprings? springs, string? missing) = OfJoints(rig, book ?? new JointBook(), stop);
         solid = solid with { Notes = [.. solid.Notes, .. ShutFace.Notes(solid, solutions[0], rig.Wanted)] };
         return new SolidCheck(solid, [.. solutions.Select((s, i) =>
-            new SolidCaseAnswer(cases[i], rough[i], Answer(solid, s), s, HotSpot.Of(solid, s), SolidPlace.Weakest(s, solid.Yields, solid.Blind)))],
+            new SolidCaseAnswer(cases[i], rough[i], Answer(solid, s), s, HotSpot.Of(solid, s), s.Through((solid.UpperAt.Z + solid.LowerAt.Z) / 2), SolidPlace.Weakest(s, solid.Yields, solid.Blind))
+                {
+                    CoarseWeakest = SolidPlace.Weakest(coarse[i], solid.Yields, solid.Blind),
+                })],
             FrameResponse.Of(FramePlan.Of(rig with { Springs = null })))
         {
             Springs = springs,

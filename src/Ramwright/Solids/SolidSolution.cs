@@ -15,7 +15,7 @@ public sealed class SolidSolution
     /// <summary>What the iteration came to.</summary>
     public required Convergence Convergence { get; init; }
 
-    /// <summary>All that the supports give back, N. Where forces balance by themselves it should be nothing.</summary>
+    /// <summary>All that the supports give back, N; nothing where there are none.</summary>
     public required Vector Reaction { get; init; }
 
     /// <summary>What the forces missed balance by on bodies that nothing holds, as a share of their size; from rounding only.</summary>
@@ -36,6 +36,26 @@ public sealed class SolidSolution
         for (int n = 0; n < 8; n++)
             corners[n] = Displacement(nodes[n]);
         return CellStress.At(Mesh.Kinds[Mesh.CellKind[cell]], corners, x, y, z);
+    }
+
+    /// <summary>Force that passes a level cut upward, N: what the upright stress in the layer of cells there adds up to.</summary>
+    /// <param name="z">Height of the cut, m.</param>
+    public double Through(double z)
+    {
+        IReadOnlyList<double> planes = Mesh.Planes(2);
+        int layer = 0;
+        while (layer < planes.Count - 2 && planes[layer + 1] <= z)
+            layer++;
+        double sum = 0;
+        for (int c = 0; c < Mesh.CellCount; c++)
+        {
+            if (Mesh.CellPlace(c).Z != layer)
+                continue;
+            Cuboid box = Mesh.CellBox(c);
+            sum += Stress(c).ZZ * box.Along(0) * box.Along(1);
+        }
+
+        return sum;
     }
 
     /// <summary>Mean displacement of a face, each node by its share.</summary>

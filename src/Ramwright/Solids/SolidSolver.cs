@@ -91,7 +91,7 @@ public sealed class SolidSolver
     /// <param name="wanted">Error in energy to stop at, as a share.</param>
     /// <param name="progress">Told how far it is.</param>
     /// <param name="stop">Ends it early.</param>
-    /// <exception cref="SolidFaultException">Forces on a body that nothing holds do not balance, or no answer was found.</exception>
+    /// <exception cref="SolidFaultException">Forces on a body that nothing holds do not balance, a body is joined to nothing, or no answer was found.</exception>
     public SolidSolution Solve(IReadOnlyDictionary<int, Vector> forces, double wanted = Wanted, Action<SolidProgress>? progress = null, CancellationToken stop = default)
     {
         ArgumentNullException.ThrowIfNull(forces);
@@ -102,7 +102,9 @@ public sealed class SolidSolver
                     force[4 * node + c] += c switch { 0 => f.X, 1 => f.Y, _ => f.Z };
         (double loose, int body) = _free.Remove(force);
         if (loose > Balanced)
-            throw new SolidFaultException(Loose(body));
+            throw new SolidFaultException(Loose(body, "pressed but held by nothing"));
+        if (_held is null && Mesh.Bodies > 1 && Idle(forces) is >= 0 and var idle)
+            throw new SolidFaultException(Loose(idle, "joined to nothing"));
 
         var movement = new double[force.Length];
         Convergence? convergence = null;
@@ -129,8 +131,17 @@ public sealed class SolidSolver
             + "or give --cell another length";
     }
 
+    // a body that is neither pressed nor held, -1 if there is none
+    private int Idle(IReadOnlyDictionary<int, Vector> forces)
+    {
+        var pressed = new bool[Mesh.Bodies];
+        foreach ((int node, Vector f) in forces)
+            pressed[Mesh.Body[node]] |= f.Length > 0;
+        return Array.IndexOf(pressed, false);
+    }
+
     // which part the body is, or is part of
-    private string Loose(int body)
+    private string Loose(int body, string how)
     {
         var parts = new SortedSet<int>();
         for (int c = 0; c < Mesh.CellCount; c++)
@@ -138,20 +149,20 @@ public sealed class SolidSolver
                 parts.Add(Mesh.PartOf(c));
         string[] all = [.. parts.Select(p => Mesh.Parts[p].Name)];
         string names = all.Length > 1 ? $"{string.Join(", ", all[..^1])} and {all[^1]}" : all[0];
-        return $"{names} {(parts.Count > 1 ? "are" : "is")} pressed but held by nothing: no face of {(parts.Count > 1 ? "theirs" : "its own")} is joined to the rest. "
+        return $"{names} {(parts.Count > 1 ? "are" : "is")} {how}: no face of {(parts.Count > 1 ? "theirs" : "its own")} is joined to the rest. "
             + "Parts that touch along an edge only, or stand apart, are not joined; bring faces together, or weld them.";
     }
 
     // cells' forces add up to nothing over all nodes: what stands at the held ones is minus the sum at the others
     private Vector Reaction(double[] movement, IReadOnlyDictionary<int, Vector> forces)
     {
-        var all = new double[movement.Length];
-        _cells.Apply(movement, all);
         Vector sum = Vector.Zero;
-        for (int i = 0; i < Mesh.NodeCount; i++)
-            sum -= new Vector(all[4 * i], all[4 * i + 1], all[4 * i + 2]);
         if (_held is null)
             return sum;
+        var all = new double[movement.Length];
+        _cells.Apply(movement, all);
+        for (int i = 0; i < Mesh.NodeCount; i++)
+            sum -= new Vector(all[4 * i], all[4 * i + 1], all[4 * i + 2]);
         foreach ((int node, Vector f) in forces)
             sum -= new Vector(_held[3 * node] ? f.X : 0, _held[3 * node + 1] ? f.Y : 0, _held[3 * node + 2] ? f.Z : 0);
         return sum;

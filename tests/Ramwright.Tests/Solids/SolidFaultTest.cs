@@ -52,6 +52,29 @@ public class SolidFaultTest
         Assert.Contains("lug", Loose(mesh).Message);
     }
 
+    /// <summary>A cell length that the machine has no room for is refused before memory is taken.</summary>
+    [Fact]
+    public void CellsThatWouldBeTooMany()
+    {
+        SolidFaultException fault = Assert.Throws<SolidFaultException>(() => SolidMesh.Of([new SolidPart("block", [new Cuboid(0, 2, 0, 2, 0, 2)])], [], new CellSizes(0.001, 0.001)));
+        Assert.Contains("times as long", fault.Message);
+    }
+
+    /// <summary>What is not pressed would stand still by itself and show nothing: it is no part of the frame.</summary>
+    [Fact]
+    public void APartThatIsJoinedToNothingAndNotPressed()
+    {
+        SolidMesh mesh = SolidMesh.Of(
+            [new SolidPart("column", [new Cuboid(0, 0.2, 0, 0.2, 0, 1)]), new SolidPart("lug", [new Cuboid(0.2, 0.4, 0, 0.2, 0, 0.2)])], [], Cells);
+        var forces = new Dictionary<int, Vector>();
+        foreach ((double z, double sign) in ((double, double)[])[(0, -1), (1, 1)])
+            foreach ((int node, double share) in mesh.Face(0, 2, z, Cuboid.Everywhere))
+                forces[node] = sign * share / 0.04 * Vector.Up;
+
+        string said = Assert.Throws<SolidFaultException>(() => new SolidSolver(mesh).Solve(forces)).Message;
+        Assert.StartsWith("lug is joined to nothing", said, StringComparison.Ordinal);
+    }
+
     private static SolidFaultException Loose(SolidMesh mesh)
     {
         var forces = new Dictionary<int, Vector>();
