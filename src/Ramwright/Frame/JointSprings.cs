@@ -14,6 +14,9 @@ internal readonly record struct JointSprings(EndFixity Beam, EndFixity Upright)
     /// <summary>An end this much of the width between a box's webs hands its force to them and spares the face.</summary>
     private const double NearlyAsWide = 0.9;
 
+    /// <summary>Webs that stand so many flange thicknesses beside each other no longer stand on one another.</summary>
+    private const double Beside = 3;
+
     /// <summary>How near the opening of such frames came to solid models.</summary>
     public double Within { get; init; } = 0.05;
 
@@ -90,9 +93,22 @@ internal readonly record struct JointSprings(EndFixity Beam, EndFixity Upright)
         { Within = joint.Gusset is null ? OpenFront : Gusseted };
     }
 
-    // an end that stands on a box's face between its webs bends the face, and a box's webs that hang beside a bar find nothing to stand on: there is no rule for either
+    // an end that stands on a face between its webs, or on a flange beside its web, bends it, and webs that hang beside a bar find nothing to stand on: there is no rule for these
     private static bool BendsFace(Shape end, Shape onto) =>
-        Inside(onto) is { } clear && end.Properties.Width < NearlyAsWide * clear || onto is Flat bar && Inside(end) > bar.T;
+        Inside(onto) is { } clear ? end.Properties.Width < NearlyAsWide * clear
+        : onto is Flat bar ? Inside(end) > bar.T
+        : Walls.Of(onto) is { Flange: > 0 } walls && Math.Abs(WebAt(end) - WebAt(onto)) > Beside * walls.Flange;
+
+    // from the middle of a shape to the middle of its web, or of each of two
+    private static double WebAt(Shape shape) => shape switch
+    {
+        Box b => (b.B - b.Tw) / 2,
+        RectangularHollow r => (r.B - r.T) / 2,
+        Pair { Half: Channel c, ToesTogether: true } p => p.Apart / 2 + c.B - c.Tw / 2,
+        Pair { Half: Channel c } p => (p.Apart + c.Tw) / 2,
+        Pair p => (p.Apart + p.Half.Properties.Width) / 2,
+        _ => 0,
+    };
 
     // between the webs of a box
     private static double? Inside(Shape shape) => shape switch

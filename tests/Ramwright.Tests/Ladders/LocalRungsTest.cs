@@ -110,6 +110,17 @@ public class LocalRungsTest
     }
 
     [Fact]
+    public void NoRuleIsKnownWhereABeamsWebsStandBesideTheUprights()
+    {
+        static double? Within(string crown) =>
+            Check(Closed(crown).Replace("upright: { section: flat 150x40 }", "upright: { section: 2 x UPN 200 }", StringComparison.Ordinal)).Response.Plan.Within;
+
+        Assert.Equal(0.05, Within("2 x UPN 200"));
+        Assert.Equal(0.05, Within("2 x UPN 200, apart: 20 mm"));
+        Assert.Null(Within("2 x UPN 200, apart: 120 mm"));
+    }
+
+    [Fact]
     public void AWiderFootSpreadsTheForce()
     {
         double small = Of(Check(Closed("IPE 240", cylinder: ", foot: { diameter: 60 mm }")), "crown-web")!.SafeTo;
