@@ -1,4 +1,5 @@
 using Ramwright.Frame;
+using Ramwright.Geometry;
 using Ramwright.Presses;
 using Ramwright.Quantities;
 using Ramwright.Stock;
@@ -15,7 +16,11 @@ internal static class FatigueRungs
     {
         var add = new FatigueList(rungs, rig, response);
         foreach (PlanPart part in response.Plan.Parts)
+        {
             Member(add, part);
+            WebAsideOf(add, rig, response, part);
+        }
+
         JointRungs.Repeated(response, (name, joints) =>
         {
             string id = Rung.IdOf(name.EndsWith(" joint", StringComparison.Ordinal) ? name[..^6] : name);
@@ -68,6 +73,30 @@ internal static class FatigueRungs
             SectionProperties rest = net.Strands[0].Shape.Properties;
             add.Stations($"{id}-{suffix}", member.Part, where, RungGroup.Frame, places.CutBy(cut), add.Strength(member.Fy, detail), (_, a, w) => (MemberFatigue.Net(a, full, rest, w), 0));
         }
+    }
+
+    /// <summary>The web of an I under the ram force: work off to its side bends it beside the flange, unless plates stand there.</summary>
+    private static void WebAsideOf(FatigueList add, Rig rig, FrameResponse response, PlanPart part)
+    {
+        (RigMember? upper, RigMember? lower, double between) = rig.Frame switch
+        {
+            RigClosedFrame c => (c.Crown, c.Bed, c.Width),
+            RigTieRodFrame { CrownPlate: null, BedPlate: null } t => (t.Crown, t.Bed, t.RodsAcross),
+            RigOpenFrontFrame o => (o.UpperArm, o.LowerArm, o.ArmReach),
+            _ => ((RigMember?)null, (RigMember?)null, 0.0),
+        };
+        if (part.Member is not { Stiffened: null, Shape: ISection shape } member || member.Part != upper?.Part && member.Part != lower?.Part)
+            return;
+        int node = member.Part == upper?.Part ? response.Plan.Upper : response.Plan.Lower;
+        PlanStation[] there = [part.Stations[0] with { Where = "" }];
+        add.Stations(Rung.IdOf(member.Part) + "-web-aside", member.Part, "in its web beside the flange", RungGroup.Frame, add.At(there), add.Strength(member.Fy, DetailCategory.Rolled),
+            (solution, station, _, w) =>
+            {
+                Vector along = response.Axes(station.Beam).X;
+                double T = solution.Case.OnNodes.Where(l => l.Node == node).Sum(l => l.Moment.Dot(along));
+                w?.Note("Plates welded beside the web under the force (stiffened) take this bending off it.");
+                return (WebAside.Stress(shape, between, T, w), 0);
+            });
     }
 
     private static void Weld(FatigueList add, PlanJoint[] joints, string id, string name, RigWeld weld)
