@@ -103,7 +103,7 @@ internal static class AntiTwistParts
             }
 
             guide = (GuideWide, deep, span);
-            guideRule = $"the stroke and 50 mm at either end; at least {Readout.Text(needs, Dimension.Length, draft.Units)} deep where the roller pushes it in the middle; common practice";
+            guideRule = $"the stroke and {Readout.Text(Ends, Dimension.Length, draft.Units)} at either end; at least {Readout.Text(needs, Dimension.Length, draft.Units)} deep where the roller pushes it in the middle; common practice";
             from = PartOrigin.Proposed;
         }
 
@@ -117,7 +117,7 @@ internal static class AntiTwistParts
             Section = new Flat(wide, d) { Name = $"flat {Mm(wide)}x{Mm(d)}", Source = SectionText.AsGiven },
             Length = free + 2 * Ends,
             Origin = from,
-            Rule = guideRule + "; 50 mm at either end to fix it by",
+            Rule = $"{guideRule}; {Readout.Text(Ends, Dimension.Length, draft.Units)} at either end to fix it by",
             Work = w => GuideDepth(rig, PlateSize.Push(rig.Wanted, twist, length, w), free, wide, steel, w),
         });
     }

@@ -29,7 +29,7 @@ internal sealed class PartDraft(Rig rig, UnitSystem units)
     /// <summary>Adds a part; holes that do not fit on a plate are left off it, and said.</summary>
     public void Add(Part part)
     {
-        if (part is PlatePart { Holes.Count: > 0 } plate && PlateFit.Misfit(plate) is { } misfit)
+        if (part is PlatePart { Holes.Count: > 0 } plate && PlateFit.Misfit(plate, Units) is { } misfit)
         {
             Misfit(misfit);
             part = plate with { Holes = [] };

@@ -23,8 +23,16 @@ public sealed record BarPlan(IReadOnlyList<BarGroup> Groups)
         ArgumentNullException.ThrowIfNull(parts);
         ArgumentNullException.ThrowIfNull(rig);
         var left = rig.Bars.Select(b => b.Count).ToArray();
-        return new BarPlan([.. parts.Lengths.GroupBy(l => (Name: l.Section.Name.ToUpperInvariant(), Steel: l.Steel?.Name ?? "")).Select(g => Group([.. g], rig, left))]);
+        return new BarPlan([.. parts.Lengths.GroupBy(l => (Name: SoldAs(l.Section), Steel: l.Steel?.Name ?? "")).Select(g => Group([.. g], rig, left))]);
     }
+
+    // flat and round bar by its sizes, whichever tape named them
+    private static string SoldAs(Shape section) => section switch
+    {
+        Flat f => $"FLAT {SectionSizes.Named([f.H, f.T], inches: false)}",
+        Round r => $"ROUND {SectionSizes.Named([r.D], inches: false)}",
+        _ => section.Name.ToUpperInvariant(),
+    };
 
     /// <summary>A bar's steel will do for a part: the same, or the part's is not known.</summary>
     internal static bool Suits(Steel? part, Steel stock) => part is null || part.Name == "unknown" || part.Name == stock.Name;
@@ -37,7 +45,7 @@ public sealed record BarPlan(IReadOnlyList<BarGroup> Groups)
         for (int i = 0; i < rig.Bars.Count; i++)
         {
             RigBarInStock bar = rig.Bars[i];
-            if (string.Equals(bar.Section.Name, wanted[0].Section.Name, StringComparison.OrdinalIgnoreCase) && Suits(wanted[0].Steel, bar.Steel) && (bar.Count == 0 || left[i] > 0))
+            if (SoldAs(bar.Section) == SoldAs(wanted[0].Section) && Suits(wanted[0].Steel, bar.Steel) && (bar.Count == 0 || left[i] > 0))
                 stock.Add((bar, i));
         }
 
