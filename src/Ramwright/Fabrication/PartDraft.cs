@@ -18,6 +18,9 @@ internal sealed class PartDraft(Rig rig, UnitSystem units)
     /// <summary>Units of what is said in words.</summary>
     public UnitSystem Units { get; } = units;
 
+    /// <summary>What proposed parts are made of.</summary>
+    public TradeSizes Sold { get; } = TradeSizes.Of(units);
+
     /// <summary>The steel where it stands.</summary>
     public FrameBody Body { get; } = FrameBody.Of(rig);
 

@@ -27,11 +27,7 @@ public static class ExampleSize
     // sixteenths of small things, eighths of middling ones, whole inches of an opening
     private static string Fraction(double inches)
     {
-        int parts = inches < 1 ? 16 : inches < 4 ? 8 : inches < 12 ? 2 : 1, all = (int)Math.Round(inches * parts);
-        (int whole, int over) = (all / parts, all % parts);
-        while (over > 0 && over % 2 == 0)
-            (over, parts) = (over / 2, parts / 2);
-        string rest = over == 0 ? "" : FormattableString.Invariant($"{over}/{parts}");
-        return whole == 0 ? rest : rest.Length == 0 ? Readout.Number(whole, 6) : FormattableString.Invariant($"{whole}-{rest}");
+        int parts = inches < 1 ? 16 : inches < 4 ? 8 : inches < 12 ? 2 : 1;
+        return Readout.Fraction((int)Math.Round(inches * parts), parts);
     }
 }

@@ -98,15 +98,10 @@ internal static partial class SectionSizes
     // a fraction down to a sixty-fourth, else decimals
     private static string Inches(double m)
     {
+        const int parts = 64;
         double inches = m / Inch;
-        int parts = 64, all = (int)Math.Round(inches * parts);
-        if (Math.Abs(inches * parts - all) > 1e-4)
-            return inches.ToString("0.####", CultureInfo.InvariantCulture);
-        (int whole, int over) = (all / parts, all % parts);
-        if (over == 0)
-            return whole.ToString(CultureInfo.InvariantCulture);
-        int shared = 1 << System.Numerics.BitOperations.TrailingZeroCount(over);
-        return string.Create(CultureInfo.InvariantCulture, $"{(whole > 0 ? $"{whole}-" : "")}{over / shared}/{parts / shared}");
+        int all = (int)Math.Round(inches * parts);
+        return Math.Abs(inches * parts - all) <= 1e-4 ? Readout.Fraction(all, parts) : inches.ToString("0.####", CultureInfo.InvariantCulture);
     }
 
     [GeneratedRegex(@"^(?<number>[0-9][0-9.,/\s-]*?)\s*(?<unit>[a-z]+|['""″′”]+)?$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
