@@ -1,6 +1,8 @@
 using Ramwright.Files;
 using Ramwright.Ladders;
 using Ramwright.Quantities;
+using Ramwright.Solids;
+using Ramwright.Workings;
 
 namespace Ramwright.Tests.Cli;
 
@@ -59,6 +61,21 @@ public sealed class InchExamplesTest : IDisposable
             (int code, string text) = Run.Command("job", file, job);
             Assert.True(code is 0 or 1, text);
             None(text, job);
+        }
+    }
+
+    [Theory, MemberData(nameof(Presses))]
+    public void WhatIsSimplifiedInTheSolidIsNotMetric(string press)
+    {
+        string file = Write(press);
+        try
+        {
+            foreach (Remark note in PressSolid.Of(PressOnDisk.Read(File.ReadAllText(file), file, "inch").Rig!).Notes)
+                None(note.Text(UnitSystem.Imperial), "solid");
+        }
+        catch (SolidFaultException cannot)
+        {
+            None(cannot.Says.Text(UnitSystem.Imperial), "solid");
         }
     }
 

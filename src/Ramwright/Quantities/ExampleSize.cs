@@ -3,7 +3,7 @@ namespace Ramwright.Quantities;
 /// <summary>A size that only shows how one is written, or follows a rule of thumb, as the reader's own tape would show it: rounded to what is bought.</summary>
 public static class ExampleSize
 {
-    private const double Inch = 0.0254;
+    private const double Inch = 0.0254, Near = 0.02;
 
     /// <summary>A size in the reader's units; as it stands where it is none, or is in them already.</summary>
     /// <param name="text">As written.</param>
@@ -24,10 +24,12 @@ public static class ExampleSize
         : dimension == Dimension.Length && si / Inch >= 1.0 / 16 ? Fraction(si / Inch) + " in"
         : Readout.Text(si, dimension, units, 2);
 
-    // sixteenths of small things, eighths of middling ones, whole inches of an opening
+    // sixteenths of small things, eighths of middling ones, whole inches of an opening; the coarsest that is near enough
     private static string Fraction(double inches)
     {
-        int parts = inches < 1 ? 16 : inches < 4 ? 8 : inches < 12 ? 2 : 1;
+        int finest = inches < 1 ? 16 : inches < 4 ? 8 : inches < 12 ? 2 : 1, parts = 1;
+        while (parts < finest && Math.Abs(Math.Round(inches * parts) - inches * parts) > Near * inches * parts)
+            parts *= 2;
         return Readout.Fraction((int)Math.Round(inches * parts), parts);
     }
 }
