@@ -17,8 +17,8 @@ internal static class ExplainView
         screen.Paragraph($"The limit: {rung.Source}.");
         screen.WriteLine();
         WorkingView.Steps(working, check.Rig.Wanted, units, screen);
-        foreach (string note in working.Notes)
-            screen.Bullet("*", note);
+        foreach (Remark note in working.Notes)
+            screen.Bullet("*", note.Text(units));
         foreach (Remark note in check.Response.Plan.Notes)
         {
             if (rung.Group is RungGroup.Frame or RungGroup.Joints or RungGroup.Stiffness)

@@ -144,8 +144,8 @@ internal static class JobView
             Indented(step.Source.ToString());
         }
 
-        foreach (string note in working.Notes)
-            screen.Bullet("*", note);
+        foreach (Remark note in working.Notes)
+            screen.Bullet("*", note.Text(units));
         if (time is not null)
         {
             screen.WriteLine();

@@ -17,9 +17,9 @@ internal sealed class ProveCommand(IAnsiConsole screen) : Command<ProveSettings>
             return ExitCode.WrongInput;
         string path = ReadingLog.PathFor(settings.File);
         DateTime now = settings.Now;
-        if (!ReadingsAdd.All(settings, path, now, screen))
+        if (!ReadingsAdd.All(settings, path, now, units, screen))
             return ExitCode.WrongInput;
-        var proof = new Proof(check, ReadingLog.Load(path), units, DateOnly.FromDateTime(now));
+        var proof = new Proof(check, ReadingLog.Load(path, units), units, DateOnly.FromDateTime(now));
         if (settings.Fault is { } signs)
             return Faults(proof, signs, settings);
         if (!Written(settings, proof, out bool wrote))

@@ -14,7 +14,7 @@ internal static class ProveStiffnessView
         screen.Heading("Stiffness", " " + proof.Check.Rig.Name);
         screen.WriteLine();
         if (proof.Stiffness.Count == 0)
-            screen.Paragraph("No dial was read yet: dial 0.62 mm at=opening pressure=105 bar way=up. Places: " + string.Join(", ", proof.Plan.Points.Select(p => p.Name)) + ".");
+            screen.Paragraph($"No dial was read yet: dial {(proof.Units == UnitSystem.Imperial ? "0.024 in at=opening pressure=1,500 psi" : "0.62 mm at=opening pressure=105 bar")} way=up. Places: " + string.Join(", ", proof.Plan.Points.Select(p => p.Name)) + ".");
         foreach (Stiffness s in proof.Stiffness)
             One(s, proof.Units, screen);
         foreach (Reading stray in proof.Unplaced)
@@ -32,7 +32,11 @@ internal static class ProveStiffnessView
         }
     }
 
-    private static string Per(double perNewton, UnitSystem units) => Readout.Text(perNewton * 1e5, Dimension.Length, units, 3) + " at 100 kN";
+    private static string Per(double perNewton, UnitSystem units)
+    {
+        double force = units == UnitSystem.Imperial ? 10 * 8896.443 : 1e5;
+        return $"{Readout.Text(perNewton * force, Dimension.Length, units, 3)} at {Readout.Text(force, Dimension.Force, units)}";
+    }
 
     private static void One(Stiffness s, UnitSystem units, IAnsiConsole screen)
     {

@@ -11,7 +11,7 @@ namespace Ramwright.Cli;
 internal static class ReadingsAdd
 {
     /// <summary>Adds all that is asked for; says why and stops at the first that cannot be read.</summary>
-    public static bool All(ProveSettings settings, string path, DateTime now, IAnsiConsole screen)
+    public static bool All(ProveSettings settings, string path, DateTime now, UnitSystem units, IAnsiConsole screen)
     {
         string who = settings.Who ?? Environment.UserName;
         var lines = new List<string>();
@@ -20,7 +20,7 @@ internal static class ReadingsAdd
             // a whole line, day and name included, stands as it is
             string line = words.Length > 10 && DateOnly.TryParseExact(words[..10], "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out _)
                 ? words : ReadingLine.Text(now, who, words);
-            if (ReadingLine.Read(line, 1, "--add", out PlacedFault? fault) is null)
+            if (ReadingLine.Read(line, 1, "--add", out PlacedFault? fault, units) is null)
             {
                 FaultView.Show([fault!], settings.Json, screen);
                 return false;
@@ -39,8 +39,8 @@ internal static class ReadingsAdd
 
             foreach (SqueezeBlock block in SqueezeLog.Count(course, DateOnly.FromDateTime(now), 0.05 * course.DefaultIfEmpty(0).Max()))
             {
-                string low = block.Low > 0 ? $" low={Readout.Text(block.Low, Dimension.Pressure)}" : "";
-                lines.Add(ReadingLine.Text(now, who, $"squeezes {Readout.Number(block.Count, 9)} pressure={Readout.Text(block.Peak, Dimension.Pressure, digits: 4)}{low} note={ReadingLine.Quoted("counted from " + Path.GetFileName(csv))}"));
+                string low = block.Low > 0 ? $" low={Readout.Text(block.Low, Dimension.Pressure, units)}" : "";
+                lines.Add(ReadingLine.Text(now, who, $"squeezes {Readout.Number(block.Count, 9)} pressure={Readout.Text(block.Peak, Dimension.Pressure, units, 4)}{low} note={ReadingLine.Quoted("counted from " + Path.GetFileName(csv))}"));
             }
         }
 

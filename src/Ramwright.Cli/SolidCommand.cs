@@ -47,7 +47,7 @@ internal sealed class SolidCommand(IAnsiConsole screen) : Command<SolidSettings>
         }
         catch (SolidFaultException fault)
         {
-            return Wrong($"{settings.File}: {fault.Message}");
+            return Wrong($"{settings.File}: {fault.Says.Text(units)}");
         }
         catch (OperationCanceledException)
         {

@@ -2,6 +2,7 @@ using Ramwright.Presses;
 using Ramwright.Quantities;
 using Ramwright.Solids;
 using Ramwright.Strength;
+using Ramwright.Workings;
 using Spectre.Console;
 
 namespace Ramwright.Cli;
@@ -64,9 +65,9 @@ internal static class SolidView
         if (solid.Cases.Count > 1)
             screen.Bullet("-", "Work off centre presses where it stands as far as there is steel under the die, else on the die's middle with the moment that its offset makes; the daylight is that of the dies' middles, the opening that of the whole sections behind them.");
         if (solid.SpringsMissing is { } missing)
-            screen.Bullet("-", $"The joints' springs could not be found from solids of the joints by themselves: {missing}.");
-        foreach (string note in solid.Solid.Notes)
-            screen.Bullet("-", note);
+            screen.Bullet("-", $"The joints' springs could not be found from solids of the joints by themselves: {missing.Text(units)}.");
+        foreach (Remark note in solid.Solid.Notes)
+            screen.Bullet("-", note.Text(units));
         screen.Bullet("-", "Elastic, small movements, sound welds, no residual stress, no play, own weight left out.");
         screen.Bullet("!", "A picture of forces, not a certificate. Prove the press before you stand beside it; where people could be hurt, have a licensed engineer look.");
         if (joints is not null && solid.Springs is { } kept)

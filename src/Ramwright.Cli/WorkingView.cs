@@ -15,8 +15,8 @@ internal static class WorkingView
         screen.WriteLine();
         screen.Heading("Working", " " + title);
         Steps(working, wanted, units, screen);
-        foreach (string note in working.Notes)
-            screen.Bullet("*", note);
+        foreach (Remark note in working.Notes)
+            screen.Bullet("*", note.Text(units));
     }
 
     public static void Steps(Working working, double wanted, UnitSystem units, IAnsiConsole screen)

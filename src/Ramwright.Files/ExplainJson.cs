@@ -17,7 +17,7 @@ public static class ExplainJson
         {
             json.Object("rung", inner => CheckJson.Write(inner, rung));
             json.List("steps", working.Steps, Write);
-            json.List("notes", working.Notes);
+            json.List("notes", working.Notes.Select(n => n.Text()));
         });
     }
 

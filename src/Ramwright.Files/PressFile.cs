@@ -4,6 +4,7 @@ using System.Text.Unicode;
 using Ramwright.Files.Binding;
 using Ramwright.Files.Yaml;
 using Ramwright.Presses;
+using Ramwright.Quantities;
 using Ramwright.Stock;
 
 namespace Ramwright.Files;
@@ -54,7 +55,8 @@ public static class PressFile
 
         var bound = new FaultList(fileName, source);
         Shelf? shelf = shelfWith(StockNamed(top));
-        var binder = new Binder(bound, map, shelf, whole);
+        UnitSystem tape = Tape.Of(top);
+        var binder = new Binder(bound, map, shelf, whole, tape);
         Press? press = binder.Bind(top);
         if (!whole)
             bound.DropFrom(brokenLine);         // may be echoes of what broke there
@@ -65,11 +67,11 @@ public static class PressFile
             foreach (Fault fault in PressRules.Of(press, shelf))
             {
                 if (!faults.Touches(fault.Path, read) && !(fault.Against is { } other && faults.Touches(other, read)))
-                    faults.Add(fault, map, binder.Units);
+                    faults.Add(fault, map, tape);
             }
         }
 
-        return new PressReading(fileName, source, faults.Count == 0 ? press : null, faults.InOrder(), map) { Units = binder.Units };
+        return new PressReading(fileName, source, faults.Count == 0 ? press : null, faults.InOrder(), map) { Units = tape };
     }
 
     /// <summary>Reads the bytes of a file, which must be UTF-8.</summary>

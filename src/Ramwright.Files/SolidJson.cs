@@ -22,7 +22,7 @@ public static class SolidJson
             if (HotSpotFatigue.Least(solid, force, new FatigueFactors(rig.Factors.Fatigue, rig.Factors.FatigueLoad)) is var (_, squeezes))
                 json.WriteNumber("squeezesAtHotSpot", JsonText.Round(squeezes));
             json.List("cases", solid.Cases, (inner, answer) => Case(inner, solid, answer, force));
-            json.List("notes", solid.Solid.Notes);
+            json.List("notes", solid.Solid.Notes.Select(n => n.Text()));
         });
     }
 

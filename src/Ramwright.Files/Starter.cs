@@ -41,11 +41,6 @@ public static class Starter
         ["2.5 mL"] = "0.15 in3",
         ["100 L"] = "26 US gal",
         ["250 L/min"] = "9 cfm",
-        ["2 x UPN 200"] = "2 x C8x13.75",
-        ["HEB 160"] = "W6x25",
-        ["HEB 200"] = "W8x31",
-        ["M36"] = "1-1/2-6 UNC",
-        ["8.8"] = "SAE 5",
     };
 
     /// <summary>The kinds there is a starter for, as <c>frame: kind</c> names them.</summary>
@@ -94,7 +89,8 @@ public static class Starter
     private static string Inched(string line)
     {
         int from = line.IndexOf(": ", StringComparison.Ordinal) + 2, comment = line.IndexOf('#', StringComparison.Ordinal);
-        return InInches.TryGetValue(Said(line), out string? inches) ? (line[..from] + inches).PadRight(comment) + line[comment..] : line;
+        string said = Said(line), inches = InInches.GetValueOrDefault(said, InchStock.Of(said));
+        return inches == said ? line : (line[..from] + inches).PadRight(comment) + line[comment..];
     }
 
     /// <summary>The value on a line of a starter; empty where keys of its own stand below.</summary>

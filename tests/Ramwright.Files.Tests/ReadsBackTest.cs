@@ -26,7 +26,7 @@ public sealed class ReadsBackTest
             // The binder alone: random values rarely fit together.
             var faults = new FaultList("random", new SourceText(text));
             Node top = YamlTree.Read(faults, out int broken)!;
-            Press? read = new Binding.Binder(faults, new SourceMap(), TestShelf.Shelf, broken == 0).Bind(top);
+            Press? read = new Binding.Binder(faults, new SourceMap(), TestShelf.Shelf, broken == 0, Quantities.UnitSystem.Metric).Bind(top);
 
             Assert.True(faults.Count == 0, FaultText.All(faults.InOrder()) + text);
             Assert.Null(Difference(written, read, ""));

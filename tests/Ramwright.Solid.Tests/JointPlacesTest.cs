@@ -105,7 +105,7 @@ public class JointPlacesTest
         RigClosedFrame frame = (RigClosedFrame)JointTable.Named("bolted pairs 2");
         RigBoltedJoint wide = (RigBoltedJoint)frame.CrownJoint with { Pitch = 0.13 };
 
-        Assert.DoesNotContain(PressSolid.Of(Rigs.With(frame)).Notes, n => n.Contains("bolts stand beside", StringComparison.Ordinal));
-        Assert.Contains(PressSolid.Of(Rigs.With(frame with { CrownJoint = wide })).Notes, n => n.StartsWith("4 of 4 bolts stand beside the face where crown and upright touch", StringComparison.Ordinal));
+        Assert.DoesNotContain(PressSolid.Of(Rigs.With(frame)).Notes, n => n.Words.Contains("bolts stand beside", StringComparison.Ordinal));
+        Assert.Contains(PressSolid.Of(Rigs.With(frame with { CrownJoint = wide })).Notes, n => n.Words.StartsWith("4 of 4 bolts stand beside the face where crown and upright touch", StringComparison.Ordinal));
     }
 }

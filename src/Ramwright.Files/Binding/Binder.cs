@@ -14,16 +14,14 @@ namespace Ramwright.Files.Binding;
 /// <param name="map">Takes where each value stands.</param>
 /// <param name="shelf">Where stock names are looked up; null leaves them unchecked.</param>
 /// <param name="isWhole">Whether the whole file was read; if not, nothing is called missing.</param>
-internal sealed class Binder(FaultList faults, SourceMap map, Shelf? shelf, bool isWhole)
+/// <param name="tape">What the person measures in: examples are given in it.</param>
+internal sealed class Binder(FaultList faults, SourceMap map, Shelf? shelf, bool isWhole, UnitSystem tape)
 {
     private (KeysNode? Of, HashSet<string> Keys) _written = (null, []);
 
     private const string KindKey = "kind";
 
-    private readonly ValueReader _values = new(faults, shelf);
-
-    /// <summary>The units in which most lengths of the file are written.</summary>
-    public UnitSystem Units => _values.Inches > 0 ? UnitSystem.Imperial : UnitSystem.Metric;
+    private readonly ValueReader _values = new(faults, shelf, tape);
 
     /// <summary>Binds the top of a file.</summary>
     public Press? Bind(Node top)
@@ -34,7 +32,7 @@ internal sealed class Binder(FaultList faults, SourceMap map, Shelf? shelf, bool
         if (top is TextNode { IsVoid: false } or ListNode)
         {
             faults.Add(top.Place, "", top is ListNode ? "the file is a list" : "the file is one text without keys",
-                "keys with values, one in a line, such as wanted: 25 t");
+                $"keys with values, one in a line, such as {RecordShape.Of(typeof(Press)).Find("wanted")!.ExampleLine(tape)}");
         }
 
         return null;
@@ -139,7 +137,7 @@ internal sealed class Binder(FaultList faults, SourceMap map, Shelf? shelf, bool
                 if (isVoid)
                 {
                     faults.Add(owner, path, $"{key.Key} has no value",
-                        $"{key.ExampleLine} ({key.Says}){(key.IsNeeded ? "" : ", or no such line")}");
+                        $"{key.ExampleLine(tape)} ({key.Says}){(key.IsNeeded ? "" : ", or no such line")}");
                 }
                 else
                     WrongForm(value, key, path, "one value");
@@ -162,7 +160,7 @@ internal sealed class Binder(FaultList faults, SourceMap map, Shelf? shelf, bool
                 read = _values.Read(text, key, at);
             else if (item is not RefusedNode)
             {
-                string example = key.Form == KeyForm.Texts ? "my-stock.csv" : RecordShape.Of(key.Element).Example;
+                string example = key.Form == KeyForm.Texts ? "my-stock.csv" : RecordShape.Of(key.Element).ExampleIn(tape);
                 faults.Add(item.Place, at,
                     $"item {i + 1} of {path} wants {(key.Form == KeyForm.Texts ? "one text" : "keys under it")}, not {FormOf(item)}", "- " + example);
             }
@@ -191,7 +189,7 @@ internal sealed class Binder(FaultList faults, SourceMap map, Shelf? shelf, bool
             string kinds = key.Form == KeyForm.Record && RecordShape.Of(key.Element).Kinds.Count > 0
                 ? "; kinds: " + KindWords(RecordShape.Of(key.Element))
                 : "";
-            faults.Add(place, at, found, $"a line such as {key.ExampleLine}{kinds}");
+            faults.Add(place, at, found, $"a line such as {key.ExampleLine(tape)}{kinds}");
         }
     }
 
@@ -244,13 +242,13 @@ internal sealed class Binder(FaultList faults, SourceMap map, Shelf? shelf, bool
 
     private void WrongForm(Node value, KeyShape key, string path, string wants)
     {
-        string example = key.ExampleLine;
+        string example = key.ExampleLine(tape);
         if (value is TextNode text && key.Form == KeyForm.Record)
         {
             foreach (RecordShape kind in RecordShape.Of(key.Element).Kinds)
             {
                 if (kind.Kind == text.Text)
-                    example = $"{key.Key}: {kind.Example}";
+                    example = $"{key.Key}: {kind.ExampleIn(tape)}";
             }
 
             if (text is { IsPlain: true, Text.Length: < 30 } && RecordShape.Of(key.Element).ExampleWith(text.Text) is { } own)
@@ -258,7 +256,7 @@ internal sealed class Binder(FaultList faults, SourceMap map, Shelf? shelf, bool
         }
         else if (key.Form is KeyForm.Records or KeyForm.Texts)
         {
-            string item = key.Form == KeyForm.Records ? RecordShape.Of(key.Element).Example
+            string item = key.Form == KeyForm.Records ? RecordShape.Of(key.Element).ExampleIn(tape)
                 : value is TextNode { Text.Length: < 30 } one ? one.Text
                 : "my-stock.csv";
             example = $"below {key.Key}: a line for each, - {item}";

@@ -1,5 +1,6 @@
 using System.Reflection;
 using Ramwright.Presses;
+using Ramwright.Quantities;
 
 namespace Ramwright.Files.Binding;
 
@@ -70,21 +71,26 @@ internal sealed class KeyShape
     /// <summary>The words of an enum key.</summary>
     public IReadOnlyList<WordShape> Words => _words ??= WordShape.Of(Element);
 
+    /// <summary>How a person would write the value, without the key, whose tape is metric.</summary>
+    public string Example => ExampleIn(UnitSystem.Metric);
+
     /// <summary>How a person would write the value, without the key.</summary>
-    public string Example => Form switch
+    /// <param name="tape">What they measure in.</param>
+    public string ExampleIn(UnitSystem tape) => Form switch
     {
-        KeyForm.Measure => Measure!.Example,
-        KeyForm.StockName => Stock!.Example,
+        KeyForm.Measure => ExampleSize.In(Measure!.Example, Measure.Dimension, tape),
+        KeyForm.StockName => tape == UnitSystem.Imperial ? InchStock.Of(Stock!.Example) : Stock!.Example,
         KeyForm.Flag => "yes",
         KeyForm.Word => Words[0].Word,
-        KeyForm.Record => RecordShape.Of(Element).Example,
-        KeyForm.Records => $"[{RecordShape.Of(Element).Example}]",
+        KeyForm.Record => RecordShape.Of(Element).ExampleIn(tape),
+        KeyForm.Records => $"[{RecordShape.Of(Element).ExampleIn(tape)}]",
         KeyForm.Texts => "[my-stock.csv]",
         _ => "a text",
     };
 
     /// <summary>How a person would write key and value.</summary>
-    public string ExampleLine => $"{Key}: {Example}";
+    /// <param name="tape">What they measure in.</param>
+    public string ExampleLine(UnitSystem tape) => $"{Key}: {ExampleIn(tape)}";
 
     private (KeyForm Form, Type Element) FormOf(PropertyInfo property)
     {

@@ -1,6 +1,7 @@
 using System.Collections.Concurrent;
 using System.Reflection;
 using Ramwright.Presses;
+using Ramwright.Quantities;
 
 namespace Ramwright.Files.Binding;
 
@@ -42,24 +43,22 @@ internal sealed class RecordShape
     public IReadOnlyList<KeyShape> Keys { get; } = [];
 
     /// <summary>How a person would write it on one line, with what is needed only.</summary>
-    public string Example
+    /// <param name="tape">What they measure in.</param>
+    public string ExampleIn(UnitSystem tape)
     {
-        get
+        RecordShape shape = Kinds.Count > 0 ? Kinds[0] : this;
+        var parts = new List<string>();
+        if (shape.Kind is not null)
+            parts.Add($"kind: {shape.Kind}");
+        foreach (KeyShape key in shape.Keys)
         {
-            RecordShape shape = Kinds.Count > 0 ? Kinds[0] : this;
-            var parts = new List<string>();
-            if (shape.Kind is not null)
-                parts.Add($"kind: {shape.Kind}");
-            foreach (KeyShape key in shape.Keys)
-            {
-                if (key.IsNeeded)
-                    parts.Add(key.ExampleLine);
-            }
-
-            if (parts.Count == 0 || (parts.Count == 1 && shape.Kind is not null && shape.Keys.Count > 1))
-                parts.Add((shape.Chief ?? shape.Keys[0]).ExampleLine);
-            return $"{{ {string.Join(", ", parts)} }}";
+            if (key.IsNeeded)
+                parts.Add(key.ExampleLine(tape));
         }
+
+        if (parts.Count == 0 || (parts.Count == 1 && shape.Kind is not null && shape.Keys.Count > 1))
+            parts.Add((shape.Chief ?? shape.Keys[0]).ExampleLine(tape));
+        return $"{{ {string.Join(", ", parts)} }}";
     }
 
     /// <summary>The first key that holds a name from stock or a measure: what a person means who writes only one value.</summary>

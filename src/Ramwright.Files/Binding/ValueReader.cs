@@ -7,19 +7,18 @@ using Ramwright.Stock;
 namespace Ramwright.Files.Binding;
 
 /// <summary>Reads the one-line values of a press file: quantities, names from stock, words, yes or no.</summary>
-internal sealed class ValueReader(FaultList faults, Shelf? shelf)
+internal sealed class ValueReader(FaultList faults, Shelf? shelf, UnitSystem tape)
 {
     private const int LongestValue = 200;
 
-    /// <summary>Lengths read in the units of an inch tape, less those of a metric one: which tape this person holds.</summary>
-    public int Inches { get; private set; }
+    private const string Bar = "flat 200x40";
 
     /// <summary>Reads a value; null, and a fault, when it cannot be.</summary>
     public object? Read(TextNode text, KeyShape key, string path)
     {
         if (text.Text.Trim().Length == 0)
         {
-            faults.Add(text.Place, path, $"{key.Key} is empty", key.ExampleLine);
+            faults.Add(text.Place, path, $"{key.Key} is empty", key.ExampleLine(tape));
             return null;
         }
 
@@ -34,7 +33,7 @@ internal sealed class ValueReader(FaultList faults, Shelf? shelf)
         return key.Form switch
         {
             KeyForm.Measure => Measure(text, key, path),
-            KeyForm.StockName => StockName(text, key.Stock!, path) ? text.Text.Trim() : null,
+            KeyForm.StockName => StockName(text, key, path) ? text.Text.Trim() : null,
             KeyForm.Word => Word(text, key, path),
             KeyForm.Flag => Flag(text, key, path),
             _ => Plain(text, path),
@@ -57,7 +56,7 @@ internal sealed class ValueReader(FaultList faults, Shelf? shelf)
     private object? Measure(TextNode text, KeyShape key, string path)
     {
         MeasureAttribute measure = key.Measure!;
-        if (!QuantityText.TryRead(text.Text, measure.Dimension, out Quantity quantity, out ReadingFault? fault))
+        if (!QuantityText.TryRead(text.Text, measure.Dimension, out Quantity quantity, out ReadingFault? fault, tape))
         {
             Add(text, path, fault);
             return null;
@@ -66,11 +65,11 @@ internal sealed class ValueReader(FaultList faults, Shelf? shelf)
         string shown = FaultWords.Clip(text.Text.Trim(), 40);
         if (!double.IsFinite(quantity.Si))
         {
-            faults.Add(text.Place, path, $"{shown} is not a number", key.ExampleLine);
+            faults.Add(text.Place, path, $"{shown} is not a number", key.ExampleLine(tape));
             return null;
         }
 
-        string about = $"{key.Says}, such as {measure.Example}";
+        string about = $"{key.Says}, such as {key.ExampleIn(tape)}";
         bool tooSmall = double.IsNaN(measure.From) ? !(quantity.Si > measure.Above) : quantity.Si < measure.From;
         if (tooSmall)
         {
@@ -87,8 +86,6 @@ internal sealed class ValueReader(FaultList faults, Shelf? shelf)
             return null;
         }
 
-        if (measure.Dimension == Dimension.Length)
-            Inches += quantity.Unit.Symbol is "in" or "ft" or "yd" or "thou" ? 1 : -1;
         if (measure.Dimension == Dimension.Count && quantity.Si != Math.Floor(quantity.Si))
         {
             faults.Add(text.Place, path, $"{shown}: {key.Key} must be a whole number", about);
@@ -98,12 +95,14 @@ internal sealed class ValueReader(FaultList faults, Shelf? shelf)
         return quantity.Si;
     }
 
-    private bool StockName(TextNode text, StockNameAttribute stock, string path)
+    private bool StockName(TextNode text, KeyShape key, string path)
     {
+        StockKind shelved = key.Stock!.What;
+        string example = key.ExampleIn(tape);
         if (shelf is null)
             return true;
         string name = text.Text.Trim();
-        (bool known, string what, IEnumerable<string> names) = stock.What switch
+        (bool known, string what, IEnumerable<string> names) = shelved switch
         {
             StockKind.Steel => (shelf.TrySteel(name, out _), "steel", shelf.Steels.Select(s => s.Name)),
             StockKind.PropertyClass => (HasClass(name, shelf), "strength class", shelf.Classes.Select(c => c.Name)),
@@ -113,19 +112,19 @@ internal sealed class ValueReader(FaultList faults, Shelf? shelf)
             StockKind.Port => (shelf.TryPort(name, out _), "port thread", shelf.Ports.Select(p => p.Name)),
             _ => (true, "section", (IEnumerable<string>)[]),
         };
-        if (stock.What == StockKind.Section)
+        if (shelved == StockKind.Section)
         {
             if (SectionText.TryRead(text.Text, shelf, out _, out ReadingFault? fault))
                 return true;
             const string near = "nearest: ";
             if (fault.Wanted.StartsWith(near, StringComparison.Ordinal))
-                Add(text, path, fault with { Wanted = $"a section from stock, such as {stock.Example}, or bar by its sizes, such as flat 200x40" }, fault.Wanted[near.Length..]);
+                Add(text, path, fault with { Wanted = $"a section from stock, such as {example}, or bar by its sizes, such as {(tape == UnitSystem.Imperial ? InchStock.Of(Bar) : Bar)}" }, fault.Wanted[near.Length..]);
             else
                 Add(text, path, fault);
             return false;
         }
 
-        if (!known && stock.What is StockKind.Thread or StockKind.Port && ThreadSeries.Asked(name, stock.What == StockKind.Port, shelf) is var (found, say))
+        if (!known && shelved is StockKind.Thread or StockKind.Port && ThreadSeries.Asked(name, shelved == StockKind.Port, shelf) is var (found, say))
         {
             faults.Add(text.Place, path, found, say);
             return false;
@@ -134,7 +133,7 @@ internal sealed class ValueReader(FaultList faults, Shelf? shelf)
         if (!known)
         {
             faults.Add(text.Place, path, $"no {what} is called {FaultWords.Quote(name)}",
-                $"{(what[0] == 'o' ? "an" : "a")} {what} from stock, such as {stock.Example}", NearestWord.Among(name, names));
+                $"{(what[0] == 'o' ? "an" : "a")} {what} from stock, such as {example}", NearestWord.Among(name, names));
         }
 
         return known;

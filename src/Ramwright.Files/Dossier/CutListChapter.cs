@@ -23,7 +23,7 @@ internal static class CutListChapter
         if (list.Lengths.Any())
         {
             blocks.Add(new Heading("Lengths to saw"));
-            blocks.Add(new Grid([new("mark", 0.7), new("off", 0.5, true), new("part", 3), new("section", 2.2), new("length", 1.2, true), new("ends", 1.8), new("steel", 1.2), new("kg all", 1.1, true)],
+            blocks.Add(new Grid([new("mark", 0.7), new("off", 0.5, true), new("part", 3), new("section", 2.2), new("length", 1.2, true), new("ends", 1.8), new("steel", 1.2), new("mass of all", 1.1, true)],
                 [.. list.Lengths.Select(l => (IReadOnlyList<string>)[l.Mark, $"{l.Count}", l.Name + Proposed(l), l.Section.Name, p.T(l.Length, Dimension.Length, 5),
                     l.First == l.Second ? l.First.Words : $"{l.First.Words}, {l.Second.Words}", l.Steel?.Name ?? Papers.Open, Kg(p, l)])]));
         }
@@ -31,7 +31,7 @@ internal static class CutListChapter
         if (list.Plates.Any())
         {
             blocks.Add(new Heading("Plates to cut"));
-            blocks.Add(new Grid([new("mark", 0.7), new("off", 0.5, true), new("part", 3.4), new("over all", 2.2, true), new("thick", 1, true), new("holes", 0.7, true), new("bends", 0.7, true), new("steel", 1.2), new("kg all", 1.1, true)],
+            blocks.Add(new Grid([new("mark", 0.7), new("off", 0.5, true), new("part", 3.4), new("over all", 2.2, true), new("thick", 1, true), new("holes", 0.7, true), new("bends", 0.7, true), new("steel", 1.2), new("mass of all", 1.1, true)],
                 [.. list.Plates.Select(plate =>
                 {
                     Extents e = plate.Outline.Extents();
@@ -65,7 +65,7 @@ internal static class CutListChapter
 
         blocks.Add(new Grid([new("section", 2), new("bar", 2), new("cut in this order", 5), new("left over", 1.4, true)], rows));
         if (plan.Groups.Any(g => g.Assumed))
-            blocks.Add(new Prose($"Where the file lists no bar of a section, lengths of {p.T(BarPlan.UsualLength, Dimension.Length, 4)} are taken to be bought.", Tone.Quiet));
+            blocks.Add(new Prose($"Where the file lists no bar of a section, lengths of {p.T(BarPlan.UsualLength(p.Units), Dimension.Length, 4)} are taken to be bought.", Tone.Quiet));
     }
 
     private static string Pieces(Papers p, SawnBar bar) =>

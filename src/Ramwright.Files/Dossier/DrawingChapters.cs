@@ -55,7 +55,7 @@ internal static class DrawingChapters
 
     public static Chapter Plates(Papers p) => new("Rating plate and gauge chart",
     [
-        new Prose("Both at true size: print them at 100 %, and measure the 50 mm bar of the chart. What the file does not say stands as a line, to be stamped in by hand. The plate is there as DXF too, for a table that scribes. Fit neither to the press before it is proved."),
+        new Prose($"Both at true size: print them at 100 %, and measure the {GaugeChart.TrueSize(p.Units).Words} bar of the chart. What the file does not say stands as a line, to be stamped in by hand. The plate is there as DXF too, for a table that scribes. Fit neither to the press before it is proved."),
         new Picture(RatingPlate.Of(p.Check, p.Parts.Mass, p.Units), "Rating plate, true size."),
         new NewPage(),
         new Picture(GaugeChart.Of(p.Check, p.Units)),

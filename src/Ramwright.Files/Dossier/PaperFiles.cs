@@ -40,7 +40,7 @@ public static class PaperFiles
         foreach (WeldLine l in plan.Lines)
         {
             Row(text,
-                l.Seam.Name, l.Seam.Where, l.Seam.Kind.ToString().ToLowerInvariant(), l.Seam.Kind == Presses.WeldKind.Fillet ? F(1000 * l.Seam.Leg) : "", F(1000 * l.Seam.Throat), l.Seam.Preparation,
+                l.Seam.Name, l.Seam.Where, l.Seam.Kind.ToString().ToLowerInvariant(), l.Seam.Kind == Presses.WeldKind.Fillet ? F(1000 * l.Seam.Leg) : "", F(1000 * l.Seam.Throat), l.Seam.Preparation.Text(),
                 F(1000 * l.Seam.Length), $"{l.Seam.Count}", $"{l.Runs}", F(1000 * l.Travel), F(l.HeatInput), F(l.Deposit), F(l.Filler), F(l.ArcTime / 60), F(l.Preheating.Ce), F(l.Preheating.Cet), F(l.Preheating.Pcm),
                 F(1000 * l.Seam.Thicker), F(1000 * l.Seam.Combined), F(l.Preheating.ByB), F(l.Preheating.ColdUpTo), F(l.Preheating.ByThickness), F(l.Preheating.Temperature), F(l.CoolingTime), l.Preheating.Why, string.Join("; ", l.Notes));
         }

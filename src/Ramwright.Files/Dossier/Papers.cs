@@ -26,7 +26,7 @@ public sealed record Papers(MakeOf Of)
     /// <summary>Its bolts.</summary>
     public DrillingTable Drilling { get; } = DrillingTable.Of(Of.Check, Of.Units);
     /// <summary>What it costs.</summary>
-    public CostSheet Costs => field ??= Costing.Of(Of.Check, Of.Parts, Welds, FromRack.Of(Of.Bars, Of.Nests));
+    public CostSheet Costs => field ??= Costing.Of(Of.Check, Of.Parts, Welds, FromRack.Of(Of.Bars, Of.Nests, Of.Units));
     /// <summary>Its circuit.</summary>
     public Drawings.Circuit Circuit => field ??= Drawings.HydraulicSchematic.Of(Of.Check, Of.Units);
 

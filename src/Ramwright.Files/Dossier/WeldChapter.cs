@@ -113,10 +113,10 @@ public static class WeldChapter
     /// <summary>Size of a seam as it is said.</summary>
     public static string Size(Papers p, Seam seam) => seam.Kind == WeldKind.Fillet
         ? $"fillet, leg {p.T(seam.Leg, Dimension.Length, 2)}, throat {p.T(seam.Throat, Dimension.Length, 2)}"
-        : $"butt through {p.T(seam.Throat, Dimension.Length, 2)}: {seam.Preparation}";
+        : $"butt through {p.T(seam.Throat, Dimension.Length, 2)}: {seam.Preparation.Text(p.Units)}";
 
     /// <summary>Heat input in the reader's units.</summary>
-    public static string Heat(Papers p, double kJmm) => p.Units == UnitSystem.Metric ? $"{Readout.Number(kJmm, 2)} kJ/mm" : $"{Readout.Number(kJmm * 25.4, 2)} kJ/in";
+    public static string Heat(Papers p, double kJmm) => HeatInput.Text(kJmm, p.Units);
 
     /// <summary>The process in words.</summary>
     public static string Process(WeldingProcess process) => process switch

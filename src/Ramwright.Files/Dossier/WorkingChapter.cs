@@ -51,6 +51,6 @@ internal static class WorkingChapter
         }
 
         if (working.Notes.Count > 0)
-            blocks.Add(new Items(working.Notes));
+            blocks.Add(new Items([.. working.Notes.Select(n => n.Text(p.Units))]));
     }
 }

@@ -118,12 +118,16 @@ public static class GaugeChart
         }
 
         // whoever prints it can measure that it came out at true size
-        double left = (Wide - 50) / 2;
-        marks.Add(new Line("", [(left, 7), (left + 50, 7)], Pen.Edge));
+        (double bar, string words) = TrueSize(units);
+        double left = (Wide - bar) / 2;
+        marks.Add(new Line("", [(left, 7), (left + bar, 7)], Pen.Edge));
         marks.Add(new Line("", [(left, 5.5), (left, 8.5)], Pen.Edge));
-        marks.Add(new Line("", [(left + 50, 5.5), (left + 50, 8.5)], Pen.Edge));
-        marks.Add(new Lettering("", "50 mm: measure it on the print", Wide / 2, 8.2, 1.7, Anchor.Middle));
+        marks.Add(new Line("", [(left + bar, 5.5), (left + bar, 8.5)], Pen.Edge));
+        marks.Add(new Lettering("", $"{words}: measure it on the print", Wide / 2, 8.2, 1.7, Anchor.Middle));
     }
+
+    /// <summary>The bar that shows whether a print came out at true size, in mm of the sheet, and as it is read.</summary>
+    internal static (double Long, string Words) TrueSize(UnitSystem units) => units == UnitSystem.Imperial ? (50.8, "2 in") : (50, "50 mm");
 
     private static string Error(PressCheck check, UnitSystem units) => check.Rig.Gauge is { } gauge
         ? $"A gauge of class {Readout.Number(gauge.Class)} to {Readout.Text(gauge.Range, Dimension.Pressure, units)} may be {Readout.Text(gauge.Class / 100 * gauge.Range, Dimension.Pressure, units)} off anywhere."

@@ -32,7 +32,7 @@ public sealed record MakeOf(PressOnDisk Press, PressCheck Check, UnitSystem Unit
     public NestPlan Nests => _nests ??= NestPlan.Of(Parts, Rig, Effort);
 
     /// <summary>Which lengths are sawn from which bars.</summary>
-    public BarPlan Bars => _bars ??= BarPlan.Of(Parts, Rig);
+    public BarPlan Bars => _bars ??= BarPlan.Of(Parts, Rig, Units);
 
     /// <summary>SHA-256 of the press file's text, so that papers and file can be held against each other.</summary>
     public string Hash { get; } = Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(Press.Reading.Text)));

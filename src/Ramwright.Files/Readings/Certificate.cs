@@ -106,11 +106,11 @@ public static class Certificate
     private static IEnumerable<string> Instruments(ReadingBook book)
     {
         foreach (Instrument i in book.Instruments)
-            yield return $"{i.Name}: {i.Why}";
+            yield return $"{i.Name}: {i.Why.Text(book.Units)}";
         foreach (ReadingKind kind in new[] { ReadingKind.TopPressure, ReadingKind.Dial, ReadingKind.Bore, ReadingKind.TimeOut, ReadingKind.Load })
         {
             if (book.Of(kind).Count > 0 && book.For(kind) is { Assumed: true } usual)
-                yield return $"{usual.Name} for {ReadingForm.Of(kind).Name}: nothing is said of it; {usual.Why}";
+                yield return $"{usual.Name} for {ReadingForm.Of(kind).Name}: nothing is said of it; {usual.Why.Text(book.Units)}";
         }
     }
 

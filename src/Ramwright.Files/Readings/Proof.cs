@@ -13,9 +13,9 @@ namespace Ramwright.Files.Readings;
 public sealed class Proof(PressCheck check, ReadingLog log, UnitSystem units, DateOnly today)
 {
     private readonly Lazy<TestPlan> _plan = new(() => TestPlan.Of(check, units));
-    private readonly Lazy<TrueForce?> _force = new(() => TrueForce.Of(check, new ReadingBook(check, log.Readings)));
-    private readonly Lazy<IReadOnlyList<PumpFit>> _pump = new(() => PumpFit.Of(check, new ReadingBook(check, log.Readings)));
-    private readonly Lazy<IReadOnlyList<Stiffness>> _stiffness = new(() => Ramwright.Proving.Stiffness.Of(check, new ReadingBook(check, log.Readings)));
+    private readonly Lazy<TrueForce?> _force = new(() => TrueForce.Of(check, new ReadingBook(check, log.Readings, units)));
+    private readonly Lazy<IReadOnlyList<PumpFit>> _pump = new(() => PumpFit.Of(check, new ReadingBook(check, log.Readings, units)));
+    private readonly Lazy<IReadOnlyList<Stiffness>> _stiffness = new(() => Ramwright.Proving.Stiffness.Of(check, new ReadingBook(check, log.Readings, units)));
 
     /// <summary>The press.</summary>
     public PressCheck Check => check;
@@ -26,7 +26,7 @@ public sealed class Proof(PressCheck check, ReadingLog log, UnitSystem units, Da
     /// <summary>Units of its texts.</summary>
     public UnitSystem Units => units;
     /// <summary>Its readings with their instruments.</summary>
-    public ReadingBook Book { get; } = new(check, log.Readings);
+    public ReadingBook Book { get; } = new(check, log.Readings, units);
     /// <summary>The test plan.</summary>
     public TestPlan Plan => _plan.Value;
     /// <summary>The true force; null until a top pressure was read.</summary>

@@ -10,7 +10,7 @@ namespace Ramwright.Files.Readings;
 /// </summary>
 public static class ReadingLine
 {
-    private const string Wanted = "day, who, what, value, then key=value: 2026-03-14 Mara bore 125.04 mm instrument=M1";
+    private const string Wanted = "day, who, what, value, then key=value: 2026-03-14 Mara bore {0} instrument=M1";
 
     /// <summary>A line from what was filled in.</summary>
     /// <param name="day">When.</param>
@@ -38,10 +38,11 @@ public static class ReadingLine
     /// <param name="number">Its number, from 1.</param>
     /// <param name="file">What the log is called in messages.</param>
     /// <param name="fault">What is wrong, where it cannot be read.</param>
-    public static Reading? Read(string line, int number, string file, out PlacedFault? fault)
+    /// <param name="tape">What the person measures in: examples of a fault are given in it.</param>
+    public static Reading? Read(string line, int number, string file, out PlacedFault? fault, UnitSystem tape = UnitSystem.Metric)
     {
         ArgumentNullException.ThrowIfNull(line);
-        var at = new Reader(line, number);
+        var at = new Reader(line, number, tape);
         try
         {
             fault = null;
@@ -65,7 +66,7 @@ public static class ReadingLine
     /// <summary>A stretch of the line.</summary>
     private readonly record struct Part(int At, string Text);
 
-    private sealed class Reader(string line, int number)
+    private sealed class Reader(string line, int number, UnitSystem tape)
     {
         private int _at;
 
@@ -100,7 +101,7 @@ public static class ReadingLine
             }
 
             if (form.Kind == ReadingKind.Instrument && reading.Limit is null && (reading.Class is null || reading.Range is null))
-                throw new BadReading(what.At, what.Text.Length, "nothing says how far this instrument may be off", "limit=0.02 mm, or of a gauge range=400 bar class=1.6");
+                throw new BadReading(what.At, what.Text.Length, "nothing says how far this instrument may be off", $"limit={In("0.02 mm", Dimension.Length)}, or of a gauge range={In("400 bar", Dimension.Pressure)} class=1.6");
             return reading;
         }
 
@@ -109,7 +110,7 @@ public static class ReadingLine
             while (_at < line.Length && char.IsWhiteSpace(line[_at]))
                 _at++;
             if (_at >= line.Length || line[_at] == '#')
-                throw new BadReading(0, line.Length, $"the line ends before {what}", Wanted);
+                throw new BadReading(0, line.Length, $"the line ends before {what}", Wanted.Replace("{0}", In("125.04 mm", Dimension.Length), StringComparison.Ordinal));
             int start = _at;
             if (line[_at] == '"')
                 return new Part(start, QuotedFrom(start));
@@ -191,18 +192,18 @@ public static class ReadingLine
             return new Part(from, line[from..to]);
         }
 
-        private static Reading Value(Reading reading, ReadingForm form, Part value)
+        private Reading Value(Reading reading, ReadingForm form, Part value)
         {
             if (value.Text.Length == 0)
-                throw new BadReading(Math.Max(0, value.At - 1), 1, $"{form.Name} has no value", $"a value, as {form.Example}");
+                throw new BadReading(Math.Max(0, value.At - 1), 1, $"{form.Name} has no value", $"a value, as {Example(form)}");
             if (form.Measures is { } measures)
             {
                 double si = Measure(value, measures);
                 bool signed = form.Kind is ReadingKind.Dial or ReadingKind.OilTemperature or ReadingKind.LeakDown or ReadingKind.ReceiverFall;
                 if (si < 0 && !signed)
-                    throw new BadReading(value.At, value.Text.Length, $"{form.Name} is below zero", $"a value of zero or more, as {form.Example}");
+                    throw new BadReading(value.At, value.Text.Length, $"{form.Name} is below zero", $"a value of zero or more, as {Example(form)}");
                 if (si == 0 && form.Kind is ReadingKind.Bore or ReadingKind.Rod or ReadingKind.CentreTube or ReadingKind.TimeOut or ReadingKind.TimeBack or ReadingKind.Groove && si == 0)
-                    throw new BadReading(value.At, value.Text.Length, $"{form.Name} is zero", $"a value above zero, as {form.Example}");
+                    throw new BadReading(value.At, value.Text.Length, $"{form.Name} is zero", $"a value above zero, as {Example(form)}");
                 return reading with { Value = si };
             }
 
@@ -211,14 +212,14 @@ public static class ReadingLine
             return reading with { Word = form.Words.Count > 0 ? value.Text.ToLowerInvariant() : value.Text };
         }
 
-        private static double Measure(Part part, Dimension measures)
+        private double Measure(Part part, Dimension measures)
         {
-            if (!QuantityText.TryRead(part.Text, measures, out Quantity quantity, out ReadingFault? why))
+            if (!QuantityText.TryRead(part.Text, measures, out Quantity quantity, out ReadingFault? why, tape))
                 throw new BadReading(part.At + why.Offset, why.Length, why.Found, why.Wanted);
             return quantity.Si;
         }
 
-        private static Reading Key(Reading reading, ReadingForm form, string key, Part part, Dictionary<string, Part> keys)
+        private Reading Key(Reading reading, ReadingForm form, string key, Part part, Dictionary<string, Part> keys)
         {
             string[] may = [.. form.Needs, .. form.Takes, .. ReadingForm.Common];
             if (!may.Contains(key))
@@ -279,14 +280,18 @@ public static class ReadingLine
             throw new BadReading(part.At, part.Text.Length, $"{key}= cannot be \"{part.Text}\"", "one of " + string.Join(", ", words.Select(w => w.Word)), NearestWord.Among(part.Text, words.Select(w => w.Word)));
         }
 
-        private static string Example(string key) => key switch
+        private string In(string example, Dimension of) => ExampleSize.In(example, of, tape);
+
+        private string Example(ReadingForm form) => form.Measures is { } of ? In(form.Example, of) : form.Example;
+
+        private string Example(string key) => key switch
         {
             "at" => "at=opening",
-            "pressure" => "pressure=105 bar",
-            "travel" => "travel=200 mm",
+            "pressure" => $"pressure={In("105 bar", Dimension.Pressure)}",
+            "travel" => $"travel={In("200 mm", Dimension.Length)}",
             "over" => "over=10 min",
-            "width" => "width=4.8 mm",
-            "bore" => "bore=125 mm",
+            "width" => $"width={In("4.8 mm", Dimension.Length)}",
+            "bore" => $"bore={In("125 mm", Dimension.Length)}",
             "measures" => "measures=pressure",
             _ => $"{key}=...",
         };

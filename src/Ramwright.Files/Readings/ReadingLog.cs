@@ -1,5 +1,6 @@
 using System.Text;
 using Ramwright.Proving;
+using Ramwright.Quantities;
 
 namespace Ramwright.Files.Readings;
 
@@ -33,7 +34,8 @@ public sealed record ReadingLog(string Path, IReadOnlyList<Reading> Readings, IR
 
     /// <summary>Reads a log. Never throws for what stands in it; where there is none, it is empty.</summary>
     /// <param name="path">Its path.</param>
-    public static ReadingLog Load(string path)
+    /// <param name="tape">What the person measures in.</param>
+    public static ReadingLog Load(string path, UnitSystem tape = UnitSystem.Metric)
     {
         ArgumentNullException.ThrowIfNull(path);
         string name = System.IO.Path.GetFileName(path);
@@ -44,7 +46,7 @@ public sealed record ReadingLog(string Path, IReadOnlyList<Reading> Readings, IR
             byte[] bytes = Patiently(() => Whole(path));
             return bytes.Length > Longest
                 ? new ReadingLog(path, [], [new PlacedFault(name, 0, 0, 0, "", "the log is too long", "a log of less than 8 MB: begin a new one and keep the old one beside it", null, "")])
-                : Read(Utf8.GetString(bytes), name) with { Path = path };
+                : Read(Utf8.GetString(bytes), name, tape) with { Path = path };
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException or NotSupportedException)
         {
@@ -55,7 +57,8 @@ public sealed record ReadingLog(string Path, IReadOnlyList<Reading> Readings, IR
     /// <summary>Reads the text of a log.</summary>
     /// <param name="text">The text.</param>
     /// <param name="name">What it is called in messages.</param>
-    public static ReadingLog Read(string text, string name)
+    /// <param name="tape">What the person measures in.</param>
+    public static ReadingLog Read(string text, string name, UnitSystem tape = UnitSystem.Metric)
     {
         ArgumentNullException.ThrowIfNull(text);
         var readings = new List<Reading>();
@@ -76,7 +79,7 @@ public sealed record ReadingLog(string Path, IReadOnlyList<Reading> Readings, IR
 
             if (line.AsSpan().TrimStart()[0] == '#')
                 continue;
-            if (ReadingLine.Read(line, i + 1, name, out PlacedFault? fault) is { } reading)
+            if (ReadingLine.Read(line, i + 1, name, out PlacedFault? fault, tape) is { } reading)
                 readings.Add(reading);
             else
                 faults.Add(fault!);

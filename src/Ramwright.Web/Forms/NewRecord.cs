@@ -54,7 +54,7 @@ internal static class NewRecord
             }
             else if (key.Form is not KeyForm.Records)
             {
-                yield return (at, ExampleSize.Of(key, tape));
+                yield return (at, key.ExampleIn(tape));
             }
         }
     }

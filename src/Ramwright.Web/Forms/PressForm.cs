@@ -86,7 +86,7 @@ internal sealed class PressForm
                 return new FormList(path, label, key.Says, Faults(path), items, nextPath, nextValue, one.ToLowerInvariant());
             default:
                 (string assumed, string why) = Said(path) ? ("", "") : _assumed.GetValueOrDefault(path, OfTheWhole(key, path));
-                return new FormValue(path, label, key.Says, Faults(path), key, Written(path), assumed, why) { Example = ExampleSize.Of(key, _units) };
+                return new FormValue(path, label, key.Says, Faults(path), key, Written(path), assumed, why) { Example = key.ExampleIn(_units) };
         }
     }
 
@@ -103,7 +103,7 @@ internal sealed class PressForm
         if (shape.Kinds.Count > 0)
             return ($"{path}.kind", shape.Kinds[0].Kind!);
         KeyShape first = shape.Keys.FirstOrDefault(k => k.IsNeeded && k.Form is not (KeyForm.Record or KeyForm.Records)) ?? shape.Chief ?? shape.Keys[0];
-        return ($"{path}.{first.Key}", ExampleSize.Of(first, tape));
+        return ($"{path}.{first.Key}", first.ExampleIn(tape));
     }
 
     private FormBox Box(RecordShape shape, string path, string label, string says)

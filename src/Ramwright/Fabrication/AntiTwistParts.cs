@@ -13,10 +13,8 @@ namespace Ramwright.Fabrication;
 /// </remarks>
 internal static class AntiTwistParts
 {
-    private static readonly double[] Flats = [0.010, 0.012, 0.015, 0.020, 0.025, 0.030, 0.040, 0.050, 0.060, 0.080];
-
-    /// <summary>Thickness whose strength is taken, and the proposed arm: how far past the ram's surface its roller stands, and its height, m; common practice.</summary>
-    private const double Usual = 0.02, Past = 0.10, Height = 0.04, GuideWide = 0.04, Ends = 0.05;
+    /// <summary>Thickness whose strength is taken, m.</summary>
+    private const double Usual = 0.02;
 
     public static void Draw(PartDraft draft)
     {
@@ -36,16 +34,17 @@ internal static class AntiTwistParts
             return;
         }
 
-        double twist = rig.Loading.SideLoad * Math.Max(rig.Loading.Across, rig.Loading.Deep), length = rig.Cylinder.Rod / 2 + Past;
-        double needs = ArmDepth(rig, twist, length, Height, steel, null);
-        if (Flats.FirstOrDefault(f => f >= needs) is not (> 0 and { } depth))
+        (double past, double height, _) = draft.Sold.Arm;
+        double twist = rig.Loading.SideLoad * Math.Max(rig.Loading.Across, rig.Loading.Deep), length = rig.Cylinder.Rod / 2 + past;
+        double needs = ArmDepth(rig, twist, length, height, steel, null);
+        if (draft.Sold.Flats.FirstOrDefault(f => f >= needs) is not (> 0 and { } depth))
         {
             draft.Undecided($"What keeps the ram from turning: the torque of {Readout.Text(twist * rig.Wanted, Dimension.Moment, draft.Units)} asks for more than a flat bar.");
             return;
         }
 
-        Draw(draft, length, depth, Height, steel, twist, null, PartOrigin.Proposed,
-            $"a roller {Readout.Text(Past, Dimension.Length, draft.Units)} past the ram's surface; the side load acting as far off centre as the work may stand gives the torque, {Readout.Text(twist * rig.Wanted, Dimension.Moment, draft.Units)}; "
+        Draw(draft, length, depth, height, steel, twist, null, PartOrigin.Proposed,
+            $"a roller {Readout.Text(past, Dimension.Length, draft.Units)} past the ram's surface; the side load acting as far off centre as the work may stand gives the torque, {Readout.Text(twist * rig.Wanted, Dimension.Moment, draft.Units)}; "
                 + $"depth of at least {Readout.Text(needs, Dimension.Length, draft.Units)}; say anti-twist under ram to have it checked");
     }
 
@@ -59,14 +58,14 @@ internal static class AntiTwistParts
             Of = "anti-twist arm",
             Count = 1,
             Steel = steel,
-            Section = new Flat(height, depth) { Name = $"flat {Mm(height)}x{Mm(depth)}", Source = SectionText.AsGiven },
+            Section = TradeSizes.FlatOf(height, depth, draft.Units),
             Length = length - rod / 2,
             Origin = origin,
             Rule = rule.Length > 0 ? rule : "from the ram's surface to the roller",
             Work = w => ArmDepth(rig, twist, length, height, steel, w),
             Notes = ["Never weld to the ram itself: weld the arm to a collar and clamp that on.", "Add what the roller's axle needs at the outer end."],
         });
-        double outside = Math.Ceiling(1.6 * rod / 0.005) * 0.005;
+        double outside = Math.Ceiling(1.6 * rod / draft.Sold.Step) * draft.Sold.Step;
         PlateHole[] bore = [new PlateHole(0, 0, rod, "the ram")];
         draft.Add(new PlatePart
         {
@@ -90,20 +89,21 @@ internal static class AntiTwistParts
             Rule = $"one on either side of the guide: each alone takes the whole push of {Readout.Text(push, Dimension.Force, draft.Units)} times the load factor",
             Origin = PartOrigin.Proposed,
         });
-        double span = rig.Cylinder.Stroke + 2 * Ends;
+        (_, double guideWide, double ends) = draft.Sold.Arm;
+        double span = rig.Cylinder.Stroke + 2 * ends;
         string guideRule = "as the file says";
         PartOrigin from = PartOrigin.Described;
         if (guide is null)
         {
-            double needs = GuideDepth(rig, push, span, GuideWide, steel, null);
-            if (Flats.FirstOrDefault(f => f >= needs) is not (> 0 and { } deep))
+            double needs = GuideDepth(rig, push, span, guideWide, steel, null);
+            if (draft.Sold.Flats.FirstOrDefault(f => f >= needs) is not (> 0 and { } deep))
             {
                 draft.Undecided("The guide of the anti-twist arm: a flat bar between two fixings is too weak for it; hold it in the middle as well.");
                 return;
             }
 
-            guide = (GuideWide, deep, span);
-            guideRule = $"the stroke and 50 mm at either end; at least {Readout.Text(needs, Dimension.Length, draft.Units)} deep where the roller pushes it in the middle; common practice";
+            guide = (guideWide, deep, span);
+            guideRule = $"the stroke and {Readout.Text(ends, Dimension.Length, draft.Units)} at either end; at least {Readout.Text(needs, Dimension.Length, draft.Units)} deep where the roller pushes it in the middle; common practice";
             from = PartOrigin.Proposed;
         }
 
@@ -114,10 +114,10 @@ internal static class AntiTwistParts
             Of = "anti-twist arm",
             Count = 1,
             Steel = steel,
-            Section = new Flat(wide, d) { Name = $"flat {Mm(wide)}x{Mm(d)}", Source = SectionText.AsGiven },
-            Length = free + 2 * Ends,
+            Section = TradeSizes.FlatOf(wide, d, draft.Units),
+            Length = free + 2 * ends,
             Origin = from,
-            Rule = guideRule + "; 50 mm at either end to fix it by",
+            Rule = $"{guideRule}; {Readout.Text(ends, Dimension.Length, draft.Units)} at either end to fix it by",
             Work = w => GuideDepth(rig, PlateSize.Push(rig.Wanted, twist, length, w), free, wide, steel, w),
         });
     }
@@ -127,6 +127,4 @@ internal static class AntiTwistParts
 
     private static double GuideDepth(Rig rig, double push, double span, double wide, Steel steel, Working? w) =>
         PlateSize.Thickness(PlateSize.InTheMiddle(push, span, w), wide, steel.Fy(Usual), rig.Factors.Load, w);
-
-    private static string Mm(double metres) => Readout.Number(metres * 1000, 4);
 }

@@ -27,7 +27,7 @@ internal static class BoughtIn
         if (draft.Rig.Ram?.DieHolder?.Screws is { } holder)
             Screws(draft, "screw of the die holder", "dies", holder);
         if (draft.Parts.Any(p => p.Name == "keeper"))
-            Add(draft, "keeper screw", "dies", 8, "socket head cap screw M12 x 30, 8.8 or better", PartOrigin.Proposed);
+            Add(draft, "keeper screw", "dies", 8, draft.Sold.KeeperScrew.Ask, PartOrigin.Proposed);
         if (draft.Rig.Frame is RigTieRodFrame rods)
         {
             int nuts = rods.Rod.Seat == RodSeat.Nut ? 4 : 2;
@@ -105,7 +105,7 @@ internal static class BoughtIn
                         Of = one.Joint.Beam.Part,
                         Count = alike.Count(),
                         Steel = pin.Steel,
-                        Section = new Round(pin.Diameter) { Name = $"round {Readout.Number(pin.Diameter * 1000, 4)}", Source = SectionText.AsGiven },
+                        Section = new Round(pin.Diameter) { Name = $"round {SectionSizes.Named([pin.Diameter], draft.Units == UnitSystem.Imperial)}", Source = SectionText.AsGiven },
                         Length = length,
                         Rule = "as long as all it goes through and half its diameter at either end for what keeps it in; common practice",
                         Places = [.. alike.Select(f => f.At)],

@@ -12,11 +12,6 @@ internal static class DieParts
     /// <summary>A bed narrower than this carries no die by itself, m; common practice.</summary>
     private const double Narrow = 0.08;
 
-    /// <summary>Shoe and keepers as they are commonly made, m.</summary>
-    private const double Shoe = 0.025, KeeperWide = 0.030, KeeperThick = 0.012, Play = 0.5e-3;
-
-    private static readonly double[] PlateSizes = [0.010, 0.012, 0.015, 0.020, 0.025, 0.030, 0.035, 0.040, 0.050, 0.060, 0.070, 0.080, 0.090, 0.100, 0.120, 0.150];
-
     public static void Draw(PartDraft draft)
     {
         Bolster(draft);
@@ -70,7 +65,7 @@ internal static class DieParts
         double span = gap > 0 ? gap : Math.Max(Math.Max(frame.DieDepth, frame.DieWidth), 0.1);
         double along = Math.Max(frame.DieWidth, span / 2) + span;
         double needs = Needs(null);
-        double t = PlateSizes.FirstOrDefault(s => s >= needs);
+        double t = draft.Sold.Plates.FirstOrDefault(s => s >= needs);
         if (t == 0)
         {
             draft.Undecided($"The bolster: a plain plate would have to be {Readout.Text(needs, Dimension.Length, draft.Units)} thick to carry the wanted force over {Readout.Text(span, Dimension.Length, draft.Units)}; say bolster under frame.");
@@ -103,18 +98,20 @@ internal static class DieParts
     {
         Rig rig = draft.Rig;
         double die = rig.Frame.DieWidth, deep = rig.Frame.DieDepth > 0 ? rig.Frame.DieDepth : die;
-        double wide = die + 2 * (KeeperWide + Play), row = die / 2 + Play + KeeperWide / 2;
+        (double shoe, double keeperWide, double keeperThick, double play) = draft.Sold.Keeper;
+        double wide = die + 2 * (keeperWide + play), row = die / 2 + play + keeperWide / 2;
         Steel? steel = rig.Cylinder.Mount?.Steel ?? Bed(rig.Frame)?.Steel;
-        var thread = new ScrewThread(0.012, 0.00175) { Name = "M12" };
+        (ScrewThread thread, double clear, _) = draft.Sold.KeeperScrew;
+        string screw = $"keeper screw {thread.Name}";
         PlateHole[] taps =
         [
-            .. PlateShape.Grid((2, 2 * row), (2, deep / 2), thread.D - thread.P, "keeper screw M12").Select(h => h with { Thread = thread, MarkOnly = true }),
+            .. PlateShape.Grid((2, 2 * row), (2, deep / 2), thread.D - thread.P, screw).Select(h => h with { Thread = thread, MarkOnly = true }),
         ];
         var middle = rig.Ram?.DieHolder?.Screws is { } screws
             ? new PlateHole(0, 0, ScrewThread.UsualHole(screws.Thread.D), $"screw {screws.Thread.Name} into the ram")
             : null;
         string Said(double si) => Readout.Text(si, Dimension.Length, draft.Units);
-        string rule = $"a die stands in a shoe {Said(0.025)} thick between two keepers, {Said(0.0005)} of play on either side, each held by two screws M12; common practice, not checked in the ladder";
+        string rule = $"a die stands in a shoe {Said(shoe)} thick between two keepers, {Said(play)} of play on either side, each held by two screws {thread.Name}; common practice, not checked in the ladder";
         Add("upper die shoe", middle is { } m && rig.Ram!.DieHolder!.Screws!.Count == 1 ? [.. taps, m] : taps, draft.Body.RamFace);
         Add("lower die shoe", taps, draft.Body.WorkFace);
         if (rig.Ram?.DieHolder?.Screws is { Count: > 1 })
@@ -126,9 +123,9 @@ internal static class DieParts
             Of = "dies",
             Count = 4,
             Steel = steel,
-            Section = new Flat(KeeperWide, KeeperThick) { Name = "flat 30x12", Source = SectionText.AsGiven },
+            Section = TradeSizes.FlatOf(keeperWide, keeperThick, draft.Units),
             Length = deep,
-            Holes = [new LengthHole(deep / 4, 0, "flat", 0.013, 0, KeeperThick, "keeper screw M12"), new LengthHole(3 * deep / 4, 0, "flat", 0.013, 0, KeeperThick, "keeper screw M12")],
+            Holes = [new LengthHole(deep / 4, 0, "flat", clear, 0, keeperThick, screw), new LengthHole(3 * deep / 4, 0, "flat", clear, 0, keeperThick, screw)],
             Origin = PartOrigin.Proposed,
             Rule = rule,
         });
@@ -139,7 +136,7 @@ internal static class DieParts
             Of = "dies",
             Count = 1,
             Steel = steel,
-            Thickness = Shoe,
+            Thickness = shoe,
             Blank = PlateShape.Rectangle(wide, deep),
             Holes = holes,
             Origin = PartOrigin.Proposed,

@@ -27,7 +27,7 @@ internal sealed record Fastening(PlanJoint Joint, Vector At, double Hole, string
                         yield return new Fastening(joint, at, bolts.Hole, $"bolt {bolts.Thread.Name}");
                     break;
                 case RigPinnedJoint pin:
-                    string word = $"pin, {Quantities.Readout.Text(pin.Diameter, Quantities.Dimension.Length)}";
+                    string word = $"pin, {Quantities.Readout.Text(pin.Diameter, Quantities.Dimension.Length, draft.Units)}";
                     yield return new Fastening(joint, joint.Centre, pin.Diameter + PinPlay, word);
                     if (joint.Key == "frame.bed-joint" && draft.Rig.Frame is RigClosedFrame { BedPins: { } rows })
                     {

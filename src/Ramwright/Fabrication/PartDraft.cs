@@ -18,6 +18,9 @@ internal sealed class PartDraft(Rig rig, UnitSystem units)
     /// <summary>Units of what is said in words.</summary>
     public UnitSystem Units { get; } = units;
 
+    /// <summary>What proposed parts are made of.</summary>
+    public TradeSizes Sold { get; } = TradeSizes.Of(units);
+
     /// <summary>The steel where it stands.</summary>
     public FrameBody Body { get; } = FrameBody.Of(rig);
 
@@ -29,7 +32,7 @@ internal sealed class PartDraft(Rig rig, UnitSystem units)
     /// <summary>Adds a part; holes that do not fit on a plate are left off it, and said.</summary>
     public void Add(Part part)
     {
-        if (part is PlatePart { Holes.Count: > 0 } plate && PlateFit.Misfit(plate) is { } misfit)
+        if (part is PlatePart { Holes.Count: > 0 } plate && PlateFit.Misfit(plate, Units) is { } misfit)
         {
             Misfit(misfit);
             part = plate with { Holes = [] };

@@ -10,7 +10,8 @@ public static class PlateFit
 
     /// <summary>What does not fit, in words; null where all holes lie within the edge with steel between them.</summary>
     /// <param name="plate">The plate; its first loop is its edge.</param>
-    public static string? Misfit(PlatePart plate)
+    /// <param name="units">Units it is said in.</param>
+    public static string? Misfit(PlatePart plate, UnitSystem units = UnitSystem.Metric)
     {
         ArgumentNullException.ThrowIfNull(plate);
         (double Y, double Z)[] edge = new Outline([plate.Outline.Loops[0]]).Polygons(Fine)[0];
@@ -18,7 +19,7 @@ public static class PlateFit
         {
             PlateHole hole = plate.Holes[i];
             if (!Encloses(edge, hole.Y, hole.Z) || Nearest(edge, hole.Y, hole.Z) <= hole.Diameter / 2)
-                return $"A hole of {Readout.Text(hole.Diameter, Dimension.Length)} for {hole.For} does not fit on the {plate.Name}: it runs out of the plate.";
+                return $"A hole of {Readout.Text(hole.Diameter, Dimension.Length, units)} for {hole.For} does not fit on the {plate.Name}: it runs out of the plate.";
             for (int j = 0; j < i; j++)
             {
                 PlateHole other = plate.Holes[j];

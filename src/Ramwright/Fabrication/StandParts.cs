@@ -11,9 +11,6 @@ internal static class StandParts
     /// <summary>The press must stand this much out of true before its centre of gravity passes the edge of its feet; common practice.</summary>
     private const double TipsAt = 10 * Math.PI / 180;
 
-    /// <summary>Steel beyond what stands on the plate, and from edge to anchor, m; common practice.</summary>
-    private const double Beyond = 0.05, AnchorEdge = 0.025, Anchor = 0.014;
-
     public static void Draw(PartDraft draft)
     {
         RigFrame frame = draft.Rig.Frame;
@@ -37,7 +34,9 @@ internal static class StandParts
 
         string part = frame is RigOpenFrontFrame open ? open.Column.Part : ((RigClosedFrame)frame).Upright.Part;
         Lifting now = LiftingPoint.Of(draft.Parts, draft);
-        double mass = now.Mass, t = mass < 500 ? 0.012 : mass < 1500 ? 0.015 : 0.020;
+        (double light, double middling, double heavy) = draft.Sold.Foot;
+        (double beyond, double edge, double hole, string anchor) = draft.Sold.Anchor;
+        double mass = now.Mass, t = mass < 500 ? light : mass < 1500 ? middling : heavy;
         Piece[] standing = [.. draft.Body.Pieces.Where(p => p.Member.Part == part)];
         double ground = standing.Min(p => Math.Min(p.From.Z, p.To.Z)), arm = (now.Centre.Z - ground) * Math.Tan(TipsAt);
         List<Piece[]> feet = frame is RigClosedFrame ? [[.. standing.Where(p => p.From.X < 0)], [.. standing.Where(p => p.From.X >= 0)]] : [standing];
@@ -45,12 +44,12 @@ internal static class StandParts
         foreach (Piece[] foot in feet.Where(f => f.Length > 0))
         {
             (double left, double right, double front, double back) = Under(foot);
-            (left, right) = (left - Beyond, right + Beyond);
-            (front, back) = (Math.Min(front - Beyond, now.Centre.Y - arm), Math.Max(back + Beyond, now.Centre.Y + arm));
+            (left, right) = (left - beyond, right + beyond);
+            (front, back) = (Math.Min(front - beyond, now.Centre.Y - arm), Math.Max(back + beyond, now.Centre.Y + arm));
             if (frame is RigOpenFrontFrame)
                 (left, right) = (Math.Min(left, now.Centre.X - arm), Math.Max(right, now.Centre.X + arm));
-            double wide = Up(right - left), deep = Up(back - front);
-            PlateHole[] holes = [.. PlateShape.Grid((2, wide - 2 * AnchorEdge), (2, deep - 2 * AnchorEdge), Anchor, "anchor M12")];
+            double wide = Up(right - left, draft.Sold.Step), deep = Up(back - front, draft.Sold.Step);
+            PlateHole[] holes = [.. PlateShape.Grid((2, wide - 2 * edge), (2, deep - 2 * edge), hole, anchor)];
             plates.Add((PlateShape.Rectangle(wide, deep), holes, new Vector((left + right) / 2, (front + back) / 2, ground - t / 2)));
         }
 
@@ -67,8 +66,8 @@ internal static class StandParts
             Blank = plates[0].Blank,
             Holes = plates[0].Holes,
             Origin = PartOrigin.Proposed,
-            Rule = $"{Said(0.05, Dimension.Length)} beyond what stands on it, and as far to front and back that the press, {Said(mass, Dimension.Mass)} with its centre of gravity "
-                + $"{Said(now.Centre.Z - ground, Dimension.Length)} up, tips no sooner than at 10°; {Said(0.012, Dimension.Length)}, {Said(0.015, Dimension.Length)} or {Said(0.02, Dimension.Length)} thick below {Said(500, Dimension.Mass)}, below {Said(1500, Dimension.Mass)}, above; common practice",
+            Rule = $"{Said(beyond, Dimension.Length)} beyond what stands on it, and as far to front and back that the press, {Said(mass, Dimension.Mass)} with its centre of gravity "
+                + $"{Said(now.Centre.Z - ground, Dimension.Length)} up, tips no sooner than at 10°; {Said(light, Dimension.Length)}, {Said(middling, Dimension.Length)} or {Said(heavy, Dimension.Length)} thick below {Said(500, Dimension.Mass)}, below {Said(1500, Dimension.Mass)}, above; common practice",
             Places = [.. plates.Select(p => p.Middle)],
         });
         draft.Undecided("Anchors into the floor, by the floor there is: long work and off-centre force tip a press that only stands.");
@@ -80,5 +79,5 @@ internal static class StandParts
         return (all.Min(v => v.X), all.Max(v => v.X), all.Min(v => v.Y), all.Max(v => v.Y));
     }
 
-    private static double Up(double metres) => Math.Ceiling(Math.Round(metres / 0.005, 6)) * 0.005;
+    private static double Up(double metres, double step) => Math.Ceiling(Math.Round(metres / step, 6)) * step;
 }

@@ -67,7 +67,8 @@ public static class BendDemand
 
         var flags = new List<Remark>();
         if (!VBending.InOehlersRange(t, V))
-            flags.Add(new Remark("Oehler's formula is for plate of 0.5 to 10 mm in a V of 5 to 20 times its thickness: here it is stretched, and {0} is a guess", Remark.Of(F, Dimension.Force)));
+            flags.Add(new Remark("Oehler's formula is for plate of {1} to {2} in a V of 5 to 20 times its thickness: here it is stretched, and {0} is a guess",
+                Remark.Of(F, Dimension.Force), Remark.Of(VBending.Thinnest, Dimension.Length), Remark.Of(VBending.Thickest, Dimension.Length)));
         if (job.Leg < VBending.ShortestLeg(V))
             flags.Add(new Remark("a leg of {0} slips into this V; it needs {1}, or a V of {2} at most", Remark.Of(job.Leg.Value, Dimension.Length), Remark.Of(VBending.ShortestLeg(V), Dimension.Length), Remark.Of(job.Leg.Value / 0.7072, Dimension.Length)));
         if (VBending.RecommendedRadius(job.Steel.Yield, t) is { } least && r < least)

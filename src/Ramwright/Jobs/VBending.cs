@@ -41,8 +41,11 @@ public static class VBending
         return F;
     }
 
+    /// <summary>Plate that Oehler's formula was meant for, m.</summary>
+    public const double Thinnest = 0.5e-3, Thickest = 10e-3;
+
     /// <summary>Whether Oehler's formula was meant for such a bend.</summary>
-    public static bool InOehlersRange(double t, double V) => t is >= 0.5e-3 and <= 10e-3 && V / t is >= 5 and <= 20;
+    public static bool InOehlersRange(double t, double V) => t is >= Thinnest and <= Thickest && V / t is >= 5 and <= 20;
 
     /// <summary>Work of a bend by Oehler: 0.75 F s, J.</summary>
     public static double Work(double F, double stroke) => 0.75 * Check.NotNegative(F) * Check.NotNegative(stroke);

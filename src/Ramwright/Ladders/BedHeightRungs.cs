@@ -1,6 +1,5 @@
 using Ramwright.Frame;
 using Ramwright.Presses;
-using Ramwright.Quantities;
 using Ramwright.Strength;
 
 namespace Ramwright.Ladders;
@@ -26,7 +25,7 @@ internal static class BedHeightRungs
             JointRungs.Add(found, raised, there);
             StiffnessRungs.Add(found, raised, there);
             FatigueRungs.Add(found, raised, there);
-            string where = $", bed {Readout.Text(height * pins.Pitch, Dimension.Length)} up";
+            string where = height == 1 ? ", bed one hole up" : $", bed {height} holes up";
             foreach (Rung rung in found)
                 Keep(rungs, rung with { Mode = rung.Mode + where, Saying = rung.Saying + where });
         }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Ramwright.Quantities;
 using Ramwright.Stock;
 
@@ -16,6 +15,12 @@ internal static class LiftSections
         [.. new[] { 30, 40, 50, 60, 70, 80, 90, 100, 110, 120, 130, 140, 150, 160, 180, 200, 220, 250, 300, 350, 400 }.Select(mm => mm / 1e3)];
     private static readonly double[] Thicknesses = [.. new[] { 5, 6, 8, 10, 12, 15, 20, 25, 30, 35, 40, 50, 60, 70, 80 }.Select(mm => mm / 1e3)];
 
+    private const double Inch = 0.0254;
+    private static readonly double[] HeightsInch =
+        [.. new[] { 1, 1.25, 1.5, 1.75, 2, 2.25, 2.5, 2.75, 3, 3.5, 4, 4.5, 5, 6, 7, 8, 9, 10, 12, 14, 16 }.Select(inch => inch * Inch)];
+    private static readonly double[] ThicknessesInch =
+        [.. new[] { 0.1875, 0.25, 0.3125, 0.375, 0.5, 0.625, 0.75, 0.875, 1, 1.25, 1.5, 1.75, 2, 2.5, 3 }.Select(inch => inch * Inch)];
+
     /// <summary>Names of stronger sections than the one named, the lighter first; none where the name cannot be read.</summary>
     public static IReadOnlyList<string> Above(string name, Shelf shelf)
     {
@@ -26,15 +31,19 @@ internal static class LiftSections
             (shape, turned) = (t.Of, " turned");
         if (shape is Pair p)
             (shape, pair, facing) = (p.Half, "2 x ", p.ToesTogether ? " toes together" : "");
+        // what is named in inches is sold in inches
+        bool inches = shape.Name.EndsWith(" in", StringComparison.Ordinal);
+        (double[] heights, double[] thicknesses) = inches ? (HeightsInch, ThicknessesInch) : (Heights, Thicknesses);
+        string Sizes(params double[] sizes) => SectionSizes.Named(sizes, inches);
         IEnumerable<string> above = shape switch
         {
-            Flat f when f.H == f.T => Next(Thicknesses, f.H, Most).Select(a => $"square {Mm(a)}"),
-            Flat f => Next(Thicknesses, f.T, 4).Select(w => $"flat {Mm(f.H)}x{Mm(w)}")
-                .Concat(Next(Heights, f.H, 5).Select(h => $"flat {Mm(h)}x{Mm(f.T)}"))
-                .Concat(Next(Heights, f.H, 3).Zip(Next(Thicknesses, f.T, 3), (h, w) => $"flat {Mm(h)}x{Mm(w)}")),
-            Round r => Next(Heights.Concat(Thicknesses).Order(), r.D, Most).Select(d => $"round {Mm(d)}"),
-            Box b => Next(Thicknesses, Math.Min(b.Tw, b.Tf), 3).Select(w => $"box {Mm(b.H)}x{Mm(b.B)}x{Mm(w)}")
-                .Concat(Next(Heights, b.H, 4).Select(h => $"box {Mm(h)}x{Mm(b.B)}x{Mm(b.Tw)}x{Mm(b.Tf)}")),
+            Flat f when f.H == f.T => Next(thicknesses, f.H, Most).Select(a => $"square {Sizes(a)}"),
+            Flat f => Next(thicknesses, f.T, 4).Select(w => $"flat {Sizes(f.H, w)}")
+                .Concat(Next(heights, f.H, 5).Select(h => $"flat {Sizes(h, f.T)}"))
+                .Concat(Next(heights, f.H, 3).Zip(Next(thicknesses, f.T, 3), (h, w) => $"flat {Sizes(h, w)}")),
+            Round r => Next(heights.Concat(thicknesses).Order(), r.D, Most).Select(d => $"round {Sizes(d)}"),
+            Box b => Next(thicknesses, Math.Min(b.Tw, b.Tf), 3).Select(w => $"box {Sizes(b.H, b.B, w)}")
+                .Concat(Next(heights, b.H, 4).Select(h => $"box {Sizes(h, b.B, b.Tw, b.Tf)}")),
             _ => OfSeries(shape, shelf),
         };
         return [.. above.Select(one => pair + one + facing + turned)];
@@ -78,6 +87,4 @@ internal static class LiftSections
 
     private static IEnumerable<double> Next(IEnumerable<double> sizes, double now, int count) =>
         sizes.Where(s => s > now * 1.001).Distinct().Take(count);
-
-    private static string Mm(double m) => (m * 1000).ToString("0.##", CultureInfo.InvariantCulture);
 }

@@ -40,7 +40,7 @@ internal static class BendingRules
     public static void Check(Straighten said, string path, PressFrame? frame, Shelf? shelf, List<Fault> faults)
     {
         if (said.Bow is null && said.Runout is null)
-            faults.Add(new Fault($"{path}.bow", "how far it is out of straight is not said", "bow: 0.5 mm, or runout: 1 mm as a dial shows in one turn"));
+            faults.Add(new Fault($"{path}.bow", "how far it is out of straight is not said", new Remark("bow: {0}, or runout: {1} as a dial shows in one turn", Remark.About(0.5e-3, Dimension.Length), Remark.About(1e-3, Dimension.Length))));
         else if (said.Bow is not null && said.Runout is not null)
             faults.Add(new Fault($"{path}.runout", "both bow and runout", "one of the two: the runout is twice the bow", Against: $"{path}.bow"));
         double? bow = said.Bow ?? said.Runout / 2;

@@ -41,21 +41,21 @@ internal static class CrushingRules
             JobRules.Fits(length, "the log", $"{path}.length", said, frame, faults);
         JobRules.OnTheBed(said.Diameter, "the log", $"{path}.diameter", frame, faults);
         if (said.Diameter > 0.9)
-            faults.Add(new Fault($"{path}.diameter", "no rule is known for a log so thick", "up to 900 mm"));
+            faults.Add(new Fault($"{path}.diameter", "no rule is known for a log so thick", new Remark("up to {0}", Remark.Of(0.9, Dimension.Length))));
     }
 
     public static void Check(CrushConcrete said, string path, PressFrame? frame, List<Fault> faults)
     {
         if (said.Cube is null == said.Cylinder is null)
-            faults.Add(new Fault($"{path}.cube", said.Cube is null ? "neither a cube nor a cylinder" : "both a cube and a cylinder", "cube: 150 mm, or cylinder: 150 mm with its length"));
+            faults.Add(new Fault($"{path}.cube", said.Cube is null ? "neither a cube nor a cylinder" : "both a cube and a cylinder", new Remark("cube: {0}, or cylinder: {0} with its length", Remark.About(0.15, Dimension.Length))));
         if (said.Cylinder is not null && said.Length is null)
-            faults.Add(new Fault($"{path}.length", "the cylinder's length is not said", "length: 300 mm"));
+            faults.Add(new Fault($"{path}.length", "the cylinder's length is not said", new Remark("length: {0}", Remark.About(0.3, Dimension.Length))));
         if (said.Split == true && said.Cube is not null)
             faults.Add(new Fault($"{path}.split", "a cube is crushed, not split", "a cylinder, or split: no", Against: $"{path}.cube"));
         if (said.Class is null && said.Strength is null)
-            faults.Add(new Fault($"{path}.class", "its strength is not said", "class: C30/37, or strength: 37 MPa"));
+            faults.Add(new Fault($"{path}.class", "its strength is not said", new Remark("class: C30/37, or strength: {0}", Remark.About(37e6, Dimension.Stress))));
         if (said.Class is { } name && ConcreteClass.Find(name) is null)
-            faults.Add(new Fault($"{path}.class", $"no concrete is called \"{name}\" here", string.Join(", ", ConcreteClass.Names) + ", or strength: 37 MPa", NearestWord.Among(name, ConcreteClass.Names)));
+            faults.Add(new Fault($"{path}.class", $"no concrete is called \"{name}\" here", new Remark(string.Join(", ", ConcreteClass.Names) + ", or strength: {0}", Remark.About(37e6, Dimension.Stress)), NearestWord.Among(name, ConcreteClass.Names)));
         double? height = said.Split == true ? said.Cylinder : said.Cube ?? said.Length;
         if (height is { } high)
             JobRules.Fits(high, "the piece", said.Cube is null ? $"{path}.length" : $"{path}.cube", said, frame, faults);

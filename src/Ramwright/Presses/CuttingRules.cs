@@ -9,7 +9,7 @@ internal static class CuttingRules
     public static void Check(Punch said, string path, PressFrame? frame, List<Fault> faults)
     {
         if (said.Hole is null && said.Outline is null)
-            faults.Add(new Fault($"{path}.hole", "nothing says what is punched", "hole: 14 mm, or outline: 120 mm for the whole edge of any other shape"));
+            faults.Add(new Fault($"{path}.hole", "nothing says what is punched", new Remark("hole: {0}, or outline: {1} for the whole edge of any other shape", Remark.About(0.014, Dimension.Length), Remark.About(0.12, Dimension.Length))));
         else if (said.Hole is not null && said.Outline is not null)
             faults.Add(new Fault($"{path}.outline", "both a round hole and an outline", "one of the two", Against: $"{path}.hole"));
         if (said.Heat is not null)

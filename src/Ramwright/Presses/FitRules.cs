@@ -19,7 +19,7 @@ internal static class FitRules
     public static void Check(Pull said, string path, Cylinder? cylinder, List<Fault> faults)
     {
         if (said.Joint is null && said.Force is null)
-            faults.Add(new Fault($"{path}.joint", "nothing says what the pull needs", "joint: with its diameter, length and fit; or force: 80 kN"));
+            faults.Add(new Fault($"{path}.joint", "nothing says what the pull needs", new Remark("joint: with its diameter, length and fit; or force: {0}", Remark.About(80e3, Dimension.Force))));
         else if (said.Joint is not null && said.Force is not null)
             faults.Add(new Fault($"{path}.force", "both a joint and a known force", "one of the two", Against: $"{path}.joint"));
         if (said.Joint is { } joint)
@@ -36,7 +36,7 @@ internal static class FitRules
             faults.Add(new Fault($"{path}.shaft-bore", "the shaft has no wall", "a bore smaller than the joint's diameter", Against: $"{path}.diameter"));
         if (said.Interference is null && said.Fit is null)
         {
-            faults.Add(new Fault($"{path}.interference", "how much bigger the shaft is than the hole is not said", "interference: 0.04 mm as measured, or fit: H7/p6"));
+            faults.Add(new Fault($"{path}.interference", "how much bigger the shaft is than the hole is not said", new Remark("interference: {0} as measured, or fit: H7/p6", Remark.About(0.04e-3, Dimension.Length))));
             return;
         }
 

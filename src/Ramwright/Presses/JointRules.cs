@@ -1,4 +1,6 @@
+using Ramwright.Quantities;
 using Ramwright.Stock;
+using Ramwright.Workings;
 
 namespace Ramwright.Presses;
 
@@ -57,19 +59,19 @@ internal static class JointRules
             }
         }
         else if (said.Leg is null && said.Throat is null)
-            faults.Add(new Fault(path, "the weld has no size", "leg: 8 mm or throat: 6 mm, or kind: butt if it goes right through the plate"));
+            faults.Add(new Fault(path, "the weld has no size", new Remark("leg: {0} or throat: {1}, or kind: butt if it goes right through the plate", Remark.About(8e-3, Dimension.Length), Remark.About(6e-3, Dimension.Length))));
         else if (said is { Leg: { } leg, Throat: { } throat } && Math.Abs(throat / (ThroatOverLeg * leg) - 1) > Rounding)
         {
             faults.Add(new Fault(path + ".throat", "leg and throat do not belong to one fillet: the throat is 0.7 of the leg",
                 "one of the two: the leg is the side you see, the throat is measured through the middle", Against: path + ".leg"));
         }
         else if (said.Throat < LeastThroat * (1 - ReadingError))
-            faults.Add(new Fault(path + ".throat", TooThin, "throat: 3 mm or more"));
+            faults.Add(new Fault(path + ".throat", TooThin, new Remark("throat: {0} or more", Remark.About(3e-3, Dimension.Length))));
         else if (said.Throat is null && said.Leg * ThroatOverLeg < LeastThroat * (1 - ReadingError))
-            faults.Add(new Fault(path + ".leg", TooThin, "leg: 4.5 mm or more; the throat is 0.7 of it"));
+            faults.Add(new Fault(path + ".leg", TooThin, new Remark("leg: {0} or more; the throat is 0.7 of it", Remark.About(4.5e-3, Dimension.Length))));
     }
 
-    private const string TooThin = "a fillet with a throat under 3 mm must not carry load (EN 1993-1-8, 4.5.2)";
+    private static readonly Remark TooThin = new("a fillet with a throat under {0} must not carry load (EN 1993-1-8, 4.5.2)", Remark.Of(3e-3, Dimension.Length));
 
     private static void Bolts(BoltedJoint said, string path, Shelf? shelf, List<Fault> faults)
     {

@@ -1,8 +1,13 @@
+using Ramwright.Quantities;
+using Ramwright.Workings;
+
 namespace Ramwright.Presses;
 
 /// <summary>What cannot be true together in a pump and what drives it.</summary>
 internal static class PumpRules
 {
+    private static readonly Given UsualStage = Remark.About(16e-6, Dimension.Displacement);
+
     // Rounding of makers' figures.
     private const double Rounding = 1.05;
 
@@ -27,7 +32,7 @@ internal static class PumpRules
         if (said.Ratio is null && said.StallPressure is null)
         {
             faults.Add(new Fault("pump.ratio", "the pump says neither its pressure ratio nor where it stalls",
-                "ratio: 100, or stall-pressure: 700 bar with rated-air: 7 bar, from its plate", Against: "pump.stall-pressure"));
+                new Remark("ratio: 100, or stall-pressure: {0} with rated-air: {1}, from its plate", Remark.About(700e5, Dimension.Pressure), Remark.About(7e5, Dimension.Pressure)), Against: "pump.stall-pressure"));
         }
 
         // At rated air, friction can only take away from ratio × air.
@@ -44,7 +49,7 @@ internal static class PumpRules
         }
 
         if (said.FullFlowAt is not null && said.FullFlow is null)
-            faults.Add(new Fault("pump.full-flow-at", "this belongs to full-flow, which is not stated", "full-flow: 0.15 L/min beside it, or no such line", Against: "pump.full-flow"));
+            faults.Add(new Fault("pump.full-flow-at", "this belongs to full-flow, which is not stated", new Remark("full-flow: {0} beside it, or no such line", Remark.About(0.15e-3 / 60, Dimension.Flow)), Against: "pump.full-flow"));
         if (said.FullFlowAt > said.StallPressure)
         {
             faults.Add(new Fault("pump.full-flow-at", "the pump stalls before it reaches this pressure", "a pressure below stall-pressure",
@@ -73,13 +78,13 @@ internal static class PumpRules
         if (said.UnloadAt is not null && said.LowStage is null)
         {
             faults.Add(new Fault("pump.unload-at", "there is no large stage to unload",
-                "low-stage: { displacement: 16 cm3/rev } beside it, or no unload-at", Against: "pump.low-stage"));
+                new Remark("low-stage: { displacement: {0} } beside it, or no unload-at", UsualStage), Against: "pump.low-stage"));
         }
 
         if (said.LowStage is { Displacement: null, Flow: null })
         {
             faults.Add(new Fault("pump.low-stage", "the large stage says neither its displacement nor its flow",
-                "displacement: 16 cm3/rev or flow: 20 L/min under it, or no low-stage"));
+                new Remark("displacement: {0} or flow: {1} under it, or no low-stage", UsualStage, Remark.About(20e-3 / 60, Dimension.Flow))));
         }
 
         Stage(said.HighStage, "pump.high-stage", said.Speed, faults);
@@ -106,7 +111,7 @@ internal static class PumpRules
     {
         Unloading(said.UnloadAt, said.Relief, said.RatedPressure, faults);
         if (said.UnloadAt is not null && said.LowPerStroke is null)
-            faults.Add(new Fault("pump.unload-at", "there is no large piston to unload", "low-per-stroke: 13 mL beside it, or no unload-at", Against: "pump.low-per-stroke"));
+            faults.Add(new Fault("pump.unload-at", "there is no large piston to unload", new Remark("low-per-stroke: {0} beside it, or no unload-at", Remark.About(13e-6, Dimension.Volume)), Against: "pump.low-per-stroke"));
         if (said.LowPerStroke < said.PerStroke)
         {
             faults.Add(new Fault("pump.low-per-stroke", "the pump would give less oil a stroke at low pressure than at high",

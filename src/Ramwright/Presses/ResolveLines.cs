@@ -38,9 +38,11 @@ internal static class ResolveLines
         };
     }
 
-    private static string Bores(string type, Shelf shelf) =>
-        "the pressure printed on the hose as rating:, or a bore it is made in: "
-        + string.Join(", ", shelf.Hoses.Where(h => Shelf.SameName(h.Type, type)).Select(h => Readout.Text(h.Bore, Dimension.Length)));
+    private static Remark Bores(string type, Shelf shelf)
+    {
+        Given[] bores = [.. shelf.Hoses.Where(h => Shelf.SameName(h.Type, type)).Select(h => Remark.Of(h.Bore, Dimension.Length))];
+        return new Remark("the pressure printed on the hose as rating:, or a bore it is made in: " + string.Join(", ", bores.Select((_, i) => "{" + i + "}")), bores);
+    }
 
     private static RigLine One(Line said, int i, int count, Shelf shelf, Assumptions assume)
     {

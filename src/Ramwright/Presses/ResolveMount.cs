@@ -120,6 +120,16 @@ internal static class ResolveMount
         };
     }
 
+    // a thread that was measured is an inch one where a whole number of its turns makes an inch, and no usual step of millimetres does
+    private static string Measured(double d, double pitch)
+    {
+        const double inch = 0.0254;
+        double turns = inch / pitch, steps = pitch / 0.25e-3;
+        return Math.Abs(turns - Math.Round(turns)) < 0.005 * turns && Math.Abs(steps - Math.Round(steps)) > 1e-6
+            ? $"{Readout.Text(d, Dimension.Length, UnitSystem.Imperial, 4)} with {Math.Round(turns):0} threads to the inch"
+            : $"{Readout.Text(d, Dimension.Length)} with a pitch of {Readout.Text(pitch, Dimension.Length)}";
+    }
+
     private static RigCollarMount Collar(CollarMount said, Steel steel, Shelf shelf, Assumptions assume)
     {
         double plate = Resolver.Needed(said.Plate, Path + ".plate");
@@ -127,7 +137,7 @@ internal static class ResolveMount
             ? ResolveJoint.ThreadNamed(name, shelf, Path + ".thread")
             : new ScrewThread(Resolver.Needed(said.Diameter, Path + ".diameter"), Resolver.Needed(said.Pitch, Path + ".pitch"))
             {
-                Name = $"{Readout.Text(said.Diameter!.Value, Dimension.Length)} with a pitch of {Readout.Text(said.Pitch!.Value, Dimension.Length)}",
+                Name = Measured(said.Diameter!.Value, said.Pitch!.Value),
             };
         double width = said.Span is null ? 0 : said.Width ?? assume.Or(null, Path + ".width", 2 * thread.D, Dimension.Length, "twice the collar");
         if (said.Span is not null && width <= thread.D)

@@ -67,7 +67,7 @@ internal static class ResolvePump
     private static RigElectricPack Electric(ElectricPack said, RigCylinder cylinder, Assumptions assume)
     {
         double motor = Resolver.Needed(said.Motor, "pump.motor");
-        double speed = assume.Or(said.Speed, "pump.speed", 1440.0 / 60, Dimension.RotationalSpeed, "a four-pole motor on 50 Hz");
+        double speed = assume.Or(said.Speed, "pump.speed", 1440.0 / 60, Dimension.RotationalSpeed, "a four-pole motor on mains of 50 Hz; on 60 Hz it turns at 1725 to 1750: the mains say, not the tape");
         double limit = said.RatedPressure is { } own ? Math.Min(own, cylinder.RatedPressure) : cylinder.RatedPressure;
         double relief = assume.Or(said.Relief, "pump.relief", limit, Dimension.Pressure,
             "set no higher than the weaker of pump and cylinder; there must be one");

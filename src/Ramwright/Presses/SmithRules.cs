@@ -38,12 +38,12 @@ internal static class SmithRules
     {
         if (said is not { } heat || of is not { } steel)
             return;
-        string at = Readout.Text(heat, Dimension.Temperature);
-        string range = $"{Readout.Text(steel.Coldest, Dimension.Temperature, digits: 4)} to {Readout.Text(steel.Hottest, Dimension.Temperature, digits: 4)} for {steel.Name}";
+        Given at = Remark.Of(heat, Dimension.Temperature);
+        var range = new Remark($"{{0}} to {{1}} for {steel.Name}", Remark.Of(steel.Coldest, Dimension.Temperature), Remark.Of(steel.Hottest, Dimension.Temperature));
         if (heat < steel.Coldest)
-            faults.Add(new Fault($"{path}.heat", $"{at} is colder than {steel.Name} may be forged at: it tears, and needs far more force", range));
+            faults.Add(new Fault($"{path}.heat", new Remark($"{{0}} is colder than {steel.Name} may be forged at: it tears, and needs far more force", at), range));
         else if (heat > Burns)
-            faults.Add(new Fault($"{path}.heat", $"{at} burns steel", range));
+            faults.Add(new Fault($"{path}.heat", new Remark("{0} burns steel", at), range));
     }
 
     /// <summary>The steel as settled.</summary>

@@ -1,4 +1,6 @@
+using Ramwright.Quantities;
 using Ramwright.Stock;
+using Ramwright.Workings;
 
 namespace Ramwright.Presses;
 
@@ -55,7 +57,7 @@ internal static class TieRodRules
         if (said is { Sleeve: not null, Seat: not null and not RodSeat.Sleeve })
             faults.Add(new Fault(path + ".seat", "crown and bed cannot stand against both this and the sleeve", "seat: sleeve, or no sleeve", Against: path + ".sleeve"));
         if (said is { Seat: RodSeat.Sleeve, Sleeve: null })
-            faults.Add(new Fault(path + ".seat", "no sleeve is described", "sleeve: { outside: 70 mm, inside: 40 mm }"));
+            faults.Add(new Fault(path + ".seat", "no sleeve is described", new Remark("sleeve: { outside: {0}, inside: {1} }", Remark.About(0.07, Dimension.Length), Remark.About(0.04, Dimension.Length))));
         if (said.Sleeve?.Inside >= said.Sleeve?.Outside)
             faults.Add(new Fault(path + ".sleeve.inside", "the sleeve has no wall", "an inside smaller than the outside", Against: path + ".sleeve.outside"));
         if (said.Thread is not { } thread || !ThreadText.TryRead(thread, out ThreadCall call))

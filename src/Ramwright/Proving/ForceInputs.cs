@@ -155,7 +155,7 @@ internal sealed class ForceInputs
         IReadOnlyList<double> read = _book.Values(kind);
         if (read.Count == 0)
         {
-            _taken.Add($"the {what} was not measured: {Readout.Text(stated, Dimension.Length, digits: 4)} as the press file has it");
+            _taken.Add($"the {what} was not measured: {Readout.Text(stated, Dimension.Length, _book.Units, 4)} as the press file has it");
             return Add(symbol, $"{what}, not measured", Dimension.Length, Estimate.Within(stated, OilToRam.UnmeasuredDiameter(stated)), $"{what} taken from the press file");
         }
 
@@ -181,6 +181,6 @@ internal sealed class ForceInputs
     private void Say(Instrument instrument)
     {
         if (instrument.Assumed)
-            _taken.Add($"nothing is said of the {instrument.Name}: taken as {instrument.Why}");
+            _taken.Add($"nothing is said of the {instrument.Name}: taken as {instrument.Why.Text(_book.Units)}");
     }
 }

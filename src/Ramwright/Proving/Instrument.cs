@@ -1,5 +1,6 @@
 using Ramwright.Measuring;
 using Ramwright.Quantities;
+using Ramwright.Workings;
 
 namespace Ramwright.Proving;
 
@@ -11,7 +12,7 @@ namespace Ramwright.Proving;
 public sealed record Instrument(string Name, Dimension Measures, double Limit, double Resolution)
 {
     /// <summary>Why its errors are what they are taken as.</summary>
-    public required string Why { get; init; }
+    public required Remark Why { get; init; }
     /// <summary>Whether nothing is said of it and the usual was taken.</summary>
     public bool Assumed { get; init; }
     /// <summary>When it was last compared; null where not said.</summary>
@@ -48,14 +49,14 @@ public sealed record Instrument(string Name, Dimension Measures, double Limit, d
     public static Instrument Usual(ReadingKind kind, double pressure) => ReadingForm.Of(kind).Measures switch
     {
         Dimension.Pressure => Plain("gauge", Dimension.Pressure, 0.025 * 1.6 * pressure, 0.01 * pressure, "class 2.5 on a dial of 1.6 times the pressure: cheap shop gauges"),
-        Dimension.Length when kind is ReadingKind.Bore or ReadingKind.Rod or ReadingKind.CentreTube => Plain("calliper", Dimension.Length, 0.05e-3, 0.02e-3, "a calliper, 0.05 mm"),
-        Dimension.Length when kind is ReadingKind.Groove => Plain("calliper", Dimension.Length, 0.05e-3, 0.02e-3, "a calliper, 0.05 mm"),
-        Dimension.Length => Plain("dial indicator", Dimension.Length, 0.02e-3, 0.01e-3, "a dial indicator of 0.01 mm, 0.02 mm over its travel"),
+        Dimension.Length when kind is ReadingKind.Bore or ReadingKind.Rod or ReadingKind.CentreTube => Plain("calliper", Dimension.Length, 0.05e-3, 0.02e-3, new Remark("a calliper, {0}", Remark.About(0.05e-3, Dimension.Length))),
+        Dimension.Length when kind is ReadingKind.Groove => Plain("calliper", Dimension.Length, 0.05e-3, 0.02e-3, new Remark("a calliper, {0}", Remark.About(0.05e-3, Dimension.Length))),
+        Dimension.Length => Plain("dial indicator", Dimension.Length, 0.02e-3, 0.01e-3, new Remark("a dial indicator of {0}, {1} over its travel", Remark.About(0.01e-3, Dimension.Length), Remark.About(0.02e-3, Dimension.Length))),
         Dimension.Time => Plain("stopwatch", Dimension.Time, 0.3, 0.1, "a stopwatch started and stopped by hand, 0.3 s"),
         Dimension.Force => Plain("load cell", Dimension.Force, 0.01 * pressure, 0.001 * pressure, "a load cell, 1 % of the load"),
-        _ => Plain("thermometer", Dimension.Temperature, 2, 1, "a shop thermometer, 2 °C"),
+        _ => Plain("thermometer", Dimension.Temperature, 2, 1, "a shop thermometer, 2 °C (4 °F)"),
     };
 
-    private static Instrument Plain(string name, Dimension measures, double limit, double resolution, string why) =>
+    private static Instrument Plain(string name, Dimension measures, double limit, double resolution, Remark why) =>
         new(name, measures, limit, resolution) { Why = why, Assumed = true };
 }

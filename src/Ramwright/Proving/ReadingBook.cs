@@ -1,6 +1,7 @@
 using Ramwright.Ladders;
 using Ramwright.Presses;
 using Ramwright.Quantities;
+using Ramwright.Workings;
 
 namespace Ramwright.Proving;
 
@@ -13,10 +14,12 @@ public sealed class ReadingBook
     /// <summary>Opens a book.</summary>
     /// <param name="check">The press.</param>
     /// <param name="readings">Its readings; instruments may be named before or after they are used.</param>
-    public ReadingBook(PressCheck check, IEnumerable<Reading> readings)
+    /// <param name="units">Units of what is said of them in words.</param>
+    public ReadingBook(PressCheck check, IEnumerable<Reading> readings, UnitSystem units = UnitSystem.Metric)
     {
         ArgumentNullException.ThrowIfNull(check);
         _check = check;
+        Units = units;
         All = [.. readings];
         foreach (Reading reading in All)
         {
@@ -24,6 +27,9 @@ public sealed class ReadingBook
                 _instruments[reading.Word] = instrument;     // a later line about the same instrument stands
         }
     }
+
+    /// <summary>Units of what is said of them in words.</summary>
+    public UnitSystem Units { get; }
 
     /// <summary>Every reading.</summary>
     public IReadOnlyList<Reading> All { get; }
@@ -64,7 +70,7 @@ public sealed class ReadingBook
     private static Instrument? Gauge(RigGauge? gauge) => gauge is null ? null
         : new Instrument("the press's gauge", Dimension.Pressure, gauge.Class / 100 * gauge.Range, gauge.Range / 100)
         {
-            Why = $"class {gauge.Class:0.##} on {Readout.Text(gauge.Range, Dimension.Pressure)}, EN 837-1: per cent of the span; read to a hundredth of it",
+            Why = new Remark($"class {gauge.Class:0.##} on {{0}}, EN 837-1: per cent of the span; read to a hundredth of it", Remark.Of(gauge.Range, Dimension.Pressure)),
         };
 
     private static Instrument? Named(Reading reading)
@@ -74,12 +80,13 @@ public sealed class ReadingBook
         double? limit = reading.Limit ?? (reading.Class is { } c && reading.Range is { } range ? c / 100 * range : null);
         if (limit is not { } most)
             return null;
-        string why = reading.Limit is not null
-            ? $"within {Readout.Text(most, measures)} as the log says"
-            : $"class {reading.Class:0.##} on {Readout.Text(reading.Range!.Value, measures)}, EN 837-1: per cent of the span";
+        // how far off a thermometer may be is a difference, and no place on a scale
+        Given said = Remark.Of(reading.Limit is null ? reading.Range!.Value : most, measures);
+        string how = reading.Limit is null ? $"class {reading.Class:0.##} on {{0}}, EN 837-1: per cent of the span"
+            : measures == Dimension.Temperature ? $"within {Readout.Number(most)} °C ({Readout.Number(1.8 * most)} °F) as the log says" : "within {0} as the log says";
         return new Instrument(reading.Word, measures, most, reading.Resolution ?? (reading.Range / 100 ?? most / 2))
         {
-            Why = reading.Calibrated is { } day ? $"{why}; compared {day:yyyy-MM-dd}" : why + "; when it was last compared is not said",
+            Why = new Remark(reading.Calibrated is { } day ? $"{how}; compared {day:yyyy-MM-dd}" : how + "; when it was last compared is not said", said),
             Calibrated = reading.Calibrated,
         };
     }

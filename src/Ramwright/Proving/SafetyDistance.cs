@@ -19,13 +19,14 @@ public sealed record SafetyDistance(string What, double S, Action<Working> Work)
 
     /// <summary>Distances of the press's guard; none where it has no guard that stops it.</summary>
     /// <param name="check">The press.</param>
-    public static IReadOnlyList<SafetyDistance> Of(PressCheck check)
+    /// <param name="units">Units of what they are called by.</param>
+    public static IReadOnlyList<SafetyDistance> Of(PressCheck check, UnitSystem units = UnitSystem.Metric)
     {
         ArgumentNullException.ThrowIfNull(check);
         return check.Rig.Guard switch
         {
             RigTwoHandControl g => [new($"two-hand control{(g.Shrouded ? ", shrouded" : "")}", TwoHand(g.StopTime, g.Shrouded), w => TwoHand(g.StopTime, g.Shrouded, w))],
-            RigLightCurtain g => [new($"light curtain, {Readout.Text(g.Resolution, Dimension.Length)}", Curtain(g.StopTime, g.Resolution), w => Curtain(g.StopTime, g.Resolution, w))],
+            RigLightCurtain g => [new($"light curtain, {Readout.Text(g.Resolution, Dimension.Length, units)}", Curtain(g.StopTime, g.Resolution), w => Curtain(g.StopTime, g.Resolution, w))],
             RigLightBeams g => [new(g.Beams == 1 ? "single light beam" : $"{g.Beams} light beams", Beams(g.StopTime, g.Beams), w => Beams(g.StopTime, g.Beams, w))],
             _ => [],
         };

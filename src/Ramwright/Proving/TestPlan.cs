@@ -77,7 +77,7 @@ public sealed record TestPlan
             After = PlanMeasures.After(check, units),
             Stand = PlanStand.Of(check, proof, units),
             Stops = PlanStand.Stops(check, units),
-            Distances = SafetyDistance.Of(check),
+            Distances = SafetyDistance.Of(check, units),
         };
     }
 

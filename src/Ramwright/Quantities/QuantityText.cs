@@ -19,10 +19,11 @@ public static class QuantityText
     /// <param name="wanted">What it must measure.</param>
     /// <param name="quantity">The value, when it could be read.</param>
     /// <param name="fault">What is wrong, when it could not.</param>
+    /// <param name="tape">What the person measures in, where that is known: the example of a fault is given in it.</param>
     /// <returns>Whether it could be read. The value is always finite.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="wanted"/> is not a dimension.</exception>
     public static bool TryRead(
-        string text, Dimension wanted, out Quantity quantity, [NotNullWhen(false)] out ReadingFault? fault)
+        string text, Dimension wanted, out Quantity quantity, [NotNullWhen(false)] out ReadingFault? fault, UnitSystem tape = UnitSystem.Metric)
     {
         ArgumentNullException.ThrowIfNull(text);
         UnitTable units = Units.Table(wanted);
@@ -30,6 +31,8 @@ public static class QuantityText
         fault = Read(text, wanted, units, out double si, out Unit? unit);
         if (fault is null)
             quantity = new Quantity(si == 0 ? 0 : si, unit!); // never -0
+        else if (tape != UnitSystem.Metric)
+            fault = ReadingFaults.On(tape, wanted, fault);
         return fault is null;
     }
 

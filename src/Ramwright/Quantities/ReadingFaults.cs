@@ -153,6 +153,13 @@ internal static class ReadingFaults
     /// <summary>A dimension with an example: <c>a length, such as 600 mm</c>.</summary>
     private static string Say(Dimension wanted) => $"{DimensionWords.Noun(wanted)}, such as {DimensionWords.Example(wanted)}";
 
+    /// <summary>The same fault with its example as the person's own tape would show it.</summary>
+    public static ReadingFault On(UnitSystem tape, Dimension wanted, ReadingFault fault)
+    {
+        string example = DimensionWords.Example(wanted);
+        return fault with { Wanted = fault.Wanted.Replace($"such as {example}", $"such as {ExampleSize.In(example, wanted, tape)}", StringComparison.Ordinal) };
+    }
+
     /// <summary>The number as it stands with the usual unit, metric and imperial.</summary>
     private static string With(string number, Dimension wanted)
     {

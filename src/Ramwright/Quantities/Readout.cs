@@ -64,6 +64,18 @@ public static class Readout
             : $"{sign}{figures.AsSpan(0, exponent + 1)}.{figures.AsSpan(exponent + 1)}";
     }
 
+    /// <summary>A fraction as a tape shows it: <c>3/8</c>, <c>1-1/2</c>, <c>2</c>.</summary>
+    /// <param name="count">How many parts; zero or more.</param>
+    /// <param name="parts">Parts of one; a power of two.</param>
+    public static string Fraction(int count, int parts)
+    {
+        (int whole, int over) = (count / parts, count % parts);
+        while (over > 0 && over % 2 == 0)
+            (over, parts) = (over / 2, parts / 2);
+        string rest = over == 0 ? "" : string.Create(CultureInfo.InvariantCulture, $"{over}/{parts}");
+        return whole == 0 && over > 0 ? rest : over == 0 ? Number(whole, 6) : string.Create(CultureInfo.InvariantCulture, $"{whole}-{rest}");
+    }
+
     private static Unit Find(Dimension dimension, string symbol)
     {
         foreach (Unit unit in Units.Of(dimension))

@@ -1,4 +1,5 @@
 using Ramwright.Quantities;
+using Ramwright.Workings;
 
 namespace Ramwright.Solids;
 
@@ -55,7 +56,7 @@ public static class GridPlanes
     {
         string whose = a.Part == b.Part ? $"two faces of {a.Part}" : $"a face of {a.Part} and a face of {b.Part}";
         return new SolidFaultException(
-            $"{whose} stand {Readout.Text(b.At - a.At, Dimension.Length)} from each other: too thin to cut into cells here. Bring them flush, or at least {Readout.Text(least, Dimension.Length)} apart.");
+            new Remark($"{whose} stand {{0}} from each other: too thin to cut into cells here. Bring them flush, or at least {{1}} apart.", Remark.Of(b.At - a.At, Dimension.Length), Remark.Of(least, Dimension.Length)));
     }
 
     // lengths grow from both ends towards the middle, then all are shrunk alike to fit

@@ -23,7 +23,7 @@ internal sealed class MeshGrid
             foreach (Cuboid b in part.Blocks)
                 for (int axis = 0; axis < 3; axis++)
                     if (!(b.Along(axis) > GridPlanes.Same) || !double.IsFinite(b.Along(axis)))
-                        throw new SolidFaultException(!double.IsFinite(b.Along(axis)) ? $"{part.Name} has a wall without an end" : $"{part.Name} has a wall {Readout.Text(Math.Max(0, b.Along(axis)), Dimension.Length)} thick: nothing that could be cut into cells");
+                        throw new SolidFaultException(!double.IsFinite(b.Along(axis)) ? $"{part.Name} has a wall without an end" : $"{part.Name} has a wall of no thickness: nothing that could be cut into cells");
         return new MeshGrid([.. Enumerable.Range(0, 3).Select(axis =>
         {
             double least = parts.Min(p => p.Blocks.Min(b => b.From(axis))), most = parts.Max(p => p.Blocks.Max(b => b.To(axis)));

@@ -1,7 +1,9 @@
 using Ramwright.Frame;
 using Ramwright.Geometry;
 using Ramwright.Presses;
+using Ramwright.Quantities;
 using Ramwright.Stock;
+using Ramwright.Workings;
 
 namespace Ramwright.Solids;
 
@@ -66,7 +68,7 @@ internal static class OpenFrontSolid
                     drawing.JoinIn(arm, column, Cuboid.Everywhere with { Y0 = 0, Y1 = deep });
                     drawing.JoinIn(arm, column, Cuboid.Everywhere with { Y0 = back - deep, Y1 = back });
                     drawing.Note("The bar is joined to the column only along a strip as deep as the throat at its front and back faces; its play in the slot is left out.");
-                    drawing.Note("The slot takes the column's web with it over the bar's height; the bar stands out 20 mm at the back.");
+                    drawing.Note(new Remark("The slot takes the column's web with it over the bar's height; the bar stands out {0} at the back.", Remark.Of(Tail, Dimension.Length)));
                     Toe(slot.Weld);
                     break;
                 case RigWeldedJoint weld:

@@ -1,7 +1,7 @@
 using Ramwright.Frame;
 using Ramwright.Geometry;
 using Ramwright.Presses;
-using Ramwright.Quantities;
+using Ramwright.Workings;
 
 namespace Ramwright.Solids;
 
@@ -57,7 +57,7 @@ public sealed record DieSection(IReadOnlyList<int> Parts, int Axis, double At)
 /// <param name="Upper">Where the ram's reaction pushes up.</param>
 /// <param name="Lower">Where the work pushes down.</param>
 /// <param name="Notes">What was simplified, for the reader.</param>
-public sealed record PressSolid(IReadOnlyList<SolidPart> Parts, IReadOnlyList<Bond> Bonds, IReadOnlyList<DieFace> Upper, IReadOnlyList<DieFace> Lower, IReadOnlyList<string> Notes)
+public sealed record PressSolid(IReadOnlyList<SolidPart> Parts, IReadOnlyList<Bond> Bonds, IReadOnlyList<DieFace> Upper, IReadOnlyList<DieFace> Lower, IReadOnlyList<Remark> Notes)
 {
     /// <summary>Ends of members at welds, where stress is read.</summary>
     public IReadOnlyList<WeldToe> Toes { get; init; } = [];

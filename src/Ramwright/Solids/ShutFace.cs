@@ -1,4 +1,5 @@
 using Ramwright.Quantities;
+using Ramwright.Workings;
 
 namespace Ramwright.Solids;
 
@@ -36,11 +37,11 @@ public sealed record ShutFace(int Part, double At, double Pressure)
     }
 
     /// <summary>What to say of the faces that part.</summary>
-    internal static IEnumerable<string> Notes(PressSolid solid, SolidSolution solution, double force)
+    internal static IEnumerable<Remark> Notes(PressSolid solid, SolidSolution solution, double force)
     {
         (double most, int part) = solid.Shut.Select(s => (s.Parted(solution, force), s.Part)).OrderByDescending(s => s.Item1).FirstOrDefault();
         if (most > Little)
-            yield return $"At the wanted force the end of the {solid.Parts[part].Name} is pulled apart over {Readout.Text(most, Dimension.Ratio)} of its face: the frame opens further than is shown here. "
-                + "More preload, or the beams' figures.";
+            yield return new Remark($"At the wanted force the end of the {solid.Parts[part].Name} is pulled apart over {{0}} of its face: the frame opens further than is shown here. "
+                + "More preload, or the beams' figures.", Remark.Of(most, Dimension.Ratio));
     }
 }

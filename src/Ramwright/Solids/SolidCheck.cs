@@ -1,6 +1,7 @@
 using Ramwright.Frame;
 using Ramwright.Geometry;
 using Ramwright.Presses;
+using Ramwright.Workings;
 
 namespace Ramwright.Solids;
 
@@ -50,7 +51,7 @@ public sealed record SolidCheck(PressSolid Solid, IReadOnlyList<SolidCaseAnswer>
     public RigSprings? Springs { get; init; }
 
     /// <summary>Why there are none, in words.</summary>
-    public string? SpringsMissing { get; init; }
+    public Remark? SpringsMissing { get; init; }
 
     /// <summary>What the beams give on those springs.</summary>
     public FrameResponse? BeamsOnSprings { get; init; }
@@ -77,7 +78,7 @@ public sealed record SolidCheck(PressSolid Solid, IReadOnlyList<SolidCaseAnswer>
         List<SolidSolution> coarse = SolveOn(solid, ref fine, 0.5, cases, Part(progress, "coarser grid", 0, 0.25), stop);
         GridAnswer[] rough = [.. coarse.Select(s => Answer(solid, s))];
         List<SolidSolution> solutions = Solve(solid, fine, cases, Part(progress, "finer grid", 0.25, 1), stop);
-        (RigSprings? springs, string? missing) = OfJoints(rig, book ?? new JointBook(), stop);
+        (RigSprings? springs, Remark? missing) = OfJoints(rig, book ?? new JointBook(), stop);
         solid = solid with { Notes = [.. solid.Notes, .. ShutFace.Notes(solid, solutions[0], rig.Wanted)] };
         return new SolidCheck(solid, [.. solutions.Select((s, i) =>
             new SolidCaseAnswer(cases[i], rough[i], Answer(solid, s), s, HotSpot.Of(solid, s), s.Through((solid.UpperAt.Z + solid.LowerAt.Z) / 2), SolidPlace.Weakest(s, solid.Yields, solid.Blind))
@@ -93,15 +94,15 @@ public sealed record SolidCheck(PressSolid Solid, IReadOnlyList<SolidCaseAnswer>
     }
 
     // a joint that cannot be cut out by itself does not spoil the rest
-    private static (RigSprings? Springs, string? Missing) OfJoints(Rig rig, JointBook book, CancellationToken stop)
+    private static (RigSprings? Springs, Remark? Missing) OfJoints(Rig rig, JointBook book, CancellationToken stop)
     {
         try
         {
-            return book.Of(rig, stop) is { } springs ? (springs, null) : (null, JointBook.Missing(rig));
+            return book.Of(rig, stop) is { } springs ? (springs, null) : (null, new Remark(JointBook.Missing(rig) ?? ""));
         }
         catch (SolidFaultException fault)
         {
-            return (null, fault.Message);
+            return (null, fault.Says);
         }
     }
 

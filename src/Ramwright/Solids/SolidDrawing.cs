@@ -2,6 +2,7 @@ using Ramwright.Frame;
 using Ramwright.Presses;
 using Ramwright.Quantities;
 using Ramwright.Stock;
+using Ramwright.Workings;
 
 namespace Ramwright.Solids;
 
@@ -13,7 +14,7 @@ internal sealed class SolidDrawing
     private readonly List<(Piece Piece, IReadOnlyList<(Cuboid Box, bool IsWeb)> Boxes)?> _pieces = [];
     private readonly Dictionary<int, double> _yields = [];
     private readonly List<Bond> _bonds = [];
-    private readonly SortedSet<string> _notes = [];
+    private readonly SortedDictionary<string, Remark> _notes = [];
     private readonly List<WeldToe> _toes = [];
 
     public IReadOnlyList<SolidPart> Parts => _parts;
@@ -23,9 +24,10 @@ internal sealed class SolidDrawing
     public List<ShutFace> Shut { get; } = [];
     public IReadOnlyList<RigMember?> Members => [.. _pieces.Select(p => p?.Piece is GussetPlate ? null : p?.Piece.Member)];
     public IReadOnlyList<double?> Yields => [.. _pieces.Select((p, i) => p?.Piece.Member.Fy ?? (_yields.TryGetValue(i, out double fy) ? fy : null))];
-    public IReadOnlyList<string> Notes => [.. _notes];
+    public IReadOnlyList<Remark> Notes => [.. _notes.Values];
 
-    public void Note(string note) => _notes.Add(note);
+    /// <summary>Notes what was simplified, once.</summary>
+    public void Note(Remark note) => _notes.TryAdd(note.ToString(), note);
 
     /// <summary>Adds a piece; several of one name are told apart.</summary>
     public int Add(Piece piece, IReadOnlyList<Cuboid>? cuts = null)
@@ -240,7 +242,7 @@ internal sealed class SolidDrawing
         foreach (int p in parts)
             JoinWhole(pad, p);
         if (bolster is null)
-            Note($"The halves of {_pieces[parts[0]]!.Value.Piece.Member.Part} are taken as tied by a plate {Readout.Text(thick, Dimension.Length)} thick where the die presses.");
+            Note(new Remark($"The halves of {_pieces[parts[0]]!.Value.Piece.Member.Part} are taken as tied by a plate {{0}} thick where the die presses.", Remark.Of(thick, Dimension.Length)));
         return [new DieFace(pad, at, [plate.And(under)]) { Free = Free(under) }];
     }
 

@@ -1,3 +1,5 @@
+using Ramwright.Workings;
+
 namespace Ramwright.Solids;
 
 /// <summary>One body of steel, made of boxes along the axes.</summary>
@@ -25,11 +27,16 @@ public readonly record struct Bond(int A, int B, Cuboid Where);
 public class SolidFaultException : Exception
 {
     /// <summary>Says what is wrong.</summary>
-    public SolidFaultException(string message) : base(message) { }
+    public SolidFaultException(string message) : base(message) => Says = message;
+    /// <summary>Says what is wrong, with its numbers apart; the message has them in metric units.</summary>
+    public SolidFaultException(Remark says) : base(says.ToString()) => Says = says;
     /// <summary>Says what is wrong.</summary>
-    public SolidFaultException(string message, Exception inner) : base(message, inner) { }
+    public SolidFaultException(string message, Exception inner) : base(message, inner) => Says = message;
     /// <summary>Says nothing.</summary>
-    public SolidFaultException() { }
+    public SolidFaultException() => Says = Message;
+
+    /// <summary>What is wrong, to be read in any units.</summary>
+    public Remark Says { get; }
 }
 
 /// <summary>A grid on which the iteration does not close in; one of other cells may do.</summary>

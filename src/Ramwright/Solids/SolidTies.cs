@@ -1,5 +1,7 @@
 using Ramwright.Presses;
+using Ramwright.Quantities;
 using Ramwright.Stock;
+using Ramwright.Workings;
 
 namespace Ramwright.Solids;
 
@@ -44,6 +46,6 @@ internal static class SolidTies
                 drawing.JoinWhole(plates, u);
         }
 
-        drawing.Note("The halves of the uprights are taken as tied by plates 12 mm thick at the beams' edges.");
+        drawing.Note(new Remark("The halves of the uprights are taken as tied by plates {0} thick at the beams' edges.", Remark.Of(Plate, Dimension.Length)));
     }
 }

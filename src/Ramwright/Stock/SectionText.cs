@@ -134,7 +134,7 @@ public static partial class SectionText
             return false;
         }
 
-        if (!SectionSizes.TryRead(m.Groups["sizes"], at, word, out double[]? sizes, out fault))
+        if (!SectionSizes.TryRead(m.Groups["sizes"], at, word, out double[]? sizes, out bool inches, out fault))
             return false;
 
         if (word == "channel")
@@ -142,7 +142,7 @@ public static partial class SectionText
 
         try
         {
-            shape = Make(word, sizes, m.Groups["cold"].Success, shelf);
+            shape = Make(word, sizes, inches, m.Groups["cold"].Success, shelf);
         }
         catch (ArgumentOutOfRangeException e)
         {
@@ -158,35 +158,35 @@ public static partial class SectionText
     }
 
     /// <summary>Makes what is not in the tables from its sizes, or null where there are too many or too few.</summary>
-    private static Shape? Make(string word, double[] s, bool cold, Shelf shelf)
+    private static Shape? Make(string word, double[] s, bool inches, bool cold, Shelf shelf)
     {
-        string mm = string.Join('x', s.Select(SectionSizes.Mm));
+        string sizes = SectionSizes.Named(s, inches), mm = SectionSizes.Named(s, inches: false);
         switch (word, s)
         {
             case ("flat", [var h, var t]) when !cold:
-                return new Flat(h, t) { Name = $"flat {mm}", Source = AsGiven };
+                return new Flat(h, t) { Name = $"flat {sizes}", Source = AsGiven };
             case ("square", [var a]) when !cold:
-                return new Flat(a, a) { Name = $"square {mm}", Source = AsGiven };
+                return new Flat(a, a) { Name = $"square {sizes}", Source = AsGiven };
             case ("round", [var d]) when !cold:
-                return new Round(d) { Name = $"round {mm}", Source = AsGiven };
+                return new Round(d) { Name = $"round {sizes}", Source = AsGiven };
             case ("box", [var h, var b, var t]) when !cold:
-                return new Box(h, b, t, t) { Name = $"box {mm}", Source = AsGiven };
+                return new Box(h, b, t, t) { Name = $"box {sizes}", Source = AsGiven };
             case ("box", [var h, var b, var tw, var tf]) when !cold:
-                return new Box(h, b, tw, tf) { Name = $"box {mm}", Source = AsGiven };
+                return new Box(h, b, tw, tf) { Name = $"box {sizes}", Source = AsGiven };
             case ("angle", [var a, var t]) when !cold:
-                return Make(word, [a, a, t], cold, shelf);
+                return Make(word, [a, a, t], inches, cold, shelf);
             case ("angle", [var h, var b, var t]) when !cold:
                 return RolledAngle(h, b, t, shelf)
-                    ?? new Angle(h, b, t, 0, t / 2) { Name = $"L {mm}", Source = AsGiven };      // no root counted, toes rounded
+                    ?? new Angle(h, b, t, 0, t / 2) { Name = $"L {sizes}", Source = AsGiven };      // no root counted, toes rounded
             case ("tee", [var h, var b, var t]) when !cold:
                 return Rolled<Tee>(shelf, r => Same(r.H, h) && Same(r.B, b) && Same(r.Tw, t) && Same(r.Tf, t))
-                    ?? new Tee(h, b, t, t, 0) { Name = $"T {mm}", Source = AsGiven };
+                    ?? new Tee(h, b, t, t, 0) { Name = $"T {sizes}", Source = AsGiven };
             case ("tee", [var h, var b, var tw, var tf]) when !cold:
-                return new Tee(h, b, tw, tf, 0) { Name = $"T {mm}", Source = AsGiven };
+                return new Tee(h, b, tw, tf, 0) { Name = $"T {sizes}", Source = AsGiven };
             case ("hollow", [var h, var b, var t]):
-                return Make(h == b ? "shs" : "rhs", s, cold, shelf);
+                return Make(h == b ? "shs" : "rhs", s, inches, cold, shelf);
             case ("shs", [var a, var t]):
-                return Make(word, [a, a, t], cold, shelf);
+                return Make(word, [a, a, t], inches, cold, shelf);
             case ("shs" or "rhs", [var h, var b, var t]) when word == "rhs" || h == b:
                 string name = $"{word.ToUpperInvariant()} {mm}{(cold ? " cold" : "")}";
                 return shelf.TrySection(name, out Shape? rolled) ? rolled

@@ -145,6 +145,9 @@ public static class FilletWeld
         return worst;
     }
 
+    // to a tenth of a millimetre: what is nothing but for rounding is nothing
+    private static Given Coordinate(double m) => Remark.Of(Math.Round(m, 4), Dimension.Length);
+
     internal static Vector ShowStress(
         WeldGroup group, Vector force, Vector moment, Vector at, Vector point, Vector theta, Working w)
     {
@@ -152,8 +155,8 @@ public static class FilletWeld
         Vector s = force / group.Area + theta.Cross(r);
         (double xx, double yy, double zz, double xy, double yz, double zx) = group.Tensor;
         w.Take("A_w", "area of all throats", group.Area, Dimension.Area, WeldGroup.Source);
-        w.Note($"The worst place is an end of a weld, at ({point.X * 1e3:0.#}, {point.Y * 1e3:0.#}, {point.Z * 1e3:0.#}) mm. " +
-            "The turn θ of the group solves J θ = M about the centroid of the throats; the next three lines prove it.");
+        w.Note(new Remark("The worst place is an end of a weld, at ({0}, {1}, {2}). The turn θ of the group solves J θ = M about the centroid of the throats; the next three lines prove it.",
+            Coordinate(point.X), Coordinate(point.Y), Coordinate(point.Z)));
         Vector acting = group.MomentAtCentroid(force, moment, at);
         w.Take("M_0", "length of the acting moment about the centroid, per newton", acting.Length, Dimension.Moment, Statics);
         w.Take("M_1", "length of the moment that θ answers to", M.Length, Dimension.Moment, Statics);

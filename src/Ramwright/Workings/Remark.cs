@@ -9,16 +9,15 @@ public sealed record Remark(string Words, params IReadOnlyList<Given> Numbers)
 {
     /// <summary>The remark as it is read.</summary>
     /// <param name="units">Which units.</param>
-    public string Text(UnitSystem units = UnitSystem.Metric) => Text((si, dimension) => Readout.Text(si, dimension, units));
-
-    /// <summary>The remark with its numbers written by the caller.</summary>
-    /// <param name="write">Writes an SI value of a dimension with its unit.</param>
-    public string Text(Func<double, Dimension, string> write)
+    public string Text(UnitSystem units = UnitSystem.Metric)
     {
-        ArgumentNullException.ThrowIfNull(write);
         string text = Words;
         for (int i = 0; i < Numbers.Count; i++)
-            text = text.Replace("{" + i + "}", write(Numbers[i].Si, Numbers[i].Dimension));
+        {
+            (string symbol, double si, Dimension dimension) = (Numbers[i].Symbol, Numbers[i].Si, Numbers[i].Dimension);
+            text = text.Replace("{" + i + "}", symbol == Rough ? ExampleSize.Text(si, dimension, units) : Readout.Text(si, dimension, units));
+        }
+
         return text;
     }
 
@@ -30,4 +29,9 @@ public sealed record Remark(string Words, params IReadOnlyList<Given> Numbers)
 
     /// <summary>A number for a remark.</summary>
     public static Given Of(double si, Dimension dimension) => new("", si, dimension);
+
+    /// <summary>A number for a remark that may be rounded to what the reader's own tape has: an example, a rule of thumb.</summary>
+    public static Given About(double si, Dimension dimension) => new(Rough, si, dimension);
+
+    private const string Rough = "≈";
 }

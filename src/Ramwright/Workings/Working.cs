@@ -15,13 +15,13 @@ namespace Ramwright.Workings;
 public sealed class Working
 {
     private readonly List<Step> _steps = [];
-    private readonly List<string> _notes = [];
+    private readonly List<Remark> _notes = [];
 
     /// <summary>The steps, in the order they were taken.</summary>
     public IReadOnlyList<Step> Steps => _steps;
 
     /// <summary>Plain remarks: what was assumed, which branch was taken and why.</summary>
-    public IReadOnlyList<string> Notes => _notes;
+    public IReadOnlyList<Remark> Notes => _notes;
 
     /// <summary>Writes a step down and hands its result back.</summary>
     public double Step(
@@ -37,5 +37,5 @@ public sealed class Working
         _steps.Add(new Step(symbol, meaning, "", [], si, dimension, source));
 
     /// <summary>Writes a remark down.</summary>
-    public void Note(string remark) => _notes.Add(remark);
+    public void Note(Remark remark) => _notes.Add(remark);
 }

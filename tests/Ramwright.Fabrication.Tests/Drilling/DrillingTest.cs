@@ -27,6 +27,12 @@ public class DrillingTest
         new Reference("TD-03", "ISO 2306, UNC", Trust.FromMemoryAndRecomputed).Within($"{d} in, mm", drill, 1000 * TapDrill.Of(Inch(d, n)), 0.1001);
 
     [Theory]
+    [InlineData(0.375, 16, 20), InlineData(0.5, 13, 27), InlineData(0.625, 11, 34), InlineData(0.75, 10, 42), InlineData(0.875, 9, 49), InlineData(1, 8, 56), InlineData(1.25, 7, 71)]
+    public void TapDrillsOfInchThreadsInAnInchWorkshop(double d, double n, int sixtyFourths) =>
+        new Reference("TD-06", "tap drills of UNC by fractions of an inch, 75 % of thread and a little less", Trust.FromMemory)
+            .Near($"{d} in, sixty-fourths", sixtyFourths, TapDrill.Of(Inch(d, n), Quantities.UnitSystem.Imperial) / 0.0254 * 64, 1e-9);
+
+    [Theory]
     [InlineData(8, 1.25, 6.647, 6.912), InlineData(10, 1.5, 8.376, 8.676), InlineData(12, 1.75, 10.106, 10.441), InlineData(16, 2, 13.835, 14.210), InlineData(20, 2.5, 17.294, 17.744), InlineData(24, 3, 20.752, 21.252)]
     public void MinorDiameterOfATappedHole(double d, double p, double least, double most)
     {

@@ -192,7 +192,7 @@ public class WeldPlanTest
         // two faces, two plates, two legs of 150 mm at each of two corners
         Near.Relative(2 * 2 * .300, gusset.Seam.Length, 1e-12);
         Assert.Equal(2, gusset.Seam.Count);
-        Assert.Contains("bevel", butt.Seam.Preparation, StringComparison.Ordinal);
+        Assert.Contains("bevel", butt.Seam.Preparation.Text(), StringComparison.Ordinal);
         Assert.Contains(plan.Sequence, s => s.StartsWith("Order:", StringComparison.Ordinal));
         Assert.Contains(plan.Sequence, s => s.Contains("diagonal", StringComparison.Ordinal));
     }

@@ -139,7 +139,7 @@ public class HotSpotRungsTest
         {
             var w = new Working();
             ladder.Rungs.Single(r => r.Id == id).Work(w);
-            Assert.Contains(w.Notes, n => n.Contains("By hot-spot stress this place is safe to less than by plain stress", StringComparison.Ordinal));
+            Assert.Contains(w.Notes, n => n.Words.Contains("By hot-spot stress this place is safe to less than by plain stress", StringComparison.Ordinal));
         }
     }
 

@@ -86,8 +86,8 @@ public class PowerStudyTest
     public void CautionIsReadWithItsNumbers()
     {
         Caution caution = PowerStudy.Of(Jack, Air, Hoses, Vg46).Cautions.Single(c => c.Says.Words.Contains("regulator"));
-        string text = caution.Says.Text((si, dimension) => $"<{dimension} {si:G3}>");
-        Assert.Contains("compressor's <Pressure 8E+05> through: the pump then makes <Pressure 7.6E+07>, <Force 7.22E+05> on the frame", text);
+        Assert.Contains("compressor's 8 bar through: the pump then makes 760 bar, 722 kN on the frame", caution.Says.Text());
+        Assert.Contains("compressor's 116 psi through: the pump then makes 11000 psi, 81.2 US ton on the frame", caution.Says.Text(Ramwright.Quantities.UnitSystem.Imperial));
     }
 
     [Fact]

@@ -83,7 +83,7 @@ public class DrawnFrameTest
         }
 
         Assert.Equal(3, solid.Bonds.Count(b => b.A == bar));
-        Assert.Contains(solid.Notes, n => n.Contains("a quarter of their diameter", StringComparison.Ordinal));
+        Assert.Contains(solid.Notes, n => n.Words.Contains("a quarter of their diameter", StringComparison.Ordinal));
         Assert.NotNull(solid.Yields[bar]);
     }
 
@@ -126,7 +126,7 @@ public class DrawnFrameTest
         PressSolid solid = Solid($"{Rods}\nrod: {{ thread: M36, class: 8.8, seat: sleeve, sleeve: {{ outside: 90 mm, inside: 45 mm }}, {preload} }}");
 
         Assert.Equal(there ? 2 : 0, solid.Parts.Count(p => p.Name.EndsWith("sleeve", StringComparison.Ordinal)));
-        Assert.Contains(solid.Notes, n => n.Contains("sleeves", StringComparison.Ordinal));
+        Assert.Contains(solid.Notes, n => n.Words.Contains("sleeves", StringComparison.Ordinal));
         if (there)
             Near.Relative(Math.PI / 4 * (0.09 * 0.09 - 0.045 * 0.045), Part(solid, "left sleeve").Blocks.Sum(b => b.Along(0) * b.Along(1)), 1e-9, "its area");
     }
@@ -154,7 +154,7 @@ public class DrawnFrameTest
             SolidMesh mesh = solid.Mesh(solid.Usual.Over(0.4));
             SolidSolution solution = new SolidSolver(mesh).Solve(DieLoads.Of(solid, mesh, SolidCase.Centred));
             double parted = solid.Shut.Max(s => s.Parted(solution, 98.1e3));
-            Assert.Equal(parted > 0.05, ShutFace.Notes(solid, solution, 98.1e3).Any(n => n.Contains("sleeve", StringComparison.Ordinal)));
+            Assert.Equal(parted > 0.05, ShutFace.Notes(solid, solution, 98.1e3).Any(n => n.Words.Contains("sleeve", StringComparison.Ordinal)));
             return parted;
         }
 

@@ -1,4 +1,5 @@
 using Ramwright.Presses;
+using Ramwright.Quantities;
 using Ramwright.Stock;
 
 namespace Ramwright.Fabrication.Bars;
@@ -8,7 +9,8 @@ namespace Ramwright.Fabrication.Bars;
 public sealed record BarPlan(IReadOnlyList<BarGroup> Groups)
 {
     /// <summary>Commercial length that is taken where the file lists no bar of a section, m; common practice.</summary>
-    public const double UsualLength = 6;
+    /// <param name="units">Whose trade.</param>
+    public static double UsualLength(UnitSystem units) => TradeSizes.Of(units).Bar;
 
     private const double PerMetre = 1e6;        // whole micrometres
 
@@ -18,32 +20,41 @@ public sealed record BarPlan(IReadOnlyList<BarGroup> Groups)
     /// <summary>Plans the sawing of a press's lengths.</summary>
     /// <param name="parts">The parts.</param>
     /// <param name="rig">The press, with its bars and saw.</param>
-    public static BarPlan Of(PartList parts, Rig rig)
+    /// <param name="units">Whose trade sells what the file does not list.</param>
+    public static BarPlan Of(PartList parts, Rig rig, UnitSystem units = UnitSystem.Metric)
     {
         ArgumentNullException.ThrowIfNull(parts);
         ArgumentNullException.ThrowIfNull(rig);
         var left = rig.Bars.Select(b => b.Count).ToArray();
-        return new BarPlan([.. parts.Lengths.GroupBy(l => (Name: l.Section.Name.ToUpperInvariant(), Steel: l.Steel?.Name ?? "")).Select(g => Group([.. g], rig, left))]);
+        return new BarPlan([.. parts.Lengths.GroupBy(l => (Name: SoldAs(l.Section), Steel: l.Steel?.Name ?? "")).Select(g => Group([.. g], rig, left, units))]);
     }
+
+    // flat and round bar by its sizes, whichever tape named them
+    private static string SoldAs(Shape section) => section switch
+    {
+        Flat f => $"FLAT {SectionSizes.Named([f.H, f.T], inches: false)}",
+        Round r => $"ROUND {SectionSizes.Named([r.D], inches: false)}",
+        _ => section.Name.ToUpperInvariant(),
+    };
 
     /// <summary>A bar's steel will do for a part: the same, or the part's is not known.</summary>
     internal static bool Suits(Steel? part, Steel stock) => part is null || part.Name == "unknown" || part.Name == stock.Name;
 
     // parts of one section and steel; what they use up is no longer there for the next
-    private static BarGroup Group(LengthPart[] wanted, Rig rig, int[] left)
+    private static BarGroup Group(LengthPart[] wanted, Rig rig, int[] left, UnitSystem units)
     {
         (double kerf, double rough) = (rig.Cutting.SawKerf, rig.Cutting.RoughEnd);
         var stock = new List<(RigBarInStock Bar, int Index)>();
         for (int i = 0; i < rig.Bars.Count; i++)
         {
             RigBarInStock bar = rig.Bars[i];
-            if (string.Equals(bar.Section.Name, wanted[0].Section.Name, StringComparison.OrdinalIgnoreCase) && Suits(wanted[0].Steel, bar.Steel) && (bar.Count == 0 || left[i] > 0))
+            if (SoldAs(bar.Section) == SoldAs(wanted[0].Section) && Suits(wanted[0].Steel, bar.Steel) && (bar.Count == 0 || left[i] > 0))
                 stock.Add((bar, i));
         }
 
         bool assumed = stock.Count == 0;
         if (assumed)
-            stock.Add((new RigBarInStock(wanted[0].Section, wanted[0].Steel ?? Unknown, UsualLength, 0, true), -1));
+            stock.Add((new RigBarInStock(wanted[0].Section, wanted[0].Steel ?? Unknown, UsualLength(units), 0, true), -1));
         double longest = stock.Max(s => s.Bar.Length) - rough;
         LengthPart[] tooLong = [.. wanted.Where(w => w.Length > longest + 1e-9)], fit = [.. wanted.Except(tooLong).OrderByDescending(w => w.Length).ThenBy(w => w.Mark, StringComparer.Ordinal)];
         if (fit.Length == 0)

@@ -1,5 +1,6 @@
 using Ramwright.Fabrication.Bars;
 using Ramwright.Fabrication.Nesting;
+using Ramwright.Quantities;
 
 namespace Ramwright.Fabrication.Costs;
 
@@ -14,7 +15,8 @@ public sealed record FromRack(IReadOnlyDictionary<string, double> Own, IReadOnly
     /// <summary>By the plans of sawing and cutting. Where the file lists no bar or sheet for a part, the merchant is taken to cut it to size.</summary>
     /// <param name="bars">The sawing plan.</param>
     /// <param name="nests">The nests.</param>
-    public static FromRack Of(BarPlan bars, NestPlan nests)
+    /// <param name="units">Units of what is said in words.</param>
+    public static FromRack Of(BarPlan bars, NestPlan nests, UnitSystem units = UnitSystem.Metric)
     {
         ArgumentNullException.ThrowIfNull(bars);
         ArgumentNullException.ThrowIfNull(nests);
@@ -22,11 +24,11 @@ public sealed record FromRack(IReadOnlyDictionary<string, double> Own, IReadOnly
         IEnumerable<Part> cut = nests.Groups.SelectMany(g => g.Nests).Where(n => !n.Sheet.Buy).SelectMany(n => n.Parts).Select(p => p.Part);
         var over = new List<(string, double)>();
         foreach (BarGroup group in bars.Groups.Where(g => !g.Assumed))
-            Add($"{group.Section.Name}, {Metres(group)} in whole bars", group.Bars.Where(b => b.Bar.Buy).Sum(b => b.Bar.Length * group.Section.Mass - b.Pieces.Sum(p => p.Mass ?? 0)));
+            Add($"{group.Section.Name}, {Run(group.Bought, units)} in whole bars", group.Bars.Where(b => b.Bar.Buy).Sum(b => b.Bar.Length * group.Section.Mass - b.Pieces.Sum(p => p.Mass ?? 0)));
         foreach (NestGroup group in nests.Groups)
         {
             Nest[] bought = [.. group.Nests.Where(n => n.Sheet.Buy)];
-            Add($"plate {1000 * group.Thickness:0.#} mm, {bought.Length} whole {(bought.Length == 1 ? "sheet" : "sheets")}",
+            Add($"plate {Readout.Text(group.Thickness, Dimension.Length, units)}, {bought.Length} whole {(bought.Length == 1 ? "sheet" : "sheets")}",
                 bought.Sum(n => n.SheetArea * group.Thickness * Stock.Steel.Density - n.Parts.Sum(p => p.Part.Mass ?? 0)));
         }
 
@@ -39,5 +41,7 @@ public sealed record FromRack(IReadOnlyDictionary<string, double> Own, IReadOnly
         }
     }
 
-    private static string Metres(BarGroup group) => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{group.Bought:0.##} m");
+    // metres or feet, as bars are sold
+    private static string Run(double length, UnitSystem units) =>
+        Readout.Text(length, Units.Of(Dimension.Length).First(u => u.Symbol == (units == UnitSystem.Imperial ? "ft" : "m")), 4);
 }

@@ -112,7 +112,7 @@ public sealed record DrillingTable(IReadOnlyList<BoltRow> Bolts, IReadOnlyList<P
         string[] shallow = mesh < full * (1 - 1e-9)
             ? [$"{Readout.Text(mesh, Dimension.Length, units)} of thread strips before the bolt breaks; {Readout.Text(full, Dimension.Length, units)} would be as strong as the bolt. The ladder counts what is there"]
             : [];
-        return row with { TapDrill = TapDrill.Of(row.Thread), ThreadDepth = mesh, FullStrengthDepth = full, Notes = [.. row.Notes, .. shallow] };
+        return row with { TapDrill = TapDrill.Of(row.Thread, units), ThreadDepth = mesh, FullStrengthDepth = full, Notes = [.. row.Notes, .. shallow] };
     }
 
     private static void Holder(List<BoltRow> bolts, RigDieHolder holder, Steel rod, UnitSystem units)
@@ -128,16 +128,23 @@ public sealed record DrillingTable(IReadOnlyList<BoltRow> Bolts, IReadOnlyList<P
                 Count = holder.SetScrews,
                 Thread = Coarse(holder.SetScrew),
                 Grade = "45H",
-                TapDrill = TapDrill.Of(Coarse(holder.SetScrew)),
+                TapDrill = TapDrill.Of(Coarse(holder.SetScrew), units),
                 ThreadDepth = 1.5 * holder.SetScrew,
                 Notes = ["cup point on a flat filed into the ram's end"],
             });
         }
     }
 
-    /// <summary>The coarse thread of a diameter; ISO 262 pitches.</summary>
+    // threads to the inch of UNC by sixteenths of the diameter; ASME B1.1
+    private static readonly Dictionary<int, int> Unified = new() { [4] = 20, [5] = 18, [6] = 16, [7] = 14, [8] = 13, [9] = 12, [10] = 11, [12] = 10, [14] = 9, [16] = 8 };
+
+    /// <summary>The coarse thread of a diameter: UNC of one in sixteenths of an inch, else by the ISO 262 pitches.</summary>
     private static ScrewThread Coarse(double d)
     {
+        const double inch = 0.0254;
+        int parts = (int)Math.Round(d / inch * 16);
+        if (Math.Abs(d - parts * inch / 16) < 1e-6 && Unified.TryGetValue(parts, out int tpi))
+            return new ScrewThread(d, inch / tpi) { Name = $"{Readout.Fraction(parts, 16)}-{tpi} UNC", Form = ThreadForm.Unified };
         double mm = d * 1000, p = mm <= 6 ? 1 : mm <= 8 ? 1.25 : mm <= 10 ? 1.5 : mm <= 12 ? 1.75 : mm <= 16 ? 2 : mm <= 22 ? 2.5 : mm <= 27 ? 3 : 3.5;
         return new ScrewThread(d, p / 1000) { Name = $"M{Readout.Number(mm)}" };
     }

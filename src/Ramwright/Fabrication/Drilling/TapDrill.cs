@@ -1,3 +1,4 @@
+using Ramwright.Quantities;
 using Ramwright.Stock;
 using Ramwright.Workings;
 
@@ -11,11 +12,15 @@ public static class TapDrill
     /// <summary>Limits of the minor diameter of an internal thread 6H.</summary>
     public static readonly Citation LimitSource = new("ISO 965-1:2013", "tolerance of the minor diameter, grade 6", Standing.FromMemory);
 
-    /// <summary>Diameter, m: d − P, to the next size that drills come in.</summary>
+    /// <summary>Diameter, m: d − P, to the next size that drills come in; for an inch thread in an inch workshop sixty-fourths of an inch.</summary>
     /// <param name="thread">Thread, metric or inch.</param>
-    public static double Of(ScrewThread thread)
+    /// <param name="units">Whose drills.</param>
+    public static double Of(ScrewThread thread, UnitSystem units = UnitSystem.Metric)
     {
         ArgumentNullException.ThrowIfNull(thread);
+        const double sixtyFourth = 0.0254 / 64;
+        if (units == UnitSystem.Imperial && thread.Form == ThreadForm.Unified)
+            return Math.Round((thread.D - thread.P) / sixtyFourth) * sixtyFourth;
         double mm = (thread.D - thread.P) * 1000;
         // drills: tenths up to 14 mm, quarters up to 32 mm, halves above. Halfway goes to the even tenth, as the standard's own 6.8 and 10.2 do
         double step = mm < 14 ? 0.1 : mm < 32 ? 0.25 : 0.5;

@@ -10,6 +10,11 @@ public static class HeatInput
     /// <summary>Source of the formula and of k.</summary>
     public static readonly Citation Source = new("EN 1011-1:2009", "19 and table 1");
 
+    /// <summary>A heat input as it is said: kJ/mm, or kJ/in.</summary>
+    /// <param name="Q">kJ/mm.</param>
+    /// <param name="units">Which units.</param>
+    public static string Text(double Q, UnitSystem units) => units == UnitSystem.Metric ? $"{Readout.Number(Q, 2)} kJ/mm" : $"{Readout.Number(Q * 25.4, 2)} kJ/in";
+
     /// <summary>Thermal efficiency k of a process.</summary>
     public static double Efficiency(WeldingProcess process) => process == WeldingProcess.Tig ? 0.6 : 0.8;
 

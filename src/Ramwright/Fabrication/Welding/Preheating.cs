@@ -58,7 +58,7 @@ public sealed record Preheating(WeldAdvice Advice, string Why)
             return new Preheating(WeldAdvice.TestFirst, $"A filler with {HD:0.#} mL of hydrogen in 100 g is outside every method. Take a drier one.");
         var remarks = new List<string>();
         if (Q < MethodB.HeatRange.From)
-            remarks.Add($"the runs bring {Q:0.00} kJ/mm, less than method B was made for: it is taken at {MethodB.HeatRange.From} kJ/mm; lay fuller runs");
+            remarks.Add($"the runs bring {HeatInput.Text(Q, units)}, less than method B was made for: it is taken at {HeatInput.Text(MethodB.HeatRange.From, units)}; lay fuller runs");
         KnownSteel worse = CarbonEquivalent.Cet(both[1].Composition!) > CarbonEquivalent.Cet(both[0].Composition!) ? both[1] : both[0];
         return Reckoned(seam, worse, both, HD, Q, process, units, remarks, w);
     }
@@ -99,7 +99,7 @@ public sealed record Preheating(WeldAdvice Advice, string Why)
             T = Math.Max(T, HandHot);
         }
         else if (cold is null)
-            remarks.Add(Q < 1 ? "method A's table begins at 1.0 kJ/mm: no cross-check by it" : "method A's table ends at CE 0.49 %: no cross-check by it");
+            remarks.Add(Q < 1 ? $"method A's table begins at {HeatInput.Text(1, units)}: no cross-check by it" : "method A's table ends at CE 0.49 %: no cross-check by it");
         else if (!wantsA && B >= 20)
             remarks.Add($"method A's table would let {Mm(cold.Value)} of combined thickness through cold and this is {Mm(combined)}; method B is followed, for it knows the composition closer");
 

@@ -1,5 +1,7 @@
 using Ramwright.Presses;
+using Ramwright.Quantities;
 using Ramwright.Stock;
+using Ramwright.Workings;
 
 namespace Ramwright.Fabrication.Welding;
 
@@ -42,7 +44,7 @@ public sealed record Seam
     public double Combined => MethodA.Combined(Standing.Thickness, Through.Thickness, 2);
 
     /// <summary>How a butt weld's edges are prepared; empty for a fillet.</summary>
-    public string Preparation => Kind == WeldKind.Fillet ? "" : ButtEdges.Of(Throat).Words;
+    public Remark Preparation => Kind == WeldKind.Fillet ? "" : ButtEdges.Of(Throat).Words;
 
     /// <summary>Area to fill, with a tenth for its crown, m².</summary>
     public double Area => WeldDeposit.Crown * (Kind == WeldKind.Fillet ? WeldDeposit.Fillet(Leg) : ButtEdges.Of(Throat).Area);
@@ -54,7 +56,7 @@ public sealed record Seam
 /// <summary>Edges of a full-penetration weld between a part's end and a face; ISO 9692-1 shapes, from memory.</summary>
 /// <param name="Area">Area to fill, m².</param>
 /// <param name="Words">In words.</param>
-public sealed record ButtEdges(double Area, string Words)
+public sealed record ButtEdges(double Area, Remark Words)
 {
     private const double Gap = 2e-3, Face = 2e-3, Bevel = 45 * Math.PI / 180;
 
@@ -66,8 +68,10 @@ public sealed record ButtEdges(double Area, string Words)
     /// <summary>Edges for a thickness.</summary>
     /// <param name="t">m.</param>
     public static ButtEdges Of(double t) => t < BevelFrom
-        ? new(t * Gap, "proposed: square edge, gap 2 mm")
+        ? new(t * Gap, new Remark("proposed: square edge, gap {0}", About(Gap)))
         : t < BothSidesFrom
-            ? new(WeldDeposit.Bevel(t, Gap, Face, Bevel), "proposed: one bevel of 45°, face 2 mm, gap 2 mm, back run after grinding to sound metal")
-            : new(2 * WeldDeposit.Bevel(t / 2, Gap, Face / 2, Bevel), "proposed: a bevel of 45° on both sides, face 2 mm, gap 2 mm, second side after grinding to sound metal");
+            ? new(WeldDeposit.Bevel(t, Gap, Face, Bevel), new Remark("proposed: one bevel of 45°, face {0}, gap {1}, back run after grinding to sound metal", About(Face), About(Gap)))
+            : new(2 * WeldDeposit.Bevel(t / 2, Gap, Face / 2, Bevel), new Remark("proposed: a bevel of 45° on both sides, face {0}, gap {1}, second side after grinding to sound metal", About(Face), About(Gap)));
+
+    private static Given About(double m) => Remark.About(m, Dimension.Length);
 }
