@@ -79,8 +79,8 @@ public sealed record SolidCheck(PressSolid Solid, IReadOnlyList<SolidCaseAnswer>
         double whole = hasJoints ? 1 : CoarseTime + FineTime, coarseEnd = CoarseTime / whole, fineEnd = (CoarseTime + FineTime) / whole;
         List<SolidSolution> coarse = SolveOn(solid, ref fine, 0.5, cases, Part(progress, "a first look, coarsely cut", 0, coarseEnd), stop);
         GridAnswer[] rough = [.. coarse.Select(s => Answer(solid, s))];
-        progress?.Invoke(new SolidProgress("cut finer", coarseEnd) { SoFar = new SolidCheck(solid, Answers(solid, cases, coarse, null), beams) });
-        List<SolidSolution> solutions = Solve(solid, fine, cases, Part(progress, "cut finer", coarseEnd, fineEnd), stop);
+        progress?.Invoke(new SolidProgress("cutting it finer", coarseEnd) { SoFar = new SolidCheck(solid, Answers(solid, cases, coarse, null), beams) });
+        List<SolidSolution> solutions = Solve(solid, fine, cases, Part(progress, "cutting it finer", coarseEnd, fineEnd), stop);
         solid = solid with { Notes = [.. solid.Notes, .. ShutFace.Notes(solid, solutions[0], rig.Wanted)] };
         var check = new SolidCheck(solid, Answers(solid, cases, solutions, rough), beams);
         progress?.Invoke(new SolidProgress("the joints by themselves", fineEnd) { SoFar = check });
