@@ -6,6 +6,7 @@ using Ramwright.Bench;
 // dotnet run -c Release --project bench/Ramwright.Bench -- steady 1000000
 // dotnet run -c Release --project bench/Ramwright.Bench -- steps
 // dotnet run -c Release --project bench/Ramwright.Bench -- sweep 100 100
+// dotnet run -c Release --project bench/Ramwright.Bench -- make
 // dotnet run -c Release --project bench/Ramwright.Bench -- nest 200
 // dotnet run -c Release --project bench/Ramwright.Bench -- thousand 50 16
 // dotnet run -c Release --project bench/Ramwright.Bench -- proving 2000
@@ -19,6 +20,8 @@ switch (args)
         return Steady.Steps(Number(1, 5_000));
     case ["sweep", ..]:
         return OneSqueeze.Sweep(Number(1, 100), Number(2, 100));
+    case ["make", ..]:
+        return MakeExamples.Run();
     case ["puzzles", ..]:
         return NestSixty.Puzzles(Number(1, 1000));
     case ["thousand", ..]:

@@ -30,7 +30,7 @@ internal static class SolidView
             if (answer.Weakest is { } weakest)
             {
                 screen.Fact("weakest place", weakest.Part,
-                    $"{Length(weakest.At.X)} across, {Length(weakest.At.Y)} deep, {Length(weakest.At.Z)} up: {Stress(weakest.Mean * force)} of {Stress(weakest.Yield)}, mean over the wall's thickness");
+                    $"{Length(weakest.At.X)} across, {Length(weakest.At.Y)} deep, {Length(weakest.At.Z)} up: {Stress(weakest.Carried * force)} of {Stress(weakest.Yield)}, carried to the surface over half the wall");
                 screen.Fact("yields there at", Force.Text(weakest.GivesAt, units),
                     weakest.IsSharp ? $"a sharp corner: its peak, {Stress(weakest.Peak * force)} here, grows without end as cells shrink" : "");
             }

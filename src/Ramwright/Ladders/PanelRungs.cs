@@ -18,8 +18,9 @@ internal static class PanelRungs
                 || End(joint, welded) is not { } end)
                 return;
             double fy = joint.Onto.Fy;
-            PanelStiffener? stiffener = joint.Onto is { Stiffened: { } ts, Shape: ISection s } && end.Flange is not null
-                ? new PanelStiffener(new PressedBeam(s.H, s.B, s.Tw, s.Tf, fy, fy), ts, (s.B - s.Tw) / 2 - s.R)
+            WebPlate? plate = joint.Onto.Stiffened is not null && end.Flange is not null ? WebPlate.In(joint.Onto.Shape) : null;
+            PanelStiffener? stiffener = joint.Onto is { Stiffened: { } ts, Shape: ISection s } && plate is not null
+                ? new PanelStiffener(new PressedBeam(s.H, s.B, s.Tw, s.Tf, fy, fy), ts, plate.OnFlange)
                 : null;
             Worst.Joint(response, joints, (i, at, w) =>
             {
@@ -31,6 +32,15 @@ internal static class PanelRungs
                 return UprightPanel.Gives(a.N, a.My, column, end, fy, stiffener, factors, w);
             })?.Into(rungs, new Words(Rung.IdOf(name) + "-panel", joint.Onto.Part, $"gives in its web or flange at the {name}", $"gives in its web or flange at the {name}"),
                 RungGroup.Frame, Factoring.Load(rig), UprightPanel.Source);
+            if (plate is null || joint.Onto.StiffenerWeld is not { Kind: WeldKind.Fillet } fillet)
+                return;
+            Worst.Joint(response, joints, (i, at, w) =>
+            {
+                Actions a = at.In(joints[i]);
+                double f = UprightPanel.OfFlange(a.N, a.My, end, w), bare = UprightPanel.Bare(column, end, fy, w);
+                return StiffenerWeld.Tears(f, bare, factors.M0, StiffenerWeld.Resistance(plate, fillet.Throat, joint.Onto.Fu, joint.Onto.Steel.BetaW ?? 1, w), factors, w);
+            })?.Into(rungs, new Words(Rung.IdOf(name) + "-plates-weld", joint.Onto.Part, $"tears at its stiffening plates at the {name}", $"tears at its stiffening plates at the {name}"),
+                RungGroup.Joints, Factoring.Break(rig), StiffenerWeld.Difference);
         });
     }
 

@@ -79,9 +79,9 @@ internal static class PressedRungs
             : [.. part.Stations.Select(p => p with { X = response.Solutions[0].Length(p.Beam), Where = "" })];
 
         var places = Places.Of(response, there);
-        void Add(string suffix, string what, Citation source, Func<double, Actions, Working?, Limit?> check) =>
+        void Add(string suffix, string what, Citation source, Func<double, Actions, Working?, Limit?> check, string? factor = null) =>
             (Worst.Case(places, (solution, station, a, w) => check(runs.Force(solution, station), a, w)) is { } worst ? worst with { Where = bearing.Where } : null)
-                ?.Into(rungs, new Words($"{id}-{suffix}", member.Part, what, what), RungGroup.Frame, Factoring.Load(rig), source);
+                ?.Into(rungs, new Words($"{id}-{suffix}", member.Part, what, what), RungGroup.Frame, factor ?? Factoring.Load(rig), source);
 
         switch (strand)
         {
@@ -126,18 +126,35 @@ internal static class PressedRungs
             double past = inside ? 0 : Math.Max(0, bearing.End - bearing.Along / 2);
             double Plain(Working? w) => inside ? WebCrushing.Inside(beam, bearing.Along, null, w) : WebCrushing.AtEnd(beam, bearing.Along, past, w);
             double plain = Plain(null);
-            bool stiffened = member.Stiffened is not null;
-            Add("web", stiffened ? "is crushed in its stiffened web" : "is crushed in its web", stiffened ? StiffenedWeb.Source : WebCrushing.Source, (f, a, w) =>
+            WebPlate? plate = WebPlate.In(strand);
+            RigWeld? fillet = plate is not null && member.StiffenerWeld is { Kind: WeldKind.Fillet } said ? said : null;
+            double Welds(Working? w) => StiffenerWeld.Resistance(plate!, fillet!.Throat, member.Fu, member.Steel.BetaW ?? 1, w);
+            double? plates = fillet is null || Welds(null) > 0 ? member.Stiffened : null;
+            Add("web", plates is not null ? "is crushed in its stiffened web" : "is crushed in its web", plates is not null ? StiffenedWeb.Source : WebCrushing.Source, (f, a, w) =>
             {
                 if (f < 1 / Limit.Farthest)
                     return null;
-                double R = member.Stiffened is { } ts ? StiffenedWeb.Resistance(beam, ts, outstand, bothSides, plain, w) : plain;
+                double R = plates is { } ts ? StiffenedWeb.Resistance(beam, ts, outstand, bothSides, plain, w) : plain;
+                if (w is not null && fillet is not null && plates is null)
+                    Welds(w);
                 if (w is not null && R == plain)
                     Plain(w);
                 if (webs > 1)
                     w?.Note("Each of the two webs takes half.");
                 return WebCrushing.Crushes(f / webs, R, Bent(a, w), factors, w);
             });
+            if (fillet is null || plates is not { } thick || StiffenedWeb.Resistance(beam, thick, outstand, bothSides, plain) <= plain)
+                return;
+            Add("plates-weld", "tears at the plates beside its web", StiffenerWeld.Difference, (f, _, w) =>
+            {
+                if (w is not null)
+                {
+                    w.Take("F_bare", "what the web stands without the plates", plain, Dimension.Force, WebCrushing.Source);
+                    Welds(w);
+                }
+
+                return StiffenerWeld.Tears(f, plain, factors.M1, Welds(null), factors, w);
+            }, Factoring.Break(rig));
         }
     }
 

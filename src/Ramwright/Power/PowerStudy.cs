@@ -24,7 +24,7 @@ public static class PowerStudy
     /// <param name="w">Where to show the working.</param>
     /// <exception cref="ArgumentOutOfRangeException">A value that cannot be: not finite, or of the wrong sign.</exception>
     /// <exception cref="InvalidOperationException">A flow did not settle.</exception>
-    /// <exception cref="PressFaultsException">The return spring is stronger than the pump.</exception>
+    /// <exception cref="PressFaultsException">The return spring is stronger than the pump, or next to no oil comes.</exception>
     public static PowerReport Of(
         RigCylinder cylinder, RigPump pump, IReadOnlyList<RigLine> lines, RigOil oil, PressStroke stroke, Working? w = null)
     {
@@ -50,6 +50,14 @@ public static class PowerStudy
         var speeds = new SpeedAtLoad[LoadSteps + 1];
         for (int i = 0; i <= LoadSteps; i++)
             speeds[i] = motion.Push(trueForce * i / LoadSteps, i == 0 ? w : null);
+        if (s > speeds[0].Speed * LongestStroke)
+        {
+            throw new PressFaultsException([new Fault("pump",
+                new Remark("at {0}, which the ram takes with no load on it, the pump gives next to no oil: a stroke would last more than a day",
+                    Remark.Of(speeds[0].PumpPressure, Dimension.Pressure)),
+                "the flow as on the pump's data sheet, and the pressure at which it was measured")]);
+        }
+
         double pressingForce = stroke.PressingForce ?? PressStroke.UsualForceShare * trueForce;
         SpeedAtLoad pressing = motion.Push(pressingForce, w);
         SpeedAtLoad? back = motion.ReturnByOil(w);
@@ -88,6 +96,9 @@ public static class PowerStudy
         };
         return report with { Cautions = PowerCautions.Of(cylinder, pump, report) };
     }
+
+    /// <summary>A stroke that takes longer with no load, s, is no stroke.</summary>
+    private const double LongestStroke = 86400;
 
     /// <summary>A spring may be too strong for its pump; only here are both known.</summary>
     private static void MovesAtAll(CylinderAreas areas, RigCylinder cylinder, double S, PumpCurve curve)

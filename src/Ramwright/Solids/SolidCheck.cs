@@ -94,7 +94,7 @@ public sealed record SolidCheck(PressSolid Solid, IReadOnlyList<SolidCaseAnswer>
     }
 
     private static SolidCaseAnswer[] Answers(PressSolid solid, IReadOnlyList<SolidCase> cases, List<SolidSolution> solutions, GridAnswer[]? rough) =>
-        [.. solutions.Select((s, i) => new SolidCaseAnswer(cases[i], rough?[i], Answer(solid, s), s, HotSpot.Of(solid, s), SolidPlace.Weakest(solid, s)))];
+        [.. solutions.Select((s, i) => new SolidCaseAnswer(cases[i], rough?[i], Answer(solid, s), s, HotSpot.Of(solid, s), SolidPlace.Weakest(s, solid.Yields, solid.Blind)))];
 
     // a joint that cannot be cut out by itself does not spoil the rest
     private static (RigSprings? Springs, string? Missing) OfJoints(Rig rig, JointBook book, Action<double>? progress, CancellationToken stop)

@@ -15,7 +15,7 @@ public sealed record SolidSkin
     public required float[] Displacements { get; init; }
     /// <summary>
     /// Equivalent stress at each vertex, Pa/N: the mean of the state in the cells of the part that meet there. At the weakest place, which may be a sharp
-    /// corner, the mean over a lump as wide as the wall.
+    /// corner, what is carried to the surface over half the wall.
     /// </summary>
     public required float[] Stress { get; init; }
     /// <summary>Three vertices each, outward by the right-hand rule.</summary>
@@ -28,9 +28,6 @@ public sealed record SolidSkin
     public required double Farthest { get; init; }
     /// <summary>From corner to corner, m.</summary>
     public required double Size { get; init; }
-
-    // corners of a cell's face, outward; corner bits 1, 2 and 4 stand for the far end along x, y and z
-    private static readonly int[][] Faces = [[0, 4, 6, 2], [1, 3, 7, 5], [0, 1, 5, 4], [2, 6, 7, 3], [0, 2, 3, 1], [4, 5, 7, 6]];
 
     /// <summary>Draws the centred case.</summary>
     public static SolidSkin Of(SolidCheck check)
@@ -58,7 +55,7 @@ public sealed record SolidSkin
                 if (cells.IsInside(c, face))
                     continue;
                 ReadOnlySpan<int> nodes = mesh.NodesOf(c);
-                int[] corner = Faces[face];
+                int[] corner = CellLookup.Faces[face];
                 int part = mesh.PartOf(c), v0 = Vertex(nodes[corner[0]], part), v1 = Vertex(nodes[corner[1]], part), v2 = Vertex(nodes[corner[2]], part), v3 = Vertex(nodes[corner[3]], part);
                 triangles.AddRange([v0, v1, v2, v0, v2, v3]);
                 partOf.AddRange([(ushort)part, (ushort)part]);
@@ -89,7 +86,7 @@ public sealed record SolidSkin
                     (near, weakest) = (far, v);
             }
 
-            stress[weakest] = (float)place.Mean;
+            stress[weakest] = (float)place.Carried;
         }
 
         double least = solid.Yields.Where(y => y is not null).DefaultIfEmpty(235e6).Min()!.Value;
@@ -141,45 +138,5 @@ public sealed record SolidSkin
         }
 
         return [.. sum.Select((s, v) => (float)(1.0 / Math.Max(1, count[v]) * s).Equivalent)];
-    }
-
-    /// <summary>Which cell stands where.</summary>
-    private sealed class CellLookup
-    {
-        private readonly SolidMesh _mesh;
-        private readonly int _x, _y, _z;
-        private readonly int[] _cell;
-
-        public CellLookup(SolidMesh mesh)
-        {
-            _mesh = mesh;
-            (_x, _y, _z) = (mesh.Planes(0).Count - 1, mesh.Planes(1).Count - 1, mesh.Planes(2).Count - 1);
-            _cell = new int[_x * _y * _z];
-            Array.Fill(_cell, -1);
-            for (int c = 0; c < mesh.CellCount; c++)
-            {
-                (int x, int y, int z) = mesh.CellPlace(c);
-                _cell[x + _x * (y + _y * z)] = c;
-            }
-        }
-
-        /// <summary>Whether steel of the same piece, joined to the cell, stands before a face of it.</summary>
-        public bool IsInside(int cell, int face)
-        {
-            (int x, int y, int z) = _mesh.CellPlace(cell);
-            int axis = face / 2, step = face % 2 == 0 ? -1 : 1;
-            (x, y, z) = axis switch { 0 => (x + step, y, z), 1 => (x, y + step, z), _ => (x, y, z + step) };
-            if (x < 0 || y < 0 || z < 0 || x >= _x || y >= _y || z >= _z || _cell[x + _x * (y + _y * z)] is not (>= 0 and var other))
-                return false;
-            ReadOnlySpan<int> mine = _mesh.NodesOf(cell), its = _mesh.NodesOf(other);
-            int bit = 1 << axis;
-            foreach (int corner in Faces[face])
-            {
-                if (mine[corner] != its[corner ^ bit])
-                    return false;
-            }
-
-            return true;
-        }
     }
 }

@@ -113,6 +113,25 @@ public static class UprightPanel
         return R;
     }
 
+    /// <summary>Force of one flange of the beam per newton at the ram.</summary>
+    /// <inheritdoc cref="Gives"/>
+    public static double OfFlange(double N, double M, BeamEnd end, Working? w = null)
+    {
+        double F = Math.Abs(Check.Finite(M)) / end.Lever + Math.Abs(Check.Finite(N)) / 2;
+        w?.Step("F_f", "force of one flange per newton", "abs(M) / z + abs(N) / 2", F, Dimension.Force, Source,
+            ("M", M, Dimension.Moment), ("z", end.Lever, Dimension.Length), ("N", N, Dimension.Force));
+        return F;
+    }
+
+    /// <summary>What web or flange carry under one flange of the beam without plates, the lesser, N, γ_M0 = 1.</summary>
+    public static double Bare(JointColumn c, BeamEnd end, double fy, Working? w = null)
+    {
+        double web = Web(c, end, fy, w), flange = Flange(c, end, fy, w), R = Math.Min(web, flange);
+        w?.Step("F_bare", "the lesser of web and flange without the plates", "min(F_wc, F_fc)", R, Dimension.Force, Source,
+            ("F_wc", web, Dimension.Force), ("F_fc", flange, Dimension.Force));
+        return R;
+    }
+
     /// <summary>Ram force at which the upright gives way at the joint.</summary>
     /// <param name="N">Force along the beam per newton at the ram.</param>
     /// <param name="M">Moment at the upright's face per newton at the ram, N·m.</param>
@@ -124,10 +143,7 @@ public static class UprightPanel
     /// <param name="w">Where to write it down.</param>
     public static Limit? Gives(double N, double M, JointColumn c, BeamEnd end, double fy, PanelStiffener? stiffener, PartialFactors factors, Working? w = null)
     {
-        double couple = Math.Abs(Check.Finite(M)) / end.Lever, F = couple + Math.Abs(Check.Finite(N)) / 2;
-        double V = Shear(c, fy, w), u = couple / V;
-        w?.Step("F_f", "force of one flange per newton", "abs(M) / z + abs(N) / 2", F, Dimension.Force, Source,
-            ("M", M, Dimension.Moment), ("z", end.Lever, Dimension.Length), ("N", N, Dimension.Force));
+        double V = Shear(c, fy, w), u = Math.Abs(Check.Finite(M)) / end.Lever / V, F = OfFlange(N, M, end, w);
         if (stiffener is { } full && end.Flange is { } tfb && full.T >= tfb * (1 - 1e-9))
         {
             w?.Step("u", "share used by one newton", "abs(M) / (z V_wp)", u, Dimension.Number, Source,

@@ -40,15 +40,13 @@ public class NestTest
     }, iter: 40, threads: 1);
 
     [Fact]
-    public void SixtyPartsOnFourRemnantsTakeLessThanAMinute()
+    public void SixtyPartsOnFourRemnants()
     {
         (RigSheet[] sheets, PlatePart[] parts) = Puzzle.Sixty();
         Assert.Equal(60, parts.Sum(p => p.Count));
-        var watch = System.Diagnostics.Stopwatch.StartNew();
 
         NestGroup nest = NestPlan.Of(parts, sheets, RigCutting.Usual, new NestEffort(100));
 
-        Assert.True(watch.Elapsed < TimeSpan.FromSeconds(60), $"{watch.Elapsed.TotalSeconds} s");
         Apart.Holds(nest, RigCutting.Usual.PartGap, RigCutting.Usual.EdgeGap);
         Assert.Equal(4, nest.Nests.Count);
         // by area alone 0.81 of the remnants could become parts
@@ -59,14 +57,12 @@ public class NestTest
     }
 
     [Fact]
-    public void AThousandPartsHaveAFirstPlanInSeconds()
+    public void AThousandPartsHaveAFirstPlan()
     {
         PlatePart[] parts = [.. Puzzle.Sixty().Parts.Select(p => p with { Count = p.Count * 50 / 3 })];
-        var watch = System.Diagnostics.Stopwatch.StartNew();
 
         NestGroup nest = NestPlan.Of(parts, [Puzzle.Sheet(16, 2.0, 0, buy: true)], RigCutting.Usual, new NestEffort());
 
-        Assert.True(watch.Elapsed < TimeSpan.FromSeconds(60), $"{watch.Elapsed.TotalSeconds} s");
         Assert.Empty(nest.Without);
         Assert.Equal(998, Assert.Single(nest.Nests).Parts.Count);
     }

@@ -75,6 +75,41 @@ public class LocalRungsTest
     }
 
     [Fact]
+    public void TheWeldsOfStiffeningPlatesAreARung()
+    {
+        static Rung Weld(double leg) => Of(Check(Closed($"IPE 240, stiffened: {{ thickness: 12 mm, weld: {{ leg: {leg} mm }} }}")), "crown-plates-weld")!;
+
+        // beyond what the bare web stands, in proportion to the leg
+        double bare = Of(Check(Closed("IPE 240")), "crown-web")!.SafeTo;
+        Assert.True(Weld(5).SafeTo > bare);
+        Assert.Equal(2 * Weld(6).GivesAt, Weld(5).GivesAt + Weld(7).GivesAt, 1e-6 * bare);
+        Assert.NotNull(Of(Check(Closed("IPE 240, stiffened: { thickness: 12 mm }")), "crown-plates-weld"));
+        Assert.Null(Of(Check(Closed("IPE 240, stiffened: { thickness: 12 mm, weld: { kind: butt } }")), "crown-plates-weld"));
+        Assert.Null(Of(Check(Closed("IPE 240")), "crown-plates-weld"));
+    }
+
+    [Fact]
+    public void PlatesWhoseWeldsAreTooShortToCarryLoadAreNotCounted()
+    {
+        // (82 - 5) / 2 - 9 = 29.5 mm on the flange of an IPE 160
+        PressCheck plain = Check(Closed("IPE 160")), plates = Check(Closed("IPE 160, stiffened: { thickness: 12 mm }"));
+
+        Assert.Equal(Of(plain, "crown-web")!.SafeTo, Of(plates, "crown-web")!.SafeTo, 6);
+        Assert.Null(Of(plates, "crown-plates-weld"));
+    }
+
+    [Fact]
+    public void PlatesBehindAnArmsFlangesNeedTheirWelds()
+    {
+        static PressCheck Arm(string more) => Check(OpenFront("IPE 200", "{ kind: weld }", "", "HEB 200" + more));
+
+        Rung bare = Of(Arm(""), "upper-arm-joint-panel")!, small = Of(Arm(", stiffened: { thickness: 10 mm, weld: { leg: 5 mm } }"), "upper-arm-joint-plates-weld")!;
+        Rung large = Of(Arm(", stiffened: { thickness: 10 mm, weld: { leg: 7 mm } }"), "upper-arm-joint-plates-weld")!;
+        Assert.True(small.SafeTo > bare.SafeTo && large.SafeTo > small.SafeTo);
+        Assert.Null(Of(Arm(""), "upper-arm-joint-plates-weld"));
+    }
+
+    [Fact]
     public void AWiderFootSpreadsTheForce()
     {
         double small = Of(Check(Closed("IPE 240", cylinder: ", foot: { diameter: 60 mm }")), "crown-web")!.SafeTo;

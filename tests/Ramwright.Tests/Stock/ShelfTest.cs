@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using Ramwright.Files;
 using Ramwright.Stock;
 
@@ -112,19 +111,5 @@ public class ShelfTest
 
         for (int i = 0; i < 50; i++)
             Assert.Equal(fresh[i].Properties.Iy, many[i]);
-    }
-
-    [Fact]
-    public void Tables_are_read_in_a_blink()
-    {
-        // Warm: once more through the reader, which Built does only once.
-        _ = StockTables.Built;
-        using var reader = new StringReader("name,h_mm,t_mm\n" + string.Join('\n', Enumerable.Range(1, 600).Select(i => $"bar {i},200,{i % 90 + 1}")));
-        long start = Stopwatch.GetTimestamp();
-
-        StockReading reading = StockTables.Read(reader, "bars.csv", Shelf);
-
-        Assert.Empty(reading.Faults);
-        Assert.True(Stopwatch.GetElapsedTime(start).TotalMilliseconds < 250, $"{Stopwatch.GetElapsedTime(start).TotalMilliseconds:F1} ms");
     }
 }

@@ -23,6 +23,26 @@ public class PressedTest
     }
 
     [Fact]
+    public void ItsPlatesAreTiedByTheirWelds()
+    {
+        var r = new Reference("MB-52", "EN 1993-1-8 4.5.3.3 and ANSI/AISC 360-16 J10: two plates 100 x 276 clipped by 20, fillets of 5 on both faces, S235", Trust.OwnNumbers);
+        var plate = new WebPlate(0.1, 0.276, 0.02, 2);
+        // f_vw 360 / (√3·0.8) = 259.8 MPa on 2 plates · 2 faces · 5 · 80 mm
+        r.Near("F_wR, kN", 415.7, StiffenerWeld.Resistance(plate, 5e-3, 360e6, 0.8) / 1e3, 1e-4);
+        // (300 + 415.7) / 0.5; (300 / 1.0 + 415.7 / 1.25) / 0.5 / 1.5
+        Limit tears = StiffenerWeld.Tears(-0.5, 300e3, 1, 415.69e3, PartialFactors.Recommended)!.Value;
+        r.Near("tears at, kN", 1431.4, tears.GivesAt / 1e3, 1e-4);
+        r.Near("safe to, kN", 843.4, tears.SafeTo / 1e3, 1e-4);
+        Assert.Equal(0, StiffenerWeld.Resistance(plate with { Width = 0.049 }, 5e-3, 360e6, 0.8));
+        Assert.Null(StiffenerWeld.Tears(0, 1e5, 1, 1e5, PartialFactors.Recommended));
+
+        var w = new Working();
+        StiffenerWeld.Resistance(plate, 5e-3, 360e6, 0.8, w);
+        StiffenerWeld.Tears(0.5, 3e5, 1, 4e5, PartialFactors.Recommended, w);
+        WorkingCheck.Holds(w);
+    }
+
+    [Fact]
     public void ATallStiffenedWebBowsOutOfItsPlane()
     {
         // cross of plates and web: t_s (2b + t_w)³/12 and the strip's t_w³/12; one-sided: two rectangles about their common centroid

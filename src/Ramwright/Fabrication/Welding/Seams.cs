@@ -92,9 +92,9 @@ public sealed record Seams(IReadOnlyList<Seam> Given, IReadOnlyList<string> Open
     private static Seam? Stiffener(PressCheck check, RigMember member, RigWelder welder)
     {
         Piece[] pieces = [.. FrameBody.Of(check.Rig).Pieces.Where(p => p is not GussetPlate && p.Member.Part == member.Part)];
-        if (member is not { Stiffened: { } t, StiffenerWeld: { } weld } || pieces.Length == 0 || Stiffeners.Between(pieces[0].Shape) is not var (outline, sides, welded))
+        if (member is not { Stiffened: { } t, StiffenerWeld: { } weld } || pieces.Length == 0 || WebPlate.In(pieces[0].Shape) is not { } plate)
             return null;
-        double wide = outline.Extents().Width;
+        double wide = plate.Width;
         return new Seam
         {
             Name = $"stiffening plates in the {member.Part}",
@@ -102,8 +102,8 @@ public sealed record Seams(IReadOnlyList<Seam> Given, IReadOnlyList<string> Open
             Where = weld.Kind == WeldKind.Butt ? "along web and flanges" : "along web and flanges, on both faces of each plate",
             Kind = weld.Kind,
             Throat = weld.Throat,
-            Length = (weld.Kind == WeldKind.Butt ? 1 : 2) * welded,
-            Count = Stiffeners.Places(check.Response.Plan, member.Part, pieces.Length) * sides,
+            Length = (weld.Kind == WeldKind.Butt ? 1 : 2) * (2 * plate.OnFlange + plate.OnWeb),
+            Count = Stiffeners.Places(check.Response.Plan, member.Part, pieces.Length) * plate.Sides,
             Standing = KnownSteel.Of($"stiffener of the {member.Part}", member.Steel, t, welder),
             Through = KnownSteel.Of(member.Part, member.Steel, member.Shape.Properties.Thickness, welder),
             Ways = [t * wide, member.Shape.Properties.A / 2, member.Shape.Properties.A / 2],
