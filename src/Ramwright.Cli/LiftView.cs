@@ -45,10 +45,7 @@ internal static class LiftView
         foreach (PressEdit edit in way.Edits)
             screen.Paragraph($"{edit.Path}: {(edit.Old.Length == 0 ? "none" : edit.Old)} → {edit.New ?? "none"}", margin: 4);
 
-        string verdict = way.Check.AgainstMostPossible == Verdict.Holds
-            ? $"holds the most possible, {Force.Text(way.Check.Power.MostPossibleForce, units)}"
-            : $"does not hold the most possible, {Force.Text(way.Check.Power.MostPossibleForce, units)}, with its margin";
-        screen.Paragraph($"then safe to {Force.Text(way.Check.Ladder.SafeRating, units)}, lowest rung {way.Check.Ladder.Governing.Id}; {verdict}", margin: 4);
+        screen.Paragraph($"then safe to {Force.Text(way.Check.Ladder.SafeRating, units)}, lowest rung {way.Check.Ladder.Governing.Id}; {LiftWords.MostPossible(way, units)}", margin: 4);
         if (way.HotSpots.Count > 0)
         {
             (string rung, double safe) = way.HotSpots.MinBy(h => h.SafeTo);

@@ -23,17 +23,18 @@ public sealed record PressOnDisk(PressReading Reading, Shelf Shelf, Rig? Rig, IR
     /// <param name="path">Where it lies or will lie; stock tables it names lie beside it.</param>
     /// <param name="fileName">What the file is called in messages.</param>
     /// <param name="mayRead">Whether a stock table may be opened, by its full path; null where any may.</param>
-    public static PressOnDisk Read(string text, string path, string fileName, Predicate<string>? mayRead = null) =>
-        Settle(shelfWith => PressFile.Read(text, fileName, shelfWith), Folder(path), fileName, mayRead);
+    /// <param name="kept">The joints beside it as they were last read; null reads them now.</param>
+    public static PressOnDisk Read(string text, string path, string fileName, Predicate<string>? mayRead = null, KeptJoints? kept = null) =>
+        Settle(shelfWith => PressFile.Read(text, fileName, shelfWith), Folder(path), fileName, mayRead, kept);
 
     /// <summary>The same for the bytes of a file.</summary>
-    public static PressOnDisk Read(byte[] bytes, string path, string fileName, Predicate<string>? mayRead = null) =>
-        Settle(shelfWith => PressFile.Read(bytes, fileName, shelfWith), Folder(path), fileName, mayRead);
+    public static PressOnDisk Read(byte[] bytes, string path, string fileName, Predicate<string>? mayRead = null, KeptJoints? kept = null) =>
+        Settle(shelfWith => PressFile.Read(bytes, fileName, shelfWith), Folder(path), fileName, mayRead, kept);
 
     private static string Folder(string path) => Path.GetDirectoryName(Path.GetFullPath(path)) ?? ".";
 
     private static PressOnDisk Settle(
-        Func<Func<IReadOnlyList<string>, Shelf?>, PressReading> read, string folder, string fileName, Predicate<string>? mayRead)
+        Func<Func<IReadOnlyList<string>, Shelf?>, PressReading> read, string folder, string fileName, Predicate<string>? mayRead, KeptJoints? kept = null)
     {
         Shelf shelf = StockTables.Built;
         var tableFaults = new List<PlacedFault>();
@@ -48,7 +49,7 @@ public sealed record PressOnDisk(PressReading Reading, Shelf Shelf, Rig? Rig, IR
         string path = JointsFile.PathOf(Path.Combine(folder, Path.GetFileName(fileName)));
         if (settled.Rig is not { } rig || mayRead?.Invoke(path) == false)
             return settled;
-        if (JointsFile.Read(path, out string unread) is { } joints)
+        if ((kept ?? new KeptJoints()).Read(path, out string unread) is { } joints)
         {
             Rig springing = JointBook.Springing(rig, joints);
             return settled with { Rig = springing.Springs is null && joints.Joints.Count > 0 ? Warned(JointsFile.OfOthers(path)) : springing, Joints = joints };

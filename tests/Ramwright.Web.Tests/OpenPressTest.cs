@@ -325,4 +325,46 @@ public sealed class OpenPressTest : IDisposable
         Assert.Equal(was.Check.Ladder.SafeRating, back.Check!.Ladder.SafeRating);
         Assert.Equal(was.Check.Ladder.Rungs.Count, back.Check.Ladder.Rungs.Count);
     }
+
+    [Fact]
+    public void KeptJointsAreReadAgainOnlyWhereTheirFileIsAnother()
+    {
+        string path = JointsFile.PathOf(_folder.Path("x"));
+        var kept = new KeptJoints();
+        Assert.Null(kept.Read(path, out _));
+
+        JointsFile.Write(path, new JointBook());
+        JointBook? first = kept.Read(path, out _);
+        Assert.NotNull(first);
+        Assert.Same(first, kept.Read(path, out _));
+
+        // another time, as of another run of the solver
+        File.SetLastWriteTimeUtc(path, DateTime.UtcNow.AddMinutes(1));
+        JointBook? second = kept.Read(path, out _);
+        Assert.NotSame(first, second);
+
+        kept.Forget();
+        Assert.NotSame(second, kept.Read(path, out _));
+
+        File.WriteAllText(path, "{");
+        Assert.Null(kept.Read(path, out string unread));
+        Assert.Contains("cannot be read", unread, StringComparison.Ordinal);
+
+        File.Delete(path);
+        Assert.Null(kept.Read(path, out unread));
+        Assert.Empty(unread);
+    }
+
+    [Fact]
+    public void WhatAnotherProgramKeepsBesideTheFileIsSeenAtTheNextEdit()
+    {
+        OpenPress press = new(_folder.Copy("wherry-yard"));
+        Assert.Null(press.Now.Read.Press.Joints);
+        JointsFile.Write(JointsFile.PathOf(_folder.Path("wherry-yard")), new JointBook());
+
+        JointBook? kept = press.Set("wanted", "20 t").Read.Press.Joints;
+
+        Assert.NotNull(kept);
+        Assert.Same(kept, press.Set("wanted", "21 t").Read.Press.Joints);
+    }
 }

@@ -18,6 +18,7 @@ public sealed class OpenPress
     private readonly Predicate<string>? _mayRead;
     private readonly LinkedList<string> _before = [];
     private readonly Stack<string> _after = [];
+    private readonly KeptJoints _joints = new();
     private DiskText _disk;
     private (string Path, object Stroke)? _typing;
     private (DiskText Disk, CheckedPress Press)? _saved;
@@ -56,8 +57,8 @@ public sealed class OpenPress
             }
 
             var press = CheckedPress.Of(disk.Text is null
-                ? PressOnDisk.Read(disk.Bytes, _path, _fileName, _mayRead)
-                : PressOnDisk.Read(disk.Text, _path, _fileName, _mayRead));
+                ? PressOnDisk.Read(disk.Bytes, _path, _fileName, _mayRead, _joints)
+                : PressOnDisk.Read(disk.Text, _path, _fileName, _mayRead, _joints));
             lock (_gate)
                 _saved = (disk, press);
             return press;
@@ -135,7 +136,7 @@ public sealed class OpenPress
             return _now with { Version = _now.Version + 1, Refusal = $"{Path.GetFileName(path)} leads out of its folder: it is not written" };
         if (JointsFile.Write(path, joints) is { } unwritten)
             return _now with { Version = _now.Version + 1, Refusal = unwritten };
-
+        _joints.Forget();
         return Settled(_now.Text, _now.Check, _now.Theirs);
     });
 
@@ -285,8 +286,8 @@ public sealed class OpenPress
     private PressNow Settled(string? text, PressCheck? last, DiskText? theirs)
     {
         CheckedPress read = CheckedPress.Of(text is null
-            ? PressOnDisk.Read(_disk.Bytes, _path, _fileName, _mayRead)
-            : PressOnDisk.Read(text, _path, _fileName, _mayRead));
+            ? PressOnDisk.Read(_disk.Bytes, _path, _fileName, _mayRead, _joints)
+            : PressOnDisk.Read(text, _path, _fileName, _mayRead, _joints));
         return new PressNow
         {
             Version = (_now?.Version ?? 0) + 1,

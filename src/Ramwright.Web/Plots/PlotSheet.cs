@@ -106,13 +106,14 @@ internal static class PlotSheet
         return band;
     }
 
-    /// <summary>A level line across the plot, its words above it.</summary>
+    /// <summary>A level line across the plot with its words.</summary>
     /// <param name="y">Where.</param>
     /// <param name="words">The words.</param>
     /// <param name="colour">Its colour.</param>
     /// <param name="style">Its dashes.</param>
     /// <param name="at">Where along it the words end, 0 to 1: lines that may lie close together have theirs in different places.</param>
-    public static OxyPlot.Annotations.LineAnnotation Level(double y, string words, OxyColor colour, LineStyle style, double at) => new()
+    /// <param name="isBelow">Whether they stand below it, not above.</param>
+    public static OxyPlot.Annotations.LineAnnotation Level(double y, string words, OxyColor colour, LineStyle style, double at, bool isBelow = false) => new()
     {
         Type = OxyPlot.Annotations.LineAnnotationType.Horizontal,
         Y = y,
@@ -124,7 +125,7 @@ internal static class PlotSheet
         TextLinePosition = at,
         TextMargin = 9,
         TextHorizontalAlignment = HorizontalAlignment.Right,
-        TextVerticalAlignment = VerticalAlignment.Bottom,
+        TextVerticalAlignment = isBelow ? VerticalAlignment.Top : VerticalAlignment.Bottom,
     };
 
     public static Legend Key(LegendPosition position = LegendPosition.TopRight) => new()
@@ -182,6 +183,9 @@ internal static class PlotSheet
             }
         }
 
+        // the words of a level line stand clear of it
+        if ((string?)kept.Attribute("text-anchor") == "end" && (string?)kept.Attribute("dominant-baseline") is { } edge && edge is "text-after-edge" or "hanging")
+            kept.SetAttributeValue("dy", edge == "hanging" ? "4" : "-4");
         if (classes.Count > 0)
             kept.SetAttributeValue("class", string.Join(' ', classes));
         foreach (XNode node in of.Nodes())

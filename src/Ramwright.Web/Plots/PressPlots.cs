@@ -84,7 +84,10 @@ internal static class PressPlots
 
     private static IEnumerable<OxyPlot.Annotations.LineAnnotation> Levels(PressCheck check, Unit force, double wanted)
     {
-        yield return PlotSheet.Level(force.FromSi(check.Rig.Wanted), "wanted", PlotSheet.Wanted, LineStyle.Solid, wanted);
-        yield return PlotSheet.Level(force.FromSi(check.Power.MostPossibleForce), "most possible", PlotSheet.Most, LineStyle.Dash, 0.66);
+        double asked = check.Rig.Wanted, most = check.Power.MostPossibleForce;
+        // of two lines close together the lower has its words below
+        bool close = Math.Abs(asked - most) < 0.1 * Math.Max(asked, most);
+        yield return PlotSheet.Level(force.FromSi(asked), "wanted", PlotSheet.Wanted, LineStyle.Solid, wanted, isBelow: close && asked <= most);
+        yield return PlotSheet.Level(force.FromSi(most), "most possible", PlotSheet.Most, LineStyle.Dash, 0.66, isBelow: close && most < asked);
     }
 }

@@ -62,9 +62,9 @@ internal static class ProofPlots
         BudgetLine[] lines = [.. result.Budget.Take(8).Reverse()];
         PlotModel plot = PlotSheet.Empty();
         var names = new CategoryAxis { Position = AxisPosition.Left, GapWidth = 0.5, MinorTickSize = 0, MajorTickSize = 0, AxislineStyle = LineStyle.None };
-        LinearAxis like = PlotSheet.Axis(AxisPosition.Bottom, $"standard uncertainty, {unit.Symbol}");
+        LinearAxis like = PlotSheet.Axis(AxisPosition.Bottom, $"brings alone, {unit.Symbol} (standard uncertainty)");
         (names.TextColor, names.TicklineColor) = (like.TextColor, like.TicklineColor);
-        names.Labels.AddRange(lines.Select(l => l.Input.Symbol));
+        names.Labels.AddRange(lines.Select(l => Symbol(l.Input.Symbol)));
         // room for the letters: the axis reckons with a narrower face
         plot.Padding = new OxyThickness(20, 8, 14, 4);
         plot.Axes.Add(names);
@@ -74,6 +74,9 @@ internal static class ProofPlots
         plot.Series.Add(bars);
         return plot;
     }
+
+    // p_1 as it stands in the table beside
+    private static string Symbol(string symbol) => symbol.Split('_') is [var name, [>= '0' and <= '9' and var digit]] ? name + (char)('₀' + (digit - '0')) : symbol;
 
     private static ScatterErrorSeries Bars(string title, bool second, IEnumerable<(double X, double Y, double UX, double UY)> points)
     {

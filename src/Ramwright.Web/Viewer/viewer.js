@@ -8,6 +8,9 @@ import { read } from "./skin.js";
 
 const STEPS = 7;
 
+/** From where each frame was seen last. */
+const seen = new WeakMap();
+
 /** Shows a skin in a frame that has a canvas and two labels. Returns what the page may ask of it afterwards. */
 export async function show(frame, stream, parts, words) {
   const skin = read(await stream.arrayBuffer(), parts);
@@ -155,7 +158,14 @@ export async function show(frame, stream, parts, words) {
   dark.addEventListener("change", paint);
   paint();
   size();
-  look("");
+  // a finer picture of the same frame is seen from where the first was
+  const was = seen.get(frame);
+  if (was && Math.abs(was.radius / radius - 1) < 0.05) {
+    camera.position.copy(was.position);
+    controls.target.copy(was.target);
+    controls.update();
+    draw();
+  } else look("");
   frame.classList.add("ready");
 
   return {
@@ -168,6 +178,7 @@ export async function show(frame, stream, parts, words) {
     },
     look,
     dispose() {
+      seen.set(frame, { radius, position: camera.position, target: controls.target });
       watch.disconnect();
       dark.removeEventListener("change", paint);
       controls.dispose();

@@ -15,4 +15,14 @@ public static class LiftWords
         string steel = Math.Abs(way.AddedMass) < 0.05 ? "no more steel" : $"{(way.AddedMass > 0 ? "+" : "")}{Readout.Text(way.AddedMass, Dimension.Mass, units)}{price}";
         return steel + way.Cost switch { LiftCost.Part => ", another bought part", LiftCost.GivesUp => ", gives something up", _ => "" };
     }
+
+    /// <summary>Whether it then holds what its pump can ever give: <c>holds the most possible, 264 kN (26.9 t)</c>.</summary>
+    /// <param name="way">The way.</param>
+    /// <param name="units">The reader's units.</param>
+    public static string MostPossible(LiftWay way, UnitSystem units)
+    {
+        ArgumentNullException.ThrowIfNull(way);
+        string most = $"the most possible, {ForceText.Of(way.Check.Power.MostPossibleForce, units)}";
+        return way.Check.AgainstMostPossible == Verdict.Holds ? $"holds {most}" : $"does not hold {most}, with its margin";
+    }
 }

@@ -13,8 +13,8 @@ public sealed record HotSpot(WeldToe Toe, double Near, double Far)
         "2.2.3, structural hot-spot stress, fine mesh: 1.67 σ(0.4t) − 0.67 σ(1.0t)");
 
     /// <summary>How near a toe of a whole frame is read, on its usual grid: docs/solids.md.</summary>
-    public const string Worth = "On the usual grid of a whole frame a narrow place of great stress came out up to 14 % off, and its squeezes up to half as much again or a third fewer. "
-        + "Rungs of joints that are kept are read on finer cells.";
+    public const string Worth = "Cut as finely as a whole frame usually is, a narrow place of great stress came out up to 14 % off, and its squeezes up to half as much again or a third fewer. "
+        + "Rungs of joints that are kept are read from a finer cut.";
 
     /// <summary>At the toe, Pa/N: 1.67 σ(0.4t) − 0.67 σ(1.0t).</summary>
     public double Stress => 1.67 * Near - 0.67 * Far;

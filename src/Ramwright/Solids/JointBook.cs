@@ -43,14 +43,20 @@ public sealed class JointBook
 
     /// <summary>Springs at a frame's joints, found now where they are not known; null where its joints are not found this way, as <see cref="Missing"/> says.</summary>
     /// <param name="rig">The press.</param>
+    /// <param name="progress">Told how far it is, 0 to 1.</param>
     /// <param name="stop">Ends it early.</param>
     /// <exception cref="SolidFaultException">A frame that cannot be drawn.</exception>
-    public RigSprings? Of(Rig rig, CancellationToken stop = default)
+    public RigSprings? Of(Rig rig, Action<double>? progress = null, CancellationToken stop = default)
     {
         if (JointPlaces.Of(rig).Places is not var (upper, lower))
             return null;
         PressSolid? whole = null;
-        RigSpring Find(JointPlace place) => _known.GetOrAdd(place.Text, _ => LocalJoint.Of(whole ??= PressSolid.Of(rig), place, stop));
+        int found = 0, wanted = new[] { upper.Text, lower.Text }.Distinct().Count(t => !_known.ContainsKey(t));
+        RigSpring Find(JointPlace place) => _known.GetOrAdd(place.Text, _ =>
+        {
+            int before = found++;
+            return LocalJoint.Of(whole ??= PressSolid.Of(rig), place, share => progress?.Invoke(Math.Min(1, (before + share) / Math.Max(1, wanted))), stop);
+        });
         return new RigSprings(Find(upper), Find(lower));
     }
 }

@@ -29,7 +29,11 @@ public sealed class Supports
 /// <summary>How far a solution has come.</summary>
 /// <param name="Stage">What is being done.</param>
 /// <param name="Share">How much of it, 0 to 1.</param>
-public readonly record struct SolidProgress(string Stage, double Share);
+public readonly record struct SolidProgress(string Stage, double Share)
+{
+    /// <summary>What is known so far, where a stage of a solid check has just brought something; null between.</summary>
+    public SolidCheck? SoFar { get; init; }
+}
 
 /// <summary>
 /// Solves a mesh for any number of load cases: conjugate gradients on the cells themselves, with a hierarchy that is built once. Small movements, linear steel.

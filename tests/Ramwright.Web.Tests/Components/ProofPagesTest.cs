@@ -62,6 +62,20 @@ public sealed class ProofPagesTest : BenchContext
     }
 
     [Fact]
+    public void WhatTheOilPushesStandsApartFromWhatTheWorkFeels()
+    {
+        IRenderedComponent<ProvePage> page = Page<ProvePage>();
+
+        string[] heads = [.. page.FindAll("#steps thead tr:nth-child(2) th").Select(h => h.TextContent)];
+        Assert.Equal(["the oil pushes", "the work feels"], heads[..2]);
+        string[] eighth = [.. page.FindAll("#steps tbody tr")[7].Children.Select(c => c.TextContent)];
+        double pushes = double.Parse(eighth[2].Split(' ')[0], System.Globalization.CultureInfo.InvariantCulture), feels = double.Parse(eighth[3].Split(' ')[0], System.Globalization.CultureInfo.InvariantCulture);
+        Assert.InRange(feels, 0.8 * pushes, 0.999 * pushes);
+        OnTo(page, 3);
+        Assert.Contains("The oil pushes", page.Find("#step").TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void WithoutANameNothingIsWritten()
     {
         IRenderedComponent<ProvePage> page = Page<ProvePage>(who: "");

@@ -1,6 +1,8 @@
 using Bunit;
 using Ramwright.Files;
+using Ramwright.Solids;
 using Ramwright.Web.Pages;
+using Ramwright.Web.Solid;
 
 namespace Ramwright.Web.Tests.Components;
 
@@ -25,4 +27,65 @@ public sealed class SolidPageTest : BenchContext
 
         page.WaitForAssertion(() => Assert.False(File.Exists(JointsFile.PathOf(Folder.Path("railing-shop")))), TimeSpan.FromSeconds(60));
     }
+
+    [Fact]
+    public void AFirstLookIsShownAndMarkedUntilTheFinerOneIsThere()
+    {
+        JSInterop.Mode = JSRuntimeMode.Loose;
+        Folder.Copy("wherry-yard");
+        IRenderedComponent<SolidPage> page = Render<SolidPage>(p => p.Add(s => s.Name, "wherry-yard"));
+
+        page.WaitForElement("#first-look", TimeSpan.FromSeconds(60));
+        string first = page.Find(".told b").TextContent;
+        Assert.Contains("coarsely cut", page.Find("#first-look").TextContent, StringComparison.Ordinal);
+        Assert.Empty(page.FindAll("#keep-joints"));
+        Assert.NotEmpty(page.FindAll(".working-on progress"));
+
+        page.WaitForElement("#keep-joints", TimeSpan.FromSeconds(120));
+        Assert.Empty(page.FindAll("#first-look"));
+        Assert.NotEqual(first, page.Find(".told b").TextContent);
+        page.WaitForAssertion(() => Assert.Empty(page.FindAll(".working-on")));
+        Assert.DoesNotContain("grid", page.Markup.Replace("grid-", "", StringComparison.Ordinal), StringComparison.OrdinalIgnoreCase);
+    }
+
+    [Fact]
+    public void StoppedAfterTheFirstLookItSaysThatThisIsAllThereIs()
+    {
+        JSInterop.Mode = JSRuntimeMode.Loose;
+        Folder.Copy("wherry-yard");
+        IRenderedComponent<SolidPage> page = Render<SolidPage>(p => p.Add(s => s.Name, "wherry-yard"));
+        page.WaitForElement("#first-look", TimeSpan.FromSeconds(60));
+
+        page.Find(".working-on button").Click();
+
+        page.WaitForAssertion(() => Assert.Contains("stopped before it was cut finer", page.Find("#first-look").TextContent, StringComparison.Ordinal), TimeSpan.FromSeconds(20));
+        Assert.Contains("Solve it again", page.Markup, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void EveryStageOfASolveBringsWhatIsKnownAndItsShareOnlyGrows()
+    {
+        CheckedPress press = CheckedPress.Of(PressOnDisk.Read(Example.Text("railing-shop"), "x" + PressFile.Ending, "x"));
+        var told = new List<SolidProgress>();
+
+        SolidCheck whole = SolidCheck.Of(press.Check!.Rig, cell: 0.03, progress: told.Add);
+
+        SolidCheck[] known = [.. told.Select(t => t.SoFar).OfType<SolidCheck>()];
+        Assert.Equal(2, known.Length);
+        Assert.Null(known[0].Centred.Coarse);
+        Assert.Equal(whole.Centred.Coarse, known[0].Centred.Fine);
+        Assert.Same(whole.Cases, known[1].Cases);
+        Assert.Equal(told.Select(t => t.Share).Order(), told.Select(t => t.Share));
+        Assert.InRange(told[^1].Share, 0.99, 1);
+    }
+
+    [Theory]
+    [InlineData(0.5, 0.5, "")]
+    [InlineData(10, 0.01, "")]
+    [InlineData(4, 0.4, "about 6 s left")]
+    [InlineData(8, 0.4, "about 10 s left")]
+    [InlineData(12, 0.5, "about 10 s left")]
+    [InlineData(12, 0.95, "nearly there")]
+    public void WhatIsLeftIsSaidRoughlyAndNotBeforeItCanBeKnown(double seconds, double share, string says) =>
+        Assert.Equal(says, SolidRun.LeftText(seconds, share));
 }
