@@ -60,6 +60,8 @@ internal sealed class LiftNeighbours
                 Walk(value, at, lead);
             else if (value is null && type == typeof(Joint))
                 Walk(new WeldedJoint(), at, [.. lead, new PressEdit($"{at}.{PressKeys.Kind}", "", "weld", "weld")]);
+            else if (value is null && type == typeof(Stiffening))
+                Plates(at, lead);
             else if (value is null && PressKeys.IsRecord(type) && !type.IsAbstract)
                 Walk(Activator.CreateInstance(type)!, at, lead);
         }
@@ -136,6 +138,12 @@ internal sealed class LiftNeighbours
         if (byThroat)
             butt.Add(new PressEdit($"{path}.throat", Written(a, Dimension.Length, _units), null, null));
         Add($"{path}.kind", "fillet", "butt", WeldKind.Butt, butt);
+    }
+
+    private void Plates(string path, IReadOnlyList<PressEdit> lead)
+    {
+        foreach (double size in LiftSizes.Plates(_units))
+            Add($"{path}.thickness", "none", Written(size, Dimension.Length, _units), size, lead);
     }
 
     /// <summary>Throat of a weld whose size was assumed.</summary>

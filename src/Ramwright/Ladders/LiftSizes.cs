@@ -81,6 +81,9 @@ internal static class LiftSizes
     public static bool Allows(MeasureAttribute measure, double value) =>
         (double.IsNaN(measure.From) ? value > measure.Above : value >= measure.From) && value <= measure.UpTo;
 
+    /// <summary>Plates to weld in beside a web, thin and thick.</summary>
+    public static IReadOnlyList<double> Plates(UnitSystem units) => units == UnitSystem.Imperial ? [0.375 * Inch, 0.625 * Inch] : [0.010, 0.015];
+
     public static IEnumerable<double> WeldsAbove(double now, UnitSystem units) => (units == UnitSystem.Imperial ? LegsInch : Legs).Where(s => s > now * 1.01).Take(5);
 
     /// <summary>Common structural steels of greater yield, for bought steel in place of what there is.</summary>

@@ -30,7 +30,7 @@ internal static class ClosedFrameSolid
                 drawing.JoinWhole(part, other);
         SolidTies.PlatesBetween(drawing, frame, height, half);
 
-        double die = Math.Max(frame.DieWidth, 0.02) / 2;
+        double die = drawing.HalfDie(frame.DieWidth);
         var under = Cuboid.Everywhere with { X0 = -die, X1 = die };
         IReadOnlyList<DieFace> upper = drawing.Die(frame.Crown, -1, under, null, "plate under the crown");
         IReadOnlyList<DieFace> lower = drawing.Die(frame.Bed, 1, under, frame.Bolster, "bolster");

@@ -39,7 +39,7 @@ internal static class FreeSolid
 
         IReadOnlyList<DieFace> Die(int run, Vector middle, int inward, RigBolster? bolster, string name)
         {
-            double half = Math.Max(frame.DieWidth, 0.02) / 2;
+            double half = drawing.HalfDie(frame.DieWidth);
             int axis = runs[run].Axis;
             double on = FreeRun.Component(middle, axis);
             return drawing.Die(parts[run], inward, Cuboid.Everywhere.With(axis, on - half, on + half), bolster, name, axis);

@@ -42,7 +42,7 @@ internal static class OpenFrontSolid
                 foreach (int other in arms.Concat(columns))
                     drawing.JoinWhole(part, other);
 
-        double die = Math.Max(frame.DieWidth, 0.02) / 2;
+        double die = drawing.HalfDie(frame.DieWidth);
         var under = Cuboid.Everywhere with { Y0 = -frame.Throat - die, Y1 = -frame.Throat + die };
         IReadOnlyList<DieFace> upper = drawing.Die(frame.UpperArm, -1, under, null, "plate under the upper arm", 1), lower = drawing.Die(frame.LowerArm, 1, under, frame.Bolster, "bolster", 1);
         return new PressSolid(drawing.Parts, drawing.Bonds, upper, lower, drawing.Notes)

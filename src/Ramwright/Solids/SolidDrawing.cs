@@ -29,6 +29,18 @@ internal sealed class SolidDrawing
     /// <summary>Notes what was simplified, once.</summary>
     public void Note(Remark note) => _notes.TryAdd(note.ToString(), note);
 
+    /// <summary>The narrowest die that is drawn, m.</summary>
+    private const double NarrowestDie = 0.02;
+
+    /// <summary>Half the width of the dies as drawn, m.</summary>
+    /// <param name="width">As the file has it, m; nothing where it says nothing.</param>
+    public double HalfDie(double width)
+    {
+        if (width < NarrowestDie)
+            Note(new Remark("The dies are drawn {0} wide; the beams take them as {1}, and sink in deeper under so sharp a force. Say die-width.", Remark.Of(NarrowestDie, Dimension.Length), Remark.Of(width, Dimension.Length)));
+        return Math.Max(width, NarrowestDie) / 2;
+    }
+
     /// <summary>Adds a piece; several of one name are told apart.</summary>
     public int Add(Piece piece, IReadOnlyList<Cuboid>? cuts = null)
     {

@@ -53,7 +53,7 @@ internal static class TieRodSolid
         Cuboid Under(RigEndPlate? plate)
         {
             double hole = (plate?.Hole ?? 0) * RodEnds.Square, least = hole > 0 ? hole + Rim : 0;
-            double die = Math.Max(Math.Max(frame.DieWidth, 0.02) / 2, least), deep = frame.DieDepth > 0 ? Math.Max(frame.DieDepth / 2, least) : double.PositiveInfinity;
+            double die = Math.Max(drawing.HalfDie(frame.DieWidth), least), deep = frame.DieDepth > 0 ? Math.Max(frame.DieDepth / 2, least) : double.PositiveInfinity;
             if (least > frame.DieWidth / 2)
                 drawing.Note(new Remark("A die over a hole that is larger presses on a rim {0} wide round it.", Remark.Of(Rim, Dimension.Length)));
             return Cuboid.Everywhere with { X0 = -die, X1 = die, Y0 = -deep, Y1 = deep };

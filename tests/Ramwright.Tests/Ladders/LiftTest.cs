@@ -25,7 +25,8 @@ public class LiftTest
         price-per-kg: 2
         cylinder: { kind: double-acting, bore: 100 mm, rated-pressure: 250 bar, guide: guided }
         pump: { kind: electric, motor: 3 hp, relief: 195 bar }
-        frame: { kind: closed, daylight: 600 mm, width: 800 mm, section: HEB 140, steel: S275, die-width: 60 mm }
+        frame: { kind: closed, daylight: 600 mm, width: 800 mm, section: HEB 140, steel: S275, die-width: 60 mm,
+          crown: { stiffened: { thickness: 12 mm } }, bed: { stiffened: { thickness: 12 mm } } }
         """);
 
     public static TheoryData<string> Presses() => ["railing", "beams", "six"];
@@ -167,6 +168,24 @@ public class LiftTest
         PressEdit edit = Assert.Single(way.Edits);
         Assert.Equal("pump.relief", edit.Path);
         Assert.True((double)edit.Value! < 195e5);
+    }
+
+    [Fact]
+    public void WebsThatBendAsideAreStiffened()
+    {
+        Press press = Read("""
+            wanted: 12 t
+            cylinder: { kind: double-acting, bore: 100 mm, rated-pressure: 250 bar, guide: guided }
+            pump: { kind: electric, motor: 3 hp, relief: 155 bar }
+            frame: { kind: closed, daylight: 600 mm, width: 600 mm, section: HEB 160, steel: S275, die-width: 100 mm }
+            """);
+        PressCheck before = Check(press);
+        Assert.EndsWith("web-aside-fatigue", before.Ladder.Governing.Id, StringComparison.Ordinal);
+
+        LiftWay way = Lift.Of(press, Shelf).Ways.First(w => w.Edits.All(e => e.Path.EndsWith(".stiffened.thickness", StringComparison.Ordinal)));
+
+        Assert.True(Enough(way.Check));
+        Assert.DoesNotContain(way.Check.Ladder.Rungs, r => r.Id.EndsWith("web-aside-fatigue", StringComparison.Ordinal));
     }
 
     [Fact]
