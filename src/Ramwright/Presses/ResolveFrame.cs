@@ -30,8 +30,6 @@ internal static class ResolveFrame
         RigJoint bedJoint = said.BedPins is { } pins
             ? ResolveJoint.Of(Pin(pins), "frame.bed-pins", bed, upright, shelf, assume)
             : ResolveJoint.Of(said.BedJoint, "frame.bed-joint", bed, upright, shelf, assume);
-        TellOfNothingBetween(crown, crownJoint, wide, assume);
-        TellOfNothingBetween(bed, bedJoint, wide, assume);
         ResolveJoint.TellOfSlip(crownJoint, bedJoint, 2 * (Resolver.Needed(said.Width, "frame.width") / 2 + upright.Shape.Properties.Bottom), assume);
         double dieWidth = DieWidth(said, assume);
         return new RigClosedFrame
@@ -56,16 +54,6 @@ internal static class ResolveFrame
                     assume.Or(rows.Edge, "frame.bed-pins.edge", 2 * (rows.Diameter ?? 0), Dimension.Length, "two pin diameters of steel below the lowest hole"))
                 : null,
         };
-    }
-
-    /// <summary>Halves further apart than the upright is wide pass it by, and a weld there holds on to nothing.</summary>
-    private static void TellOfNothingBetween(RigMember beam, RigJoint joint, double upright, Assumptions assume)
-    {
-        if (joint is RigWeldedJoint { Fit: BeamFit.Between } && beam.Shape is Pair pair && pair.Apart >= upright)
-        {
-            assume.Caution(new Remark("The halves of the " + beam.Part + " stand {0} apart and the upright is {1} wide: they pass it by, and the weld that is reckoned with holds on to nothing. "
-                + "Bring them together, or weld end plates across them.", Remark.Of(pair.Apart, Dimension.Length), Remark.Of(upright, Dimension.Length)), CautionKind.Danger);
-        }
     }
 
     private static PinnedJoint Pin(BedPins said) => new()
@@ -164,6 +152,7 @@ internal static class ResolveFrame
             shape = shelf.Known.Same(new Turned(shape) { Name = shape.Name + " turned", Source = shape.Source });
         return new RigMember(part, shape, Cut(shape, said?.Openings, path, shelf, assume), SteelOf(said?.Steel, path + ".steel", frame, shelf, assume))
         {
+            Key = path,
             Stiffened = said?.Stiffened?.Thickness,
             StiffenerWeld = said?.Stiffened is { Thickness: { } plate } stiffened ? ResolveJoint.Weld(stiffened.Weld, path + ".stiffened", Math.Min(plate, shape.Thinnest), assume) : null,
         };
