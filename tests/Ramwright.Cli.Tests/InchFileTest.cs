@@ -72,7 +72,8 @@ public sealed class InchFileTest : IDisposable
 
         string text = string.Join(' ', Run.Command("check", _file).Text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
 
-        Assert.Contains("The halves of the bed stand 6 in apart and the upright is 4 in wide", text, StringComparison.Ordinal);
+        Assert.Contains("the halves of the bed stand 6 in apart and the face of the upright that they are welded to is 4 in wide", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("mm", text, StringComparison.Ordinal);
     }
 
     [Theory]

@@ -75,13 +75,13 @@ internal static class ClosedFramePlan
                 case BeamFit.Over:      // the upright's end stands against the beam's inner face
                     return new PlanJoint(name, key, joint, frame.Upright, beam, uprights, plan.Along(uprights[0], high ? below : above),
                         corner + (high ? -s.Bottom : s.Top) * Vector.Up, Vector.Up, side * Vector.Deep, side * Vector.Across)
-                    { Inner = -side * Vector.Across };
+                    { Inner = -side * Vector.Across, Face = new PlanFace(Vector.Deep, Vector.Up, high ? -Vector.Up : Vector.Up) };
                 case BeamFit.Lapped:    // the beam's halves clasp the upright
                     return new PlanJoint(name, key, joint, beam, frame.Upright, beams, plan.Along(beams[0], beamX), corner, Vector.Deep, -Vector.Across, Vector.Up);
                 default:                // the beam's end stands against the upright's inner face
                     return new PlanJoint(name, key, joint, beam, frame.Upright, beams, plan.Along(beams[0], beamX),
                         corner - side * upright.Bottom * Vector.Across, Vector.Across, Vector.Deep, Vector.Up)
-                    { Inner = high ? -Vector.Up : Vector.Up };
+                    { Inner = high ? -Vector.Up : Vector.Up, Face = new PlanFace((side * Vector.Across).Cross(Vector.Up), side * Vector.Across, -side * Vector.Across) };
             }
         }
 

@@ -78,6 +78,9 @@ public sealed record PlanJoint(
     /// <summary>Direction in the joint's plane from its centre towards the inner corner of the frame; zero where there is none.</summary>
     public Vector Inner { get; init; }
 
+    /// <summary>The face that the beam's end stands against; null where none is known.</summary>
+    public PlanFace? Face { get; init; }
+
     /// <summary>Where the bolts of a bolted joint stand, column by column.</summary>
     public IEnumerable<Vector> Places(RigBoltedJoint bolts)
     {
@@ -89,6 +92,12 @@ public sealed record PlanJoint(
         }
     }
 }
+
+/// <summary>Which face of a part a beam's end stands against.</summary>
+/// <param name="Y">Where the y of the part's section points, global.</param>
+/// <param name="Z">Where its z points.</param>
+/// <param name="Out">Out of the part, towards the beam.</param>
+public sealed record PlanFace(Vector Y, Vector Z, Vector Out);
 
 /// <summary>A tie rod and the beam that stands for it.</summary>
 /// <param name="Name">In words: <c>tie rod, left</c>.</param>

@@ -35,9 +35,9 @@ internal static class FreePlan
         {
             if (joint is null)
                 return;
-            RigMember onto = frame.Bars.First(o => o != bar && (o.From == at || o.To == at)).Member;
-            joints.Add(new PlanJoint($"{bar.Member.Part} joint at {frame.Points[at].Name}", $"frame.bars.{number}.{key}", joint, bar.Member, onto, beams, along,
-                frame.Points[at].At, x, y, z));
+            RigBar onto = frame.Bars.First(o => o != bar && (o.From == at || o.To == at));
+            joints.Add(new PlanJoint($"{bar.Member.Part} joint at {frame.Points[at].Name}", $"frame.bars.{number}.{key}", joint, bar.Member, onto.Member, beams, along,
+                frame.Points[at].At, x, y, z) { Face = FaceOf(frame, onto, along > 0 ? -x : x) });
         }
 
         Vector upper = frame.Points[frame.CylinderAt].At, lower = frame.Points[frame.WorkAt].At;
@@ -61,6 +61,13 @@ internal static class FreePlan
                 UnitLoads.InWords(rig.Loading),
                 .. frame.Horizontal ? (string[])[] : ["Weight is left out: it is small beside the ram force."],
             ]);
+    }
+
+    // only where the two meet square
+    private static PlanFace? FaceOf(RigFreeFrame frame, RigBar onto, Vector away)
+    {
+        Vector x = (frame.Points[onto.To].At - frame.Points[onto.From].At).Unit, y = onto.Depth.Cross(x).Unit;
+        return Math.Abs(x.Dot(away)) < 1e-6 ? new PlanFace(y, x.Cross(y), away) : null;
     }
 
     private static EndFixity Hold(RigJoint? joint) => joint is RigPinnedJoint ? EndFixity.PinnedY : EndFixity.Rigid;

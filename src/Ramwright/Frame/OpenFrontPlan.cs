@@ -66,7 +66,8 @@ internal static class OpenFrontPlan
         ];
 
         PlanJoint Fixing(string name, RigMember arm, int[] beams, double z, Vector inner) =>
-            new(name, "frame.arm-joint", frame.ArmJoint, arm, frame.Column, beams, plan.Along(beams[0], back + along), new Vector(0, 0, z), -Vector.Deep, Vector.Across, Vector.Up) { Inner = inner };
+            new(name, "frame.arm-joint", frame.ArmJoint, arm, frame.Column, beams, plan.Along(beams[0], back + along), new Vector(0, 0, z), -Vector.Deep, Vector.Across, Vector.Up)
+            { Inner = inner, Face = new PlanFace((-Vector.Deep).Cross(Vector.Up), -Vector.Deep, -Vector.Deep) };
 
         double? within = low is { } below && high is { } above ? Math.Max(below.Within, above.Within) : null;
         return new FramePlan(

@@ -1,3 +1,4 @@
+using Ramwright.Frame;
 using Ramwright.Presses;
 using Ramwright.Quantities;
 
@@ -41,6 +42,8 @@ internal static class CautionList
         foreach (string missing in PressedRungs.Missing(rig, units))
             Say(CautionKind.Unchecked, missing);
         Say(CautionKind.Unchecked, HotSpotRungs.Unknown(check));
+        foreach (PlanJoint joint in check.Response.Plan.Joints)
+            Say(CautionKind.Handling, BesideTheFace(joint, units));
         Say(CautionKind.Handling, rig.Frame.Horizontal
             ? "Nothing but its own foot holds the work of a press that lies: prop or sling it before the ram takes it, and before it comes free."
             : "Never put a hand under a ram held up by oil alone: prop it first.");
@@ -48,6 +51,16 @@ internal static class CautionList
             Say(CautionKind.Handling, "Stay out of the line of a tie rod while you tighten it and while it is loaded: one that breaks flies like a bolt from a bow.");
         Say(CautionKind.Handling, Advice);
         return all;
+    }
+
+    /// <summary>A beam that stands out beside what it is welded to.</summary>
+    private static string BesideTheFace(PlanJoint joint, UnitSystem units)
+    {
+        if (JointWeld.PartOf(joint) is not { } part)
+            return "";
+        string Say(double length) => Readout.Text(length, Dimension.Length, units, 3);
+        return $"Only {Say(part.OnSteel)} of the {Say(part.Edge)} round the end of the {joint.Beam.Part} lie on steel of the {joint.Onto.Part}; only that is counted as weld. "
+            + (joint.Beam.Shape is Stock.Pair { Apart: > 0 } ? $"Halves nearer together, or a wider {joint.Onto.Part}, carry more." : $"A narrower {joint.Beam.Part} or a wider {joint.Onto.Part} carries more of it.");
     }
 
     /// <summary>A wanted force that the ram cannot reach, or that it goes far beyond.</summary>

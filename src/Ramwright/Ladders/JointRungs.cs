@@ -72,9 +72,18 @@ internal static class JointRungs
         bool butt = weld.Kind == WeldKind.Butt && joints[0].Joint.Gusset?.Weld.Kind != WeldKind.Fillet;
         if (!butt)
             LongEnough(groups[0], joints[0], name, weld.Throat, end is null ? ".weld" : ".end-plate.weld");
-        Worst.Joint(response, joints, (i, at, w) => butt
+        Worst.Joint(response, joints, (i, at, w) =>
+        {
+            if (w is not null && JointWeld.PartOf(joints[i]) is { } part)
+            {
+                w.Take("l_b", $"edge of the {joints[i].Beam.Part}'s end that a torch reaches", part.Edge, Dimension.Length, WeldLanding.Source);
+                w.Take("l_w", $"length of it that lies on steel of the {joints[i].Onto.Part}; no other counts", part.OnSteel, Dimension.Length, WeldLanding.Source);
+            }
+
+            return butt
                 ? ButtWeld.Yield(groups[i], at.Force, at.Moment, at.At, fy, factors, w)
-                : FilletWeld.Directional(groups[i], at.Force, at.Moment, at.At, fu, betaW, factors, w))
+                : FilletWeld.Directional(groups[i], at.Force, at.Moment, at.At, fu, betaW, factors, w);
+        })
             ?.Into(rungs, new Words(id + "-weld", $"weld of the {name}", "tears", "tears"), RungGroup.Joints,
                 butt ? Factoring.Load(rig) : Factoring.Break(rig), butt ? ButtWeld.Source : FilletWeld.DirectionalSource);
     }

@@ -17,8 +17,29 @@ internal static class JointWeld
         {
             RigSlottedJoint => BothFaces(joint, weld, butt),
             { Fit: BeamFit.Lapped } => Lap(joint, weld),
+            RigWeldedJoint => WithGusset(joint, OnFace(joint, plane, weld)),
+            // the plate on a bolted end is as large as the end
             _ => WithGusset(joint, WeldAround.Edge(plane, joint.Beam.Shape.CentredOutline, weld.Throat, butt)),
         };
+    }
+
+    /// <summary>Length of the beam's edge that a torch reaches, and of what lies on steel of the other part, without gussets, m; null where all of it does, or the face is not known.</summary>
+    public static (double Edge, double OnSteel)? PartOf(PlanJoint joint)
+    {
+        if (joint.Joint is not RigWeldedJoint { Fit: not BeamFit.Lapped } welded || JointFace.Of(joint, welded.Weld) is not { } face)
+            return null;
+        var plane = new WeldPlane(joint.Centre, joint.U, joint.V);
+        double Length(WeldLanding? on) => WeldAround.Runs(plane, joint.Beam.Shape.CentredOutline, welded.Weld.Throat, welded.Weld.Kind == WeldKind.Butt, on).Sum(s => s.Length);
+        (double edge, double onSteel) = (Length(null), Length(face));
+        return onSteel < edge * (1 - 1e-6) ? (edge, onSteel) : null;
+    }
+
+    /// <summary>Only what lies on steel is welded.</summary>
+    /// <exception cref="PressFaultsException">Nothing does.</exception>
+    private static WeldGroup OnFace(PlanJoint joint, WeldPlane plane, RigWeld weld)
+    {
+        List<WeldSegment> runs = WeldAround.Runs(plane, joint.Beam.Shape.CentredOutline, weld.Throat, weld.Kind == WeldKind.Butt, JointFace.Of(joint, weld));
+        return runs.Count > 0 ? new WeldGroup(runs) : throw new PressFaultsException([JointFace.Missed(joint, weld)]);
     }
 
     /// <summary>Beam and gusset stand on one face: their welds share what the joint carries.</summary>

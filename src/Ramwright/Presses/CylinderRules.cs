@@ -1,4 +1,6 @@
+using Ramwright.Quantities;
 using Ramwright.Stock;
+using Ramwright.Workings;
 
 namespace Ramwright.Presses;
 
@@ -7,6 +9,9 @@ internal static class CylinderRules
 {
     // A seller's tons are seldom honest, but half as much again is another cylinder or a slipped unit.
     private const double WildestLabel = 1.5;
+
+    /// <summary>A thinner ring between rod and bore holds neither a piston's shoulder nor a gland, m; common practice.</summary>
+    private const double LeastRing = 1e-3;
 
     public static void Check(Cylinder said, List<Fault> faults)
     {
@@ -17,6 +22,12 @@ internal static class CylinderRules
             {
                 faults.Add(new Fault("cylinder.rod", "the rod leaves no room for oil to pull it back",
                     "a rod thinner than the bore; a plunger as thick as its bore is kind: single-acting", Against: "cylinder.bore"));
+            }
+            else if (said is DoubleActing && (b - rod) / 2 < LeastRing * (1 - 1e-9))
+            {
+                faults.Add(new Fault("cylinder.rod",
+                    new Remark("the ring of oil that is to pull the rod back would be {0} thick, and under {1} there is no room for a shoulder on the piston", Remark.Of((b - rod) / 2, Dimension.Length), Remark.Of(LeastRing, Dimension.Length)),
+                    "a rod thinner than the bore by more than that; a plunger as thick as its bore is kind: single-acting", Against: "cylinder.bore"));
             }
             else if (rod > b)
                 faults.Add(new Fault("cylinder.rod", "the rod does not fit into the bore", "a rod thinner than the bore", Against: "cylinder.bore"));

@@ -41,6 +41,7 @@ internal static class ResolveCylinder
         (RamReturn? back, double preload, double rate) = Spring(said, area, stroke, assume);
         (double gland, double piston, double apart, GuideRing ring) = Guides(said, guide, bore, rod, assume);
 
+        TellOfOddRod(said, bore, rod, assume);
         int count = (int)(said.Count ?? 1);
         if (count > 1)
         {
@@ -79,6 +80,25 @@ internal static class ResolveCylinder
             SpringPreload = count * preload,
             SpringRate = count * rate,
         };
+    }
+
+    /// <summary>Rods of cylinders that are made lie between these shares of the bore; common practice, the areas' ratio is then 1.07 to 6.5.</summary>
+    private const double Slimmest = 0.25, Stoutest = 0.92;
+
+    private static void TellOfOddRod(Cylinder said, double bore, double rod, Assumptions assume)
+    {
+        if (said is HollowPlunger)
+            return;
+        if (rod < Slimmest * bore)
+        {
+            assume.Caution(new Remark("A rod of {0} in a bore of {1} is less than a quarter of it: cylinders are not made so slim. Are numbers and units as you mean them?",
+                Remark.Of(rod, Dimension.Length), Remark.Of(bore, Dimension.Length)));
+        }
+        else if (said is DoubleActing && rod > Stoutest * bore)
+        {
+            assume.Caution(new Remark("A rod of {0} in a bore of {1} leaves a ring of {2} to pull it back: cylinders are seldom made so stout. Are numbers and units as you mean them?",
+                Remark.Of(rod, Dimension.Length), Remark.Of(bore, Dimension.Length), Remark.Of((bore - rod) / 2, Dimension.Length)));
+        }
     }
 
     // slides take what tilts the ram, and its own guides then only steer

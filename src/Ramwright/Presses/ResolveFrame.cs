@@ -30,8 +30,6 @@ internal static class ResolveFrame
         RigJoint bedJoint = said.BedPins is { } pins
             ? ResolveJoint.Of(Pin(pins), "frame.bed-pins", bed, upright, shelf, assume)
             : ResolveJoint.Of(said.BedJoint, "frame.bed-joint", bed, upright, shelf, assume);
-        TellOfNothingBetween(crown, crownJoint, wide, assume);
-        TellOfNothingBetween(bed, bedJoint, wide, assume);
         ResolveJoint.TellOfSlip(crownJoint, bedJoint, 2 * (Resolver.Needed(said.Width, "frame.width") / 2 + upright.Shape.Properties.Bottom), assume);
         double dieWidth = DieWidth(said, assume);
         return new RigClosedFrame
@@ -58,16 +56,6 @@ internal static class ResolveFrame
         };
     }
 
-    /// <summary>Halves further apart than the upright is wide pass it by, and a weld there holds on to nothing.</summary>
-    private static void TellOfNothingBetween(RigMember beam, RigJoint joint, double upright, Assumptions assume)
-    {
-        if (joint is RigWeldedJoint { Fit: BeamFit.Between } && beam.Shape is Pair pair && pair.Apart >= upright)
-        {
-            assume.Caution(new Remark("The halves of the " + beam.Part + " stand {0} apart and the upright is {1} wide: they pass it by, and the weld that is reckoned with holds on to nothing. "
-                + "Bring them together, or weld end plates across them.", Remark.Of(pair.Apart, Dimension.Length), Remark.Of(upright, Dimension.Length)), CautionKind.Danger);
-        }
-    }
-
     private static PinnedJoint Pin(BedPins said) => new()
     {
         Fit = BeamFit.Lapped,
@@ -90,7 +78,7 @@ internal static class ResolveFrame
         double throat = Resolver.Needed(said.Throat, "frame.throat");
         RigJoint joint = ResolveJoint.Of(said.ArmJoint, "frame.arm-joint", upper, column, shelf, assume);
         if (joint is RigSlottedJoint slotted)
-            column = Slot(column, Math.Max(upper.Shape.Properties.Width, lower.Shape.Properties.Width) + 2 * slotted.Play, shelf, assume);
+            column = Slot(column, upper.Shape.Properties.Width >= lower.Shape.Properties.Width ? upper : lower, slotted.Play, shelf, assume);
 
         double dieWidth = DieWidth(said, assume);
         double dieDepth = said.DieDepth is null && dieWidth == 0 ? 0 : assume.Or(said.DieDepth, "frame.die-depth", dieWidth, Dimension.Length, "square dies");
@@ -112,8 +100,9 @@ internal static class ResolveFrame
     }
 
     /// <summary>A column with the slot that a bar passes through.</summary>
-    private static RigMember Slot(RigMember column, double slot, Shelf shelf, Assumptions assume)
+    private static RigMember Slot(RigMember column, RigMember arm, double play, Shelf shelf, Assumptions assume)
     {
+        double slot = arm.Shape.Properties.Width + 2 * play;
         if (column.Shape is not ISection section)
         {
             assume.Fault("frame.arm-joint", $"a slot is cut through an I or H section, and {column.Shape.Name} is none",
@@ -123,6 +112,15 @@ internal static class ResolveFrame
 
         if (slot >= section.B)
         {
+            if (arm.Shape is Pair { Apart: > 0 } halves)
+            {
+                double most = section.B - slot + halves.Apart;
+                assume.Fault(arm.Key + ".apart", new Remark($"halves {{0}} apart need a slot of {{1}}, which leaves nothing of the flange of {column.Shape.Name}, {{2}} wide",
+                        Remark.Of(halves.Apart, Dimension.Length), Remark.Of(slot, Dimension.Length), Remark.Of(section.B, Dimension.Length)),
+                    most > 0 ? new Remark("less than {0}, or a wider column", Remark.Of(most, Dimension.Length)) : "thinner arms or a wider column");
+                return column;
+            }
+
             assume.Fault("frame.arm-joint", new Remark($"a slot of {{0}} leaves nothing of the flange of {column.Shape.Name}, {{1}} wide", Remark.Of(slot, Dimension.Length), Remark.Of(section.B, Dimension.Length)),
                 "thinner arms or a wider column");
             return column;
@@ -164,6 +162,7 @@ internal static class ResolveFrame
             shape = shelf.Known.Same(new Turned(shape) { Name = shape.Name + " turned", Source = shape.Source });
         return new RigMember(part, shape, Cut(shape, said?.Openings, path, shelf, assume), SteelOf(said?.Steel, path + ".steel", frame, shelf, assume))
         {
+            Key = path,
             Stiffened = said?.Stiffened?.Thickness,
             StiffenerWeld = said?.Stiffened is { Thickness: { } plate } stiffened ? ResolveJoint.Weld(stiffened.Weld, path + ".stiffened", Math.Min(plate, shape.Thinnest), assume) : null,
         };

@@ -46,15 +46,27 @@ internal static class ResolveJoint
     private static RigWeld Weld(Weld? said, string path, RigMember beam, RigMember onto, Assumptions assume) =>
         Weld(said, path, Math.Min(Thinnest(beam.Shape), Thinnest(onto.Shape)), assume);
 
+    /// <summary>
+    /// Throat over thickness from which a fillet on one side of a wall is stronger than the wall, in any steel up to S460: EN 1993-1-8, 7.3.1, from memory.
+    /// </summary>
+    private const double MostThroat = 1.5;
+
     /// <summary>Settles a weld by the thinner of the parts it joins, m.</summary>
     internal static RigWeld Weld(Weld? said, string path, double thinner, Assumptions assume)
     {
         if (said?.Kind == WeldKind.Butt)
             return new RigWeld(WeldKind.Butt, thinner);
-        if (said?.Throat is { } a)
+        if ((said?.Throat ?? said?.Leg / Math.Sqrt(2)) is { } a)
+        {
+            if (a > MostThroat * thinner)
+            {
+                assume.Caution(new Remark($"{path}.weld: a fillet with a throat of {{0}} on steel {{1}} thick. Beyond one and a half times its thickness a fillet adds no strength, the steel beside it gives first, "
+                    + "and its heat warps it. Is the size as you mean it?", Remark.Of(a, Dimension.Length), Remark.Of(thinner, Dimension.Length)));
+            }
+
             return new RigWeld(WeldKind.Fillet, a);
-        if (said?.Leg is { } z)
-            return new RigWeld(WeldKind.Fillet, z / Math.Sqrt(2));
+        }
+
         double leg = Math.Max(3e-3 * Math.Sqrt(2), 0.7 * thinner);
         assume.Note(path + ".weld", new Remark("fillet, leg {0}", Remark.Of(leg, Dimension.Length)), "0.7 of the thinner part; common practice");
         return new RigWeld(WeldKind.Fillet, leg / Math.Sqrt(2));

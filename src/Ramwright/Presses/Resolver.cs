@@ -23,6 +23,7 @@ public static class Resolver
         RigCylinder cylinder = ResolveCylinder.Of(Needed(press.Cylinder, "cylinder"), shelf, assume);
         RigPump pump = ResolvePump.Of(Needed(press.Pump, "pump"), cylinder, assume);
         RigFrame frame = ResolveFrame.Of(Needed(press.Frame, "frame"), shelf, assume);
+        MountRoom.Check(cylinder, frame, press.Pull is not null, assume);
         RigLoading loading = ResolveLoading.Of(press.Loading, wanted, cylinder, frame, assume);
         RigRamEnd? ram = ResolveRamEnd.Of(press.Ram, cylinder, loading, shelf, assume);
         RigPullGear? pull = ResolvePullGear.Of(press.Pull, cylinder, shelf, assume);

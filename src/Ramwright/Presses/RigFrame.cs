@@ -69,6 +69,9 @@ public sealed record RigOpenFrontFrame : RigFrame
 /// <param name="Steel">Its steel.</param>
 public sealed record RigMember(string Part, Shape Shape, Shape? Net, Steel Steel)
 {
+    /// <summary>Its path in the press: <c>frame.crown</c>.</summary>
+    public string Key { get; init; } = "";
+
     /// <summary>Thickness of the plates welded in between its flanges, under the ram force or in line with the flanges that meet it, m; null where there are none.</summary>
     public double? Stiffened { get; init; }
 

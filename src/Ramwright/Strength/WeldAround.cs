@@ -18,8 +18,13 @@ public static class WeldAround
     /// <param name="outline">The section's edge.</param>
     /// <param name="throat">Throat of each run, m.</param>
     /// <param name="butt">Full-penetration butt welds instead of fillets.</param>
-    /// <exception cref="ArgumentException">Nothing of the edge can be reached.</exception>
-    public static WeldGroup Edge(WeldPlane plane, Outline outline, double throat, bool butt = false)
+    /// <param name="on">Where the face has steel; null where it goes on all round.</param>
+    /// <exception cref="ArgumentException">Nothing of the edge can be reached, or none of it lies on steel.</exception>
+    public static WeldGroup Edge(WeldPlane plane, Outline outline, double throat, bool butt = false, WeldLanding? on = null) =>
+        new(Runs(plane, outline, throat, butt, on));
+
+    /// <summary>The runs of such a weld; none where none of the edge lies on steel.</summary>
+    internal static List<WeldSegment> Runs(WeldPlane plane, Outline outline, double throat, bool butt, WeldLanding? on)
     {
         ArgumentNullException.ThrowIfNull(plane);
         ArgumentNullException.ThrowIfNull(outline);
@@ -32,6 +37,8 @@ public static class WeldAround
         {
             if (SignedArea(loop) < 0)
                 continue;
+            var pieces = new List<(int Edge, double From, double To)>();
+            bool whole = true;
             for (int i = 0; i < loop.Length; i++)
             {
                 (double Y, double Z) p = loop[i], q = loop[(i + 1) % loop.Length];
@@ -41,14 +48,60 @@ public static class WeldAround
                 (double Y, double Z) outward = (dz / length, -dy / length);
                 if (Inside(loops, (p.Y + q.Y) / 2 + 3 * throat * outward.Y, (p.Z + q.Z) / 2 + 3 * throat * outward.Z, loop))
                     continue;
+                double counted = 0;
+                foreach ((double from, double to) in on?.Parts(p, q, outward) ?? [(0, 1)])
+                {
+                    pieces.Add((i, from, to));
+                    counted += to - from;
+                }
+
+                whole &= counted > 1 - 1e-9;
+            }
+
+            foreach ((int i, double from, double to) in whole ? pieces : LongEnough(pieces, loop, on!.Least))
+            {
+                (double Y, double Z) p = Along(loop, i, from), q = Along(loop, i, to), all = Along(loop, i, 1), none = Along(loop, i, 0);
+                double dy = all.Y - none.Y, dz = all.Z - none.Z, length = Math.Sqrt(dy * dy + dz * dz);
                 welds.Add(butt
                     ? WeldSegment.Butt(plane.At(p.Y, p.Z), plane.At(q.Y, q.Z), throat, plane.Normal)
-                    : WeldOutline.Line(plane, p.Y, p.Z, q.Y, q.Z, throat, outward.Y * plane.U + outward.Z * plane.V));
+                    : WeldOutline.Line(plane, p.Y, p.Z, q.Y, q.Z, throat, dz / length * plane.U + -dy / length * plane.V));
             }
         }
 
-        return new WeldGroup(welds);
+        return welds;
     }
+
+    private static (double Y, double Z) Along((double Y, double Z)[] loop, int edge, double share)
+    {
+        (double Y, double Z) p = loop[edge], q = loop[(edge + 1) % loop.Length];
+        return share <= 0 ? p : share >= 1 ? q : (p.Y + share * (q.Y - p.Y), p.Z + share * (q.Z - p.Z));
+    }
+
+    // pieces that hang together round a corner are one run; short runs are left out
+    private static IEnumerable<(int Edge, double From, double To)> LongEnough(List<(int Edge, double From, double To)> pieces, (double Y, double Z)[] loop, double least)
+    {
+        var runs = new List<List<(int Edge, double From, double To)>>();
+        foreach ((int Edge, double From, double To) piece in pieces)
+        {
+            if (runs.Count > 0 && Meet(runs[^1][^1], piece, loop))
+                runs[^1].Add(piece);
+            else
+                runs.Add([piece]);
+        }
+
+        if (runs.Count > 1 && Meet(runs[^1][^1], runs[0][0], loop))
+        {
+            runs[0].InsertRange(0, runs[^1]);
+            runs.RemoveAt(runs.Count - 1);
+        }
+
+        return runs.Where(run => run.Sum(piece => Distance(Along(loop, piece.Edge, piece.From), Along(loop, piece.Edge, piece.To))) >= least).SelectMany(run => run);
+    }
+
+    private static bool Meet((int Edge, double From, double To) one, (int Edge, double From, double To) next, (double Y, double Z)[] loop) =>
+        Distance(Along(loop, one.Edge, one.To), Along(loop, next.Edge, next.From)) < 1e-6;
+
+    private static double Distance((double Y, double Z) p, (double Y, double Z) q) => Math.Sqrt((q.Y - p.Y) * (q.Y - p.Y) + (q.Z - p.Z) * (q.Z - p.Z));
 
     private static (double, double)[] Chords(IReadOnlyList<Corner> loop)
     {

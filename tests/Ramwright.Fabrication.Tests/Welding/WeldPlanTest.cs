@@ -186,7 +186,8 @@ public class WeldPlanTest
     {
         PressCheck check = Tests.Presses.Check("wherry-yard",
             ("crown-joint: { kind: bolt, fit: lapped, thread: M24, class: 8.8, count: 4, pitch: 90 mm, gauge: 110 mm, edge: 50 mm, shear-planes: 2 }",
-            "crown-joint: { kind: weld, fit: between, weld: { kind: butt }, gusset: { leg-along: 150 mm, leg-up: 150 mm, thickness: 12 mm, count: 2, steel: S275, weld: { leg: 8 mm } } }"));
+            "crown-joint: { kind: weld, fit: between, weld: { kind: butt }, gusset: { leg-along: 150 mm, leg-up: 150 mm, thickness: 12 mm, count: 2, steel: S275, weld: { leg: 8 mm } } }"),
+            ("crown: { section: 2 x UPN 220, apart: 160 mm }", "crown: { section: 2 x UPN 220, apart: 30 mm }"));
         WeldPlan plan = WeldPlan.Of(check);
         WeldLine gusset = plan.Lines.First(l => l.Seam.Name.StartsWith("gussets", StringComparison.Ordinal)), butt = plan.Lines.First(l => l.Seam.Kind == WeldKind.Butt);
         // two faces, two plates, two legs of 150 mm at each of two corners

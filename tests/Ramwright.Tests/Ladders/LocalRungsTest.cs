@@ -132,6 +132,7 @@ public class LocalRungsTest
     public void APairNeedsAPlateOverItsGapAndIsToldSo()
     {
         string gap = "2 x UPN 200, apart: 160 mm";
+        string Closed(string crown, string more = "", string cylinder = "") => LocalRungsTest.Closed(crown, more, cylinder).Replace("flat 150x40", "HEB 300");
         PressCheck silent = Check(Closed(gap));
         Assert.Null(Of(silent, "foot-plate"));
         Assert.Contains(silent.Cautions(UnitSystem.Metric), c => c.Contains("cylinder.foot.thickness"));
@@ -162,7 +163,7 @@ public class LocalRungsTest
         PressCheck thin = Check(Closed("flat 300x8") + "\n" + centred);
 
         Assert.True(Of(thin, "crown-tipping")!.SafeTo < Of(thin, "crown-bending")!.SafeTo);
-        Assert.Null(Of(Check(Closed("round 90")), "crown-tipping"));
+        Assert.Null(Of(Check(Closed("round 40")), "crown-tipping"));
         PressCheck arm = Check(OpenFront("flat 250x8", "{ kind: weld }", "", "HEB 200") + "\n" + centred);
         Assert.True(Of(arm, "upper-arm-tipping")!.SafeTo < Of(arm, "upper-arm-bending")!.SafeTo);
     }

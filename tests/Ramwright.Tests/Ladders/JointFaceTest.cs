@@ -1,0 +1,126 @@
+using Ramwright.Files;
+using Ramwright.Frame;
+using Ramwright.Ladders;
+using Ramwright.Presses;
+using Ramwright.Quantities;
+using Ramwright.Stock;
+using Ramwright.Workings;
+
+namespace Ramwright.Tests.Ladders;
+
+/// <summary>A weld counts where the beam's end stands on steel, and nowhere else.</summary>
+public class JointFaceTest
+{
+    private static Rig Rig(string frame) => Frame.Described.Rig("kind: closed\ndaylight: 600 mm\nwidth: 500 mm\nsteel: S235\n" + frame);
+
+    private static string Crown(double apart, string upright = "{ section: 2 x UPN 200 }", string joint = "{ kind: weld, weld: { leg: 8 mm } }") => FormattableString.Invariant(
+        $"crown: {{ section: 2 x UPN 260, apart: {apart} mm }}\nbed: {{ section: 2 x UPN 140 }}\nupright: {upright}\ncrown-joint: {joint}\nbed-joint: {{ kind: weld, weld: {{ leg: 8 mm }} }}");
+
+    private static PlanJoint Joint(Rig rig) => FramePlan.Of(rig).Joints.First(j => j.Key == "frame.crown-joint");
+
+    private static Rung Weld(PressCheck check) => check.Ladder.Rungs.Single(r => r.Id == "crown-joint-weld");
+
+    [Fact]
+    public void OnlyTheEdgeThatLiesOnTheUprightIsCounted()
+    {
+        // the upright's face reaches 75 mm to each side of the middle, and the webs of the crown stand from 65 to 75 mm
+        (double Edge, double OnSteel)? part = JointWeld.PartOf(Joint(Rig(Crown(130))));
+
+        Assert.NotNull(part);
+        // of each half: its back, 10 mm of both flanges' outsides and 1 more that the weld fills, the straight of the web, and both roots of 14 mm as far as 1 mm
+        double half = 260 + 2 * 11 + 200 + 2 * 14 * Math.Acos(13 / 14.0);
+        new Reference("JF-01", "DIN 1026-1: UPN 260, h 260, tw 10, r1 14, 200 between the roots; lengths along the outline by hand", Trust.FromMemory)
+            .Near("edge of a pair of UPN 260, 130 mm apart, that lies on a face 150 mm wide, m", 2e-3 * half, part.Value.OnSteel, 0.002);
+        // no weld stands out beside the face
+        Assert.All(JointWeld.Of(Joint(Rig(Crown(130))), ((RigWeldedJoint)Joint(Rig(Crown(130))).Joint).Weld).Segments,
+            s => Assert.True(Math.Max(Math.Abs(s.From.Y), Math.Abs(s.To.Y)) <= 76e-3 + 1e-9));
+    }
+
+    [Fact]
+    public void AWeldThatIsHeldByLessGivesSoonerAndSaysSo()
+    {
+        PressCheck apart = PressCheck.Of(Rig(Crown(130))), near = PressCheck.Of(Rig(Crown(10)));
+
+        Assert.True(Weld(apart).SafeTo < Weld(near).SafeTo);
+        Assert.Contains(apart.Cautions(UnitSystem.Metric), c => c.Contains("round the end of the crown lie on steel of the upright"));
+        var w = new Working();
+        Weld(apart).Work(w);
+        Assert.Contains(w.Steps, s => s.Symbol == "l_w");
+    }
+
+    [Theory]
+    [InlineData(145)]       // webs from 72.5 mm on: no throat's width of them on the face
+    [InlineData(149.8)]     // a tenth of a millimetre on either side
+    [InlineData(150)]       // an edge
+    [InlineData(200)]       // nothing
+    public void ACrownThatPassesTheUprightByIsRefusedAndItsGapNamed(double apart)
+    {
+        Rig rig = Rig(Crown(apart));
+
+        var refused = Assert.Throws<PressFaultsException>(() => PressCheck.Of(rig));
+        Fault fault = Assert.Single(refused.Faults);
+        Assert.Equal("frame.crown.apart", fault.Path);
+        Assert.StartsWith("130 mm or less", fault.Wanted.Text(), StringComparison.Ordinal);
+        // what is asked for is taken
+        PressCheck.Of(Rig(Crown(130)));
+    }
+
+    [Fact]
+    public void AnUprightThatMeetsNothingOverItIsRefused()
+    {
+        const string over = "{ kind: weld, fit: over, weld: { leg: 8 mm } }";
+        var refused = Assert.Throws<PressFaultsException>(() => PressCheck.Of(Rig(Crown(200, joint: over))));
+        Assert.Equal("frame.crown.apart", Assert.Single(refused.Faults).Path);
+
+        // flanges of the crown from 30 mm on find the upright
+        PressCheck.Of(Rig(Crown(60, joint: over)));
+    }
+
+    [Fact]
+    public void AGapInTheFaceHoldsNoWeld()
+    {
+        // the crown's flanges end 40 mm from the middle, the faces of the upright begin at 60 mm
+        Rig rig = Rig("section: 2 x UPN 200\ncrown: { section: UPE 80 }\nupright: { apart: 120 mm }");
+        var refused = Assert.Throws<PressFaultsException>(() => PressCheck.Of(rig));
+
+        Assert.Equal("frame.upright.apart", Assert.Single(refused.Faults).Path);
+    }
+
+    [Fact]
+    public void ABeamMayReachBetweenFlangesToTheWeb()
+    {
+        Rig rig = Rig("section: HEB 100\nupright: { section: HEB 200, turned: yes }");
+
+        Assert.Null(JointWeld.PartOf(Joint(rig)));
+    }
+
+    public static TheoryData<string, UnitSystem> Starters()
+    {
+        var all = new TheoryData<string, UnitSystem>();
+        foreach (string kind in Starter.Kinds)
+        {
+            all.Add(kind, UnitSystem.Metric);
+            all.Add(kind, UnitSystem.Imperial);
+        }
+
+        return all;
+    }
+
+    [Theory, MemberData(nameof(Starters))]
+    public void TheFirstFilesStandOnSteelAllRound(string kind, UnitSystem units)
+    {
+        PressReading reading = PressFile.Read(Starter.First(kind, units), kind, StockTables.Built);
+
+        Assert.All(FramePlan.Of(Resolver.Resolve(reading.Press!, StockTables.Built)).Joints, j => Assert.Null(JointWeld.PartOf(j)));
+    }
+
+    [Theory]
+    [InlineData("section: HEB 160")]
+    [InlineData("section: 2 x UPN 200")]
+    [InlineData("section: SHS 100x100x6")]
+    [InlineData("section: CHS 88.9x5")]
+    [InlineData("section: flat 200x40")]
+    [InlineData("section: HEB 160\ncrown-joint: { kind: weld, fit: over }")]
+    [InlineData("section: 2 x UPN 200\ncrown: { section: 2 x UPN 160 }")]
+    public void MembersAsWideAsEachOtherKeepTheirWholeWeld(string frame) => Assert.Null(JointWeld.PartOf(Joint(Rig(frame))));
+}
