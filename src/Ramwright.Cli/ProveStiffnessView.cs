@@ -17,8 +17,7 @@ internal static class ProveStiffnessView
             screen.Paragraph("No dial was read yet: dial 0.62 mm at=opening pressure=105 bar way=up. Places: " + string.Join(", ", proof.Plan.Points.Select(p => p.Name)) + ".");
         foreach (Stiffness s in proof.Stiffness)
             One(s, proof.Units, screen);
-        foreach (Reading stray in proof.Unplaced)
-            screen.Paragraph($"line {stray.Line}: this frame has no place called \"{stray.At}\"; it is not counted", margin: 2);
+        ProveView.LogFaults(proof.Log, screen);
         if (proof.Diagnosis is not { } why)
             return;
         screen.Heading("Why it is softer", " one thing of the model changed at a time, the likeliest first");

@@ -23,7 +23,7 @@ internal static class ProveView
         if (proof.Force is { } force)
             screen.Fact("true force", force.Saying(proof.Units).Split(';')[0], ProveForceView.Remark(force, proof.Units));
         else
-            screen.Fact("true force", "not measured", "wants top-pressure: ram dead against a block, five times");
+            screen.Fact("true force", proof.Untold is null ? "not measured" : "none", proof.Untold ?? "wants top-pressure: ram dead against a block, five times");
         foreach (Stiffness s in proof.Stiffness)
         {
             screen.Fact(s.Point.Name, s.Measured is { } m ? UncertainText.Of(m.Value, m.Expanded, Dimension.Stiffness, proof.Units) : "too few readings",
@@ -48,7 +48,7 @@ internal static class ProveView
     {
         if (log.Faults.Count == 0)
             return;
-        screen.Loud(log.Faults.Count == 1 ? "One line of the log could not be read and is not counted:" : $"{log.Faults.Count} lines of the log could not be read and are not counted:");
+        screen.Loud(log.Faults.Count == 1 ? "One line of the log could not be read, or cannot be so, and is not counted:" : $"{log.Faults.Count} lines of the log could not be read, or cannot be so, and are not counted:");
         foreach (PlacedFault fault in log.Faults)
             screen.Paragraph(FaultText.Of(fault, Math.Max(60, screen.Profile.Width - 2)).TrimEnd('\n'), margin: 2);
         screen.WriteLine();

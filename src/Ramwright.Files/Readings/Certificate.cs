@@ -72,7 +72,7 @@ public static class Certificate
         page.Put("h2", "True force");
         if (proof.Force is not { } force)
         {
-            page.Put("p", "Not measured.");
+            page.Put("p", proof.Untold is { } why ? $"None: {why}." : "Not measured.");
             return;
         }
 
