@@ -46,7 +46,7 @@ public static class ReadingGate
                 continue;
             }
 
-            fault = fault with { Column = 0, Length = 0, Wanted = $"{fault.Wanted}. {TrueForce.Strike(reading.Line)}" };
+            fault = fault with { Column = 1, Length = 0, Wanted = $"{fault.Wanted.TrimEnd('?')}{(fault.Wanted.EndsWith('?') ? "?" : ".")} {TrueForce.Strike(reading.Line)}" };
             faults.Add(fault);
             if (ReadingSense.Of(check, book, reading, units) is { IsPressure: true })
                 pressures.Add(fault);

@@ -68,12 +68,12 @@ public static class ReadingSense
         string Shown(double v) => Readout.Text(v, measures, units, 4);
         bool isPressure = measures == Dimension.Pressure;
         if (book.Shows(reading, measures) is { } shows && Math.Abs(value) > shows.Range * (1 + 1e-9))
-            return new Nonsense($"{Shown(value)} is more than {shows.Name} can show, which ends at {Shown(shows.Range)}", "what was read; a digit too many?", key, [], isPressure);
+            return new Nonsense($"{Shown(value)} is more than {shows.Name} can show, which ends at {Shown(shows.Range)}", "the figure really read; a digit too many?", key, [], isPressure);
         if (!isPressure)
             return null;
         double most = Math.Max(ProofForce.Reach(check).Pressure, check.Power.MostPossiblePressure);
         return value > FarBeyond * most
-            ? new Nonsense($"{Shown(value)} is far more than this pump could ever make, {Shown(most)}", "what was read; a digit too many?", key, [], true)
+            ? new Nonsense($"{Shown(value)} is far more than this pump could ever make, {Shown(most)}", "the figure really read; a digit too many?", key, [], true)
             : null;
     }
 
@@ -97,7 +97,7 @@ public static class ReadingSense
         double oil = (reading.Pressure ?? 0) * check.Power.Areas.Force;
         return reading.Kind == ReadingKind.Load && oil > 0 && reading.Value > FarBeyond * oil
             ? new Nonsense($"{Readout.Text(reading.Value, Dimension.Force, units, 4)} is far more than the oil can push with at that pressure, {Readout.Text(oil, Dimension.Force, units)}",
-                "what the cell showed; a digit too many?", "", [])
+                "the figure the cell showed; a digit too many?", "", [])
             : null;
     }
 }
