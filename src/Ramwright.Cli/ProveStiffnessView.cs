@@ -48,7 +48,7 @@ internal static class ProveStiffnessView
 
         screen.Fact("reckoned", Readout.Text(s.Predicted, Dimension.Stiffness, units), s.IsSofter ? "SOFTER than that, beyond what readings and model may be off" : s.Measured is null ? "" : "agrees, within what readings and model may be off");
         if (s.Point.Unseen > 0)
-            screen.Paragraph($"Reckoned {DialText.Reckoned(s, units)}.", margin: 2);
+            screen.Paragraph($"Between the dies, where they sink into what holds them as well: {Readout.Text(1 / (s.Point.PerNewton + s.Point.Unseen), Dimension.Stiffness, units)} reckoned.", margin: 2);
         if (s.Hysteresis is { } loop)
             screen.Fact("hysteresis", Readout.Text(Math.Max(0, loop), Dimension.Ratio, digits: 2), "coming down against going up: friction and slip of joints");
         if (s.Set is { } set)

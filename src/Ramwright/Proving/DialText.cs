@@ -22,7 +22,7 @@ public static class DialText
     public static string Forces(PlanStep step, UnitSystem units)
     {
         ArgumentNullException.ThrowIfNull(step);
-        return $"{Ladders.ForceText.Of(step.Thrust, units)} by pressure times area, {Ladders.ForceText.Of(step.RamForce, units)} at the ram, the seals' friction taken off";
+        return $"{Ladders.ForceText.Of(step.Thrust, units)} by pressure times area, {Ladders.ForceText.Of(step.RamForce, units)} at the ram, what seals and any return spring take taken off";
     }
 
     /// <summary>Writes it.</summary>
