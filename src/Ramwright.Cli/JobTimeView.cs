@@ -14,7 +14,7 @@ internal static class JobTimeView
     public static void Show(JobInTime time, UnitSystem units, IAnsiConsole screen)
     {
         SqueezeResult r = time.First;
-        screen.Heading("In time", " pump, air, oil, frame and work together, one " + (time.Heats is null ? "stroke" : "squeeze"));
+        screen.Heading("In time", " pump, air, oil, frame and work together, " + (time.Heats is null ? "one stroke" : "the first squeeze"));
         screen.Loud(SqueezeWords.Of(r, units));
         screen.WriteLine();
         JobView.Facts(JobFacts.InTime(r, units), screen);
@@ -26,14 +26,13 @@ internal static class JobTimeView
         Balances(r, units, screen);
         foreach (Ramwright.Workings.Remark flag in time.Flags)
             screen.Bullet("?", flag.Text(units));
-        foreach (Assumed a in r.Assumed)
-            screen.Bullet("*", $"assumed: {a.What}: {a.Value(units)}  ({a.Why.Text(units)})");
-        screen.WriteLine();
+        if (time.Flags.Count > 0)
+            screen.WriteLine();
     }
 
     private static void Against(SqueezeResult r, UnitSystem units, IAnsiConsole screen)
     {
-        screen.Heading("Force against time");
+        screen.Heading("Force against time", r.AtEnd is null ? "" : " of the first squeeze");
         var table = new Table { Border = TableBorder.None, ShowHeaders = true };
         Unit length = Readout.UnitFor(Dimension.Length, units), force = Readout.UnitFor(Dimension.Force, units), heat = Readout.UnitFor(Dimension.Temperature, units);
         table.AddColumn(JobView.Column("time, s", right: true));

@@ -21,8 +21,8 @@ internal static class JobView
         screen.Loud(answer.Saying(units));
         screen.WriteLine();
         Facts(JobFacts.Forces(answer, units), screen);
-        Curve(check.Demand, units, screen);
-        Limits(check, units, screen);
+        Curve(check.Demand, answer.AsItCools is not null, units, screen);
+        Limits(answer, units, screen);
         if (time is not null)
             JobTimeView.Show(time, units, screen);
         else
@@ -34,7 +34,7 @@ internal static class JobView
             BendChartView.Show(check, units, screen);
         Shock(check, units, screen);
         Flags(check.Demand, units, screen);
-        Assumed(check.Job, units, screen);
+        Assumed(answer, units, screen);
         if (working)
             Working(check, time, units, screen);
         screen.Heading("Cautions");
@@ -52,9 +52,9 @@ internal static class JobView
         screen.WriteLine();
     }
 
-    private static void Curve(Demand demand, UnitSystem units, IAnsiConsole screen)
+    private static void Curve(Demand demand, bool cools, UnitSystem units, IAnsiConsole screen)
     {
-        screen.Heading("Force against travel");
+        screen.Heading("Force against travel", cools ? " hot, at first" : "");
         var table = new Table { Border = TableBorder.None, ShowHeaders = true };
         Unit length = Readout.UnitFor(Dimension.Length, units), force = Readout.UnitFor(Dimension.Force, units);
         table.AddColumn(Column($"travel, {length.Symbol}", right: true));
@@ -79,10 +79,10 @@ internal static class JobView
             yield return curve[i * (curve.Count - 1) / parts];
     }
 
-    private static void Limits(JobCheck check, UnitSystem units, IAnsiConsole screen)
+    private static void Limits(JobAnswer answer, UnitSystem units, IAnsiConsole screen)
     {
         screen.Heading("What limits it");
-        foreach (JobLimit limit in check.Limits)
+        foreach (JobLimit limit in answer.Limits)
             screen.Bullet(JobListView.Mark(limit.Verdict), $"{limit.Id}: {limit.Why.Text(units)}");
         screen.WriteLine();
     }
@@ -115,13 +115,15 @@ internal static class JobView
         screen.WriteLine();
     }
 
-    private static void Assumed(RigJob job, UnitSystem units, IAnsiConsole screen)
+    private static void Assumed(JobAnswer answer, UnitSystem units, IAnsiConsole screen)
     {
-        if (job.Assumed.Count == 0)
+        IReadOnlyList<Assumed> all = answer.Assumed;
+        if (all.Count == 0)
             return;
-        screen.Heading("Assumed", $"{job.Assumed.Count} {(job.Assumed.Count == 1 ? "thing" : "things")} the file does not say; write the key to say otherwise");
-        foreach (Assumed a in job.Assumed)
-            screen.Paragraph($"{a.What[(job.Path.Length + 1)..]}: {a.Value(units)}  ({a.Why.Text(units)})", 2);
+        string job = answer.Check.Job.Path + ".";
+        screen.Heading("Assumed", $"{all.Count} {(all.Count == 1 ? "thing" : "things")} the file does not say; write the key to say otherwise");
+        foreach (Assumed a in all)
+            screen.Paragraph($"{(a.What.StartsWith(job, StringComparison.Ordinal) ? a.What[job.Length..] : a.What)}: {a.Value(units)}  ({a.Why.Text(units)})", 2);
         screen.WriteLine();
     }
 

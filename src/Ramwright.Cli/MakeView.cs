@@ -29,7 +29,7 @@ internal static class MakeView
         Bought(list, screen);
         PaperView.Show(new Papers(of), screen);
         screen.Heading("Mass", "and lifting");
-        screen.Paragraph($"{Readout.Text(list.Mass, Dimension.Mass, units)} of listed parts. Centre of gravity of what is placed: {Point(list.Lifting.Centre, units)}. A lifting eye stands straight above it, {Readout.Text(list.Lifting.Eye.Z - list.Lifting.Centre.Z, Dimension.Length, units)} higher.");
+        screen.Paragraph($"{Readout.Text(list.Mass, Dimension.Mass, units)} of listed parts. Centre of gravity of what is placed: {Point(list.Lifting, units)}. A lifting eye stands straight above it, {Readout.Text(list.Lifting.Eye.Z - list.Lifting.Centre.Z, Dimension.Length, units)} higher.");
         foreach (string caution in list.Lifting.Cautions)
             screen.Bullet("!", caution);
         screen.WriteLine();
@@ -108,8 +108,9 @@ internal static class MakeView
         screen.Paragraph($"{part.Mark,-4}{part.Count,3} x {part.Name}: {what}{steel}{mass}{proposed}", 2);
     }
 
-    private static string Point(Vector at, UnitSystem units) =>
-        $"{Off(at.X, "left", "right", "on the ram's line across", units)}, {Off(at.Y, "to the front", "to the back", "on the frame's middle plane", units)}, {Off(at.Z, "below", "above", "at", units)} the frame's origin";
+    private static string Point(Lifting lifting, UnitSystem units) =>
+        $"{Off(lifting.Centre.X, "left", "right", "on the ram's line across", units)}, {Off(lifting.Centre.Y, "to the front", "to the back", "on the frame's middle plane", units)}, "
+        + $"{Readout.Text(lifting.Height, Dimension.Length, units)} above the underside of its lowest steel, which it stands on";
 
     private static string Off(double metres, string less, string more, string none, UnitSystem units) =>
         Math.Abs(metres) < 5e-4 ? none : $"{Readout.Text(Math.Abs(metres), Dimension.Length, units)} {(metres < 0 ? less : more)}";

@@ -26,7 +26,11 @@ internal sealed class NewCommand(IAnsiConsole screen) : Command<NewSettings>
         else if (settings.File is null)
             JsonOut.Write(screen, text);
         else
-            screen.Line($"{settings.File} is written. Change what is wrong in it, then: ramwright check {settings.File}");
+        {
+            screen.Line($"{settings.File} is written. Put your own values in place of those in it, then: ramwright check {settings.File}");
+            screen.Paragraph(Starter.NotYet);
+        }
+
         return ExitCode.Holds;
     }
 

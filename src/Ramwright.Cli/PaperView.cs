@@ -68,7 +68,9 @@ internal static class PaperView
                 screen.Fact(group.ToString().ToLowerInvariant(), CostChapter.Money(sheet, sheet.Of(group)), group == CostGroup.Work ? $"{sheet.Hours:0.0} h" : "");
         }
 
-        screen.Fact("to pay", CostChapter.Money(sheet, sheet.Outlay), "hours not counted");
+        screen.Fact("to pay", CostChapter.Money(sheet, sheet.Outlay), sheet.OutlayWhole is null ? "hours not counted" : "hours not counted; bars the file does not list are cut to size by the merchant");
+        if (sheet.OutlayWhole is { } whole)
+            screen.Fact("in whole bars", CostChapter.Money(sheet, whole), $"the same, those bars bought whole as under Bars: {p.T(sheet.OverIfWhole, Dimension.Mass)} more steel, left over and yours");
         if (sheet.Saved is { } saved)
             screen.Fact(saved >= 0 ? "saved" : "dearer by", CostChapter.Money(sheet, Math.Abs(saved)), $"against {sheet.Instead?.Name ?? "a finished press"}{CostChapter.Short(sheet)}");
         if (sheet.WithoutPrice.Count > 0)

@@ -19,7 +19,8 @@ internal static class PowerFacts
         string Show(double si, Dimension dimension) => Readout.Text(si, dimension, units);
 
         yield return ("oil a stroke", Show(power.Oil.FromTank, Dimension.Volume),
-            power.Oil.Enough ? $"of {Show(power.Oil.Usable, Dimension.Volume)} in the tank" : $"but the tank gives only {Show(power.Oil.Usable, Dimension.Volume)}");
+            (power.Oil.Enough ? $"out of the {Show(power.Oil.Usable, Dimension.Volume)} that the tank can give" : $"but the tank gives only {Show(power.Oil.Usable, Dimension.Volume)}")
+            + (power.Oil.FromTank < power.Oil.Stroke * (1 - 1e-9) ? $": {Show(power.Oil.Stroke, Dimension.Volume)} into the bore side less {Show(power.Oil.Stroke - power.Oil.FromTank, Dimension.Volume)} back from the rod side" : ""));
         yield return ("oil gives", Show(power.Decompression, Dimension.Volume),
             $"at the true force: {Show(power.LettingOff.LostTravel, Dimension.Length)} of ram travel lost");
         foreach (HeatCase heat in power.Heat)

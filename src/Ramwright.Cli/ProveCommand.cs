@@ -17,7 +17,7 @@ internal sealed class ProveCommand(IAnsiConsole screen) : Command<ProveSettings>
             return ExitCode.WrongInput;
         string path = ReadingLog.PathFor(settings.File);
         DateTime now = settings.Now;
-        if (!ReadingsAdd.All(settings, path, now, units, screen))
+        if (!ReadingsAdd.All(settings, path, check, units, now, screen))
             return ExitCode.WrongInput;
         var proof = new Proof(check, ReadingLog.Load(path, units), units, DateOnly.FromDateTime(now));
         if (settings.Fault is { } signs)
@@ -111,6 +111,12 @@ internal sealed class ProveCommand(IAnsiConsole screen) : Command<ProveSettings>
             if (file is null)
                 continue;
             any = true;
+            if (file == settings.Certificate && proof.Untold is { } why)
+            {
+                screen.Refuse(settings.Json, $"No record is written, for there is no true force to record: {why}.");
+                return false;
+            }
+
             try
             {
                 File.WriteAllText(file, text());

@@ -15,7 +15,7 @@ internal static class ProveForceView
         screen.WriteLine();
         if (proof.Force is not { } force)
         {
-            screen.Paragraph($"Not measured yet. It wants gauge pressure with the ram dead against a block, at relief or stall, five times: top-pressure {(proof.Units == UnitSystem.Imperial ? "3,050 psi" : "212 bar")}.");
+            screen.Paragraph(proof.Untold is { } why ? $"None: {why}." : $"Not measured yet. It wants gauge pressure with the ram dead against a block, at relief or stall, five times: top-pressure {(proof.Units == UnitSystem.Imperial ? "3,050 psi" : "212 bar")}.");
             Pump(proof, screen);
             return;
         }

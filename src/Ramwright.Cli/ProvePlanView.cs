@@ -14,6 +14,7 @@ internal static class ProvePlanView
         screen.Heading("Test plan", " " + plan.Press);
         screen.WriteLine();
         screen.Fact("proof", Force.Text(plan.Proof.Force, proof.Units), plan.Proof.Reason(proof.Units));
+        screen.Fact("at the gauge", Readout.Text(plan.ProofStep.Pressure, Dimension.Pressure, proof.Units), $"whole marks, never above: {DialText.Forces(plan.ProofStep, proof.Units)}");
         screen.WriteLine();
         Bullets("Where to stand", plan.Stand, "!", screen);
         Bullets("What means stop, at every step", plan.Stops, "!", screen);
@@ -34,13 +35,13 @@ internal static class ProvePlanView
 
     private static void Steps(TestPlan plan, Proof proof, IAnsiConsole screen)
     {
-        screen.Heading("Steps", "  one block, centred; wait the dwell out, then read; expected reading, and in brackets the one that means stop");
+        screen.Heading("Steps", "  one block, centred; wait the dwell out, then read; by area: pressure times area, nothing lost; dials: expected, and in brackets the one that means stop");
         foreach (PlanStep step in plan.Steps)
         {
             string closed = proof.Closed.TryGetValue(step.Number, out string? word) ? $"  [{word}]" : "";
             screen.Loud($"{step.Number}. {step.What}{closed}", margin: 1);
             screen.Paragraph(
-                $"{Readout.Text(step.Pressure, Dimension.Pressure, proof.Units)} on the gauge, {Force.Text(step.RamForce, proof.Units)} at the ram; hold {Readout.Text(step.Dwell, Dimension.Time, proof.Units)}; {step.Setting}", margin: 4);
+                $"{Readout.Text(step.Pressure, Dimension.Pressure, proof.Units)} on the gauge{(step.Pressure > 0 ? $": {Force.Text(step.Thrust, proof.Units)} by area, {Force.Text(step.RamForce, proof.Units)} at the ram" : "")}; hold {Readout.Text(step.Dwell, Dimension.Time, proof.Units)}; {step.Setting}", margin: 4);
             if (step.Way == Way.Up && step.Dials.Count > 0)
             {
                 screen.Paragraph(string.Join("; ", step.Dials.Select(d =>

@@ -17,8 +17,7 @@ internal static class ProveStiffnessView
             screen.Paragraph($"No dial was read yet: dial {(proof.Units == UnitSystem.Imperial ? "0.024 in at=opening pressure=1,500 psi" : "0.62 mm at=opening pressure=105 bar")} way=up. Places: " + string.Join(", ", proof.Plan.Points.Select(p => p.Name)) + ".");
         foreach (Stiffness s in proof.Stiffness)
             One(s, proof.Units, screen);
-        foreach (Reading stray in proof.Unplaced)
-            screen.Paragraph($"line {stray.Line}: this frame has no place called \"{stray.At}\"; it is not counted", margin: 2);
+        ProveView.LogFaults(proof.Log, screen);
         if (proof.Diagnosis is not { } why)
             return;
         screen.Heading("Why it is softer", " one thing of the model changed at a time, the likeliest first");
@@ -52,6 +51,8 @@ internal static class ProveStiffnessView
         }
 
         screen.Fact("reckoned", Readout.Text(s.Predicted, Dimension.Stiffness, units), s.IsSofter ? "SOFTER than that, beyond what readings and model may be off" : s.Measured is null ? "" : "agrees, within what readings and model may be off");
+        if (s.Point.Unseen > 0)
+            screen.Paragraph($"Between the dies, where they sink into what holds them as well: {Readout.Text(1 / (s.Point.PerNewton + s.Point.Unseen), Dimension.Stiffness, units)} reckoned.", margin: 2);
         if (s.Hysteresis is { } loop)
             screen.Fact("hysteresis", Readout.Text(Math.Max(0, loop), Dimension.Ratio, digits: 2), "coming down against going up: friction and slip of joints");
         if (s.Set is { } set)

@@ -19,15 +19,17 @@ internal static class ProveView
             screen.WriteLine();
         ProofForce p = proof.Plan.Proof;
         screen.Fact("proof", Force.Text(p.Force, proof.Units), p.Reason(proof.Units));
-        screen.Fact("at the gauge", Readout.Text(p.Pressure, Dimension.Pressure, proof.Units), $"{proof.Plan.Steps.Count} steps; {proof.Closed.Count(c => c.Value == "held")} closed in the log");
+        PlanStep top = proof.Plan.ProofStep;
+        screen.Fact("at the gauge", Readout.Text(top.Pressure, Dimension.Pressure, proof.Units), $"whole marks, never above: {DialText.Forces(top, proof.Units)}");
+        screen.Fact("steps", Readout.Number(proof.Plan.Steps.Count), $"{proof.Closed.Count(c => c.Value == "held")} closed in the log");
         if (proof.Force is { } force)
             screen.Fact("true force", force.Saying(proof.Units).Split(';')[0], ProveForceView.Remark(force, proof.Units));
         else
-            screen.Fact("true force", "not measured", "wants top-pressure: ram dead against a block, five times");
+            screen.Fact("true force", proof.Untold is null ? "not measured" : "none", proof.Untold ?? "wants top-pressure: ram dead against a block, five times");
         foreach (Stiffness s in proof.Stiffness)
         {
             screen.Fact(s.Point.Name, s.Measured is { } m ? UncertainText.Of(m.Value, m.Expanded, Dimension.Stiffness, proof.Units) : "too few readings",
-                $"reckoned {Readout.Text(s.Predicted, Dimension.Stiffness, proof.Units)}{(s.IsSofter ? "; SOFTER: see --stiffness" : "")}");
+                $"reckoned {DialText.Reckoned(s, proof.Units)}{(s.IsSofter ? "; SOFTER: see --stiffness" : "")}");
         }
 
         ServiceState service = proof.Service;
@@ -48,7 +50,7 @@ internal static class ProveView
     {
         if (log.Faults.Count == 0)
             return;
-        screen.Loud(log.Faults.Count == 1 ? "One line of the log could not be read and is not counted:" : $"{log.Faults.Count} lines of the log could not be read and are not counted:");
+        screen.Loud(log.Faults.Count == 1 ? "One line of the log could not be read, or cannot be so, and is not counted:" : $"{log.Faults.Count} lines of the log could not be read, or cannot be so, and are not counted:");
         foreach (PlacedFault fault in log.Faults)
             screen.Paragraph(FaultText.Of(fault, Math.Max(60, screen.Profile.Width - 2)).TrimEnd('\n'), margin: 2);
         screen.WriteLine();

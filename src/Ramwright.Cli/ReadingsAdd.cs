@@ -1,6 +1,7 @@
 using System.Globalization;
 using Ramwright.Files;
 using Ramwright.Files.Readings;
+using Ramwright.Ladders;
 using Ramwright.Proving;
 using Ramwright.Quantities;
 using Spectre.Console;
@@ -11,8 +12,9 @@ namespace Ramwright.Cli;
 internal static class ReadingsAdd
 {
     /// <summary>Adds all that is asked for; says why and stops at the first that cannot be read.</summary>
-    public static bool All(ProveSettings settings, string path, DateTime now, UnitSystem units, IAnsiConsole screen)
+    public static bool All(ProveSettings settings, string path, PressCheck check, UnitSystem units, DateTime now, IAnsiConsole screen)
     {
+        ReadingLog log = ReadingLog.Load(path, units);
         string who = settings.Who ?? Environment.UserName;
         var lines = new List<string>();
         foreach (string words in settings.Add ?? [])
@@ -20,9 +22,9 @@ internal static class ReadingsAdd
             // a whole line, day and name included, stands as it is
             string line = words.Length > 10 && DateOnly.TryParseExact(words[..10], "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out _)
                 ? words : ReadingLine.Text(now, who, words);
-            if (ReadingLine.Read(line, 1, "--add", out PlacedFault? fault, units) is null)
+            if (ReadingGate.Refuses(check, log, line, "--add", units) is { } fault)
             {
-                FaultView.Show([fault!], settings.Json, screen);
+                FaultView.Show([fault], settings.Json, screen);
                 return false;
             }
 
@@ -50,7 +52,7 @@ internal static class ReadingsAdd
             {
                 ReadingLog.Append(path, line);
                 if (!settings.Json)
-                    screen.WriteLine($"added to {Path.GetFileName(path)}: {line}");
+                    screen.WriteLine($"added to {Path.GetFileName(path)} as line {File.ReadLines(path).Count()}: {line}");
             }
         }
         catch (Exception refused) when (refused is IOException or UnauthorizedAccessException or ArgumentException)

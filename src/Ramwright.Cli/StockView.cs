@@ -22,7 +22,7 @@ internal static class StockView
             foreach (IGrouping<(string, double, bool, double), SawnBar> alike in group.Bars.GroupBy(b => (BarFiles.Pieces(b), b.Bar.Length, b.Bar.Buy, Math.Round(b.Left, 4))))
             {
                 SawnBar bar = alike.First();
-                string from = bar.Bar.Buy ? group.Assumed ? "bought, taken as" : "bought," : "yours,";
+                string from = bar.Bar.Buy ? group.Assumed ? "if bought whole, taken as" : "bought," : "yours,";
                 screen.Paragraph($"{alike.Count()} x {group.Section.Name}, {from} {Mm(bar.Bar.Length)}: {string.Join(", ", bar.Pieces.GroupBy(p => p.Mark).Select(g => $"{g.Count()} x {g.Key}"))}; {Mm(bar.Left)} left", 2);
             }
 

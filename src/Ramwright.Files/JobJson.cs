@@ -68,14 +68,14 @@ public static class JobJson
             json.WriteNumber("seconds", Round(time));
         else
             json.WriteNull("seconds");
-        if (check.GaugeAtPeak is { } gauge)
+        if (check.GaugeAt(answer.Likely) is { } gauge)
             json.WriteNumber("gaugeBar", Round(gauge / 1e5));
         json.List("curve", demand.Curve, (point, at) =>
         {
             point.WriteNumber("travelMm", Milli(at.Travel));
             point.WriteNumber("forceKN", Kilo(at.Force));
         });
-        json.List("limits", check.Limits, (limit, l) =>
+        json.List("limits", answer.Limits, (limit, l) =>
         {
             limit.WriteString("id", l.Id);
             limit.WriteString("verdict", JobHeadline.Word(l.Verdict));

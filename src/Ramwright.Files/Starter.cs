@@ -46,6 +46,9 @@ public static class Starter
     /// <summary>The kinds there is a starter for, as <c>frame: kind</c> names them.</summary>
     public static IReadOnlyList<string> Kinds { get; } = ["closed", "open-front", "tie-rod", "free"];
 
+    /// <summary>That a first file is no press to be built as it stands.</summary>
+    public const string NotYet = "As it stands it is not safe to what it is wanted for, and is meant so: check says what gives first, lift what to change.";
+
     /// <summary>The first file: what must be said, and no more. Everything else is assumed until it is said.</summary>
     /// <param name="kind">A kind of frame, one of <see cref="Kinds"/>.</param>
     /// <param name="units">What the person measures in.</param>
@@ -55,6 +58,7 @@ public static class Starter
         string[] lines = Text(kind).Split('\n');
         var text = new StringBuilder();
         text.Append(lines[2]).Append('\n');
+        text.Append("# " + NotYet + "\n");
         text.Append("# Any unit of the trade will do: 100 mm, 4 in, 1-1/4\", 210 bar, 3,000 psi, 25 t, 25 US ton.\n");
         text.Append("# What is left out is assumed, and every check lists it. All the keys there are: ramwright new --full\n\n");
         foreach (string line in lines)

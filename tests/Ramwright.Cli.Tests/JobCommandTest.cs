@@ -72,6 +72,7 @@ public class JobCommandTest
 
         Assert.Equal(2, code);
         Assert.Contains("nearest: leaf blank", text, StringComparison.Ordinal);
+        Assert.Contains("nearest: leaf blank", Run.Command("job", Run.Example("railing-shop.press.yaml"), "blnk").Text, StringComparison.Ordinal);
         Assert.Equal(2, Run.Command("job", "nowhere.press.yaml").Code);
     }
 

@@ -31,6 +31,17 @@ public sealed class NewCommandTest : IDisposable
         Assert.True(Run.Command("check", file).Code is 0 or 1);
     }
 
+    [Theory, MemberData(nameof(Kinds))]
+    public void AStarterThatIsNotSafeToItsForceSaysSo(string kind, string option)
+    {
+        string file = Path.Combine(_folder, "mine.press.yaml");
+        string said = Run.Command("new", file, "--frame", kind, option).Text;
+        bool holds = Run.Command("check", file).Code == 0;
+        Assert.Equal(!holds, said.ReplaceLineEndings(" ").Contains("is meant so", StringComparison.Ordinal));
+        if (option != "--full")
+            Assert.Equal(!holds, File.ReadAllText(file).Contains(Starter.NotYet, StringComparison.Ordinal));
+    }
+
     [Fact]
     public void AFirstFileIsShort()
     {

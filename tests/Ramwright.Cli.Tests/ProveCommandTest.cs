@@ -90,6 +90,44 @@ public sealed class ProveCommandTest : IDisposable
     }
 
     [Fact]
+    public void ASlippedDigitIsRefusedAndOneInTheLogIsStruckOut()
+    {
+        string press = Copy("wherry-yard", readings: true), log = ReadingLog.PathFor(press);
+        string before = File.ReadAllText(log);
+        (int code, string text) = Run.Command("prove", press, "--add", "top-pressure 2130 bar");
+        Assert.Equal(2, code);
+        Assert.Contains("more than", text, StringComparison.Ordinal);
+        Assert.Equal(before, File.ReadAllText(log));
+        Assert.Contains("nearest: opening", string.Join(' ', Run.Command("prove", press, "--add", "dial 0.4 mm at=openning pressure=100 bar").Text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)), StringComparison.Ordinal);
+
+        ReadingLog.Append(log, "2026-09-20 Ines top-pressure 2130 bar instrument=G1");
+        int line = File.ReadAllLines(log).Length;
+        (code, text) = Run.Command("prove", press);
+        Assert.Equal(1, code);
+        Assert.Contains($"STOP: line {line}: 2130 bar", text, StringComparison.Ordinal);
+        (code, text) = Run.Command("prove", press, "--add", $"strike {line} note=\"slip of the pen\"");
+        Assert.Equal(0, code);
+        Assert.DoesNotContain("STOP", text, StringComparison.Ordinal);
+        Assert.Contains("2130 bar", File.ReadAllText(log), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void WithoutATrueForceThereIsNoRecord()
+    {
+        string press = Copy("wherry-yard"), record = Path.Combine(_folder, "record.html");
+        foreach (string reading in new[] { "top-pressure 213 bar", "top-pressure 212 bar", "top-pressure 21.3 bar" })
+            Run.Command("prove", press, "--add", reading);
+        (int code, string text) = Run.Command("prove", press, "--certificate", record);
+        Assert.Equal(2, code);
+        Assert.Contains("do not belong together", text, StringComparison.Ordinal);
+        Assert.False(File.Exists(record));
+        (code, text) = Run.Command("prove", press, "--force");
+        Assert.Equal(1, code);
+        Assert.Contains("None: the readings", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("±", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void ABrokenLogIsSaidAndTheRestCounts()
     {
         string press = Copy("wherry-yard", readings: true);

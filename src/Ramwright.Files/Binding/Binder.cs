@@ -19,7 +19,7 @@ internal sealed class Binder(FaultList faults, SourceMap map, Shelf? shelf, bool
 {
     private (KeysNode? Of, HashSet<string> Keys) _written = (null, []);
 
-    private const string KindKey = "kind";
+    private const string KindKey = "kind", KindByAnotherName = "type";
 
     private readonly ValueReader _values = new(faults, shelf, tape);
 
@@ -65,6 +65,8 @@ internal sealed class Binder(FaultList faults, SourceMap map, Shelf? shelf, bool
             map.Add(at, key.Place, value.Place, value is TextNode);
             if (key.Text == KindKey && shape.Kinds.Count > 0)
                 continue;
+            if (key.Text == KindByAnotherName && !node.Entries.Any(e => e.Key.Text == KindKey) && shape.Kinds.Count > 0 && OtherwiseNamed(node, shape) is not null)
+                continue;       // said already
             KeyShape? found = Find(candidates, key.Text);
             if (found is null)
             {
@@ -103,6 +105,13 @@ internal sealed class Binder(FaultList faults, SourceMap map, Shelf? shelf, bool
             return null;
         }
 
+        if (OtherwiseNamed(node, shape) is { } type)
+        {
+            string? meant = type.Value is TextNode { IsVoid: false } said ? NearestWord.Among(said.Text, KindNames(shape)) : null;
+            faults.Add(type.Key.Place, $"{path}.{KindKey}", $"{FaultWords.Owner(path)} says its kind by {KindKey}:, not by {type.Key.Text}:", $"{KindKey}: {KindWords(shape)}", meant);
+            return shape.Kinds.FirstOrDefault(k => k.Kind == meant);
+        }
+
         if (isWhole)
         {
             faults.Add(owner, $"{path}.{KindKey}", $"{FaultWords.Owner(path)} does not say its kind",
@@ -111,6 +120,10 @@ internal sealed class Binder(FaultList faults, SourceMap map, Shelf? shelf, bool
 
         return null;
     }
+
+    /// <summary>The line that means the kind and calls it something else; null where there is none, or where that key is one of its own.</summary>
+    private static Entry? OtherwiseNamed(KeysNode node, RecordShape shape) =>
+        shape.Kinds.Any(k => k.Find(KindByAnotherName) is not null) ? null : node.Entries.FirstOrDefault(e => e.Key.Text == KindByAnotherName);
 
     private object? Value(Node value, KeyShape key, string path, Place owner)
     {

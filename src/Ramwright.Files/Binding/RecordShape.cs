@@ -87,7 +87,10 @@ internal sealed class RecordShape
                 return null;
         }
 
-        return $"{{ {chief.Key}: {value} }}";
+        // a bare number wants the unit that such a thing is usually given in
+        bool bare = value.Length > 0 && value.All(c => char.IsAsciiDigit(c) || c is '.' or '/');
+        string unit = bare && chief.Measure is { } measure ? measure.Example.TrimStart([.. "0123456789.,/- "]) : "";
+        return $"{{ {chief.Key}: {value}{(unit.Length > 0 ? " " + unit : "")} }}";
     }
 
     /// <summary>The shape of a type.</summary>

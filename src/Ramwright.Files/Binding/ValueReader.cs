@@ -1,5 +1,6 @@
 using System.Globalization;
 using Ramwright.Files.Yaml;
+using Ramwright.Jobs;
 using Ramwright.Presses;
 using Ramwright.Quantities;
 using Ramwright.Stock;
@@ -58,6 +59,10 @@ internal sealed class ValueReader(FaultList faults, Shelf? shelf, UnitSystem tap
         MeasureAttribute measure = key.Measure!;
         if (!QuantityText.TryRead(text.Text, measure.Dimension, out Quantity quantity, out ReadingFault? fault, tape))
         {
+            // an example of this very key, not of all that is measured in its unit
+            const string begins = "start with the number: ";
+            if (fault.Wanted.StartsWith(begins, StringComparison.Ordinal))
+                fault = fault with { Wanted = $"{begins}{key.Says}, such as {measure.Example}{(measure.Dimension == Dimension.Temperature ? HeatColour.InWords(text.Text) : "")}" };
             Add(text, path, fault);
             return null;
         }

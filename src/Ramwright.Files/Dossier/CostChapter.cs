@@ -26,6 +26,8 @@ public static class CostChapter
         if (sheet.Lines.Any(l => l.Each is not null))
         {
             facts.Add(("to pay", Money(sheet, sheet.Outlay), "hours not counted"));
+            if (sheet.OutlayWhole is { } whole)
+                facts.Add(("in whole bars", Money(sheet, whole), $"the same where the merchant does not cut to size: {p.T(sheet.OverIfWhole, Dimension.Mass)} more of steel, left over and yours"));
             facts.Add(("with your hours", Money(sheet, sheet.Total), sheet.Hours > 0 ? $"{sheet.Hours:0.0} h{(p.Rig.Costs.AnHour is null ? ", which have no price" : "")}" : "no hours are counted"));
         }
 

@@ -71,6 +71,8 @@ public static class PaperFiles
         var text = new StringBuilder("group,what,quantity,unit,each,total,currency,note\n");
         foreach (CostLine l in sheet.Lines)
             Row(text, l.Group.ToString().ToLowerInvariant(), l.What, F(l.Quantity), l.Unit, F(l.Each), F(l.Total), sheet.Currency, l.Note);
+        if (sheet.OutlayWhole is { } whole)
+            Row(text, "sum", "without hours, unlisted bars bought whole", "", "", "", F(whole), sheet.Currency, "");
         Row(text, "sum", "without hours", "", "", "", F(sheet.Outlay), sheet.Currency, sheet.WithoutPrice.Count > 0 ? $"{sheet.WithoutPrice.Count} lines have no price" : "");
         Row(text, "sum", "with hours", "", "", "", F(sheet.Total), sheet.Currency, "");
         return text.ToString();

@@ -86,6 +86,8 @@ internal static class PaperJson
             Maybe(w, "total", l.Total);
             w.WriteString("note", l.Note);
         });
+        if (sheet.OutlayWhole is { } whole)
+            json.WriteNumber("outlayInWholeBars", JsonText.Round(whole));
         json.WriteNumber("outlay", JsonText.Round(sheet.Outlay));
         json.WriteNumber("total", JsonText.Round(sheet.Total));
         json.WriteNumber("withoutPrice", sheet.WithoutPrice.Count);

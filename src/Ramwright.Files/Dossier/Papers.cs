@@ -40,7 +40,7 @@ public sealed record Papers(MakeOf Of)
     public string Torque(double si) => Of.Units == UnitSystem.Metric ? $"{Readout.Number(si, 3)} N·m" : T(si, Dimension.Moment);
 
     /// <summary>Heat, kilowatt-hours: what gas and electricity are sold by; kilojoules and joules where it is little.</summary>
-    public static string Heat(double joules) => joules < 1e3 ? $"{Readout.Number(joules, 2)} J" : joules < 3.6e5 ? $"{Readout.Number(joules / 1e3, 2)} kJ" : $"{Readout.Number(joules / 3.6e6, 2)} kWh";
+    public static string Heat(double joules) => $"{Readout.Number(joules / 3.6e6, 2)} kWh";
 
     /// <summary>What stands where neither file nor rule says anything.</summary>
     public const string Open = Drawings.CircuitComponent.Open;

@@ -12,7 +12,7 @@ internal static class ProofChapter
         var blocks = new List<Block>
         {
             new Prose("To be filled in with a pen at the press. A frame that is proved can still wear out or crack: prove again after every change, every overload, and at least once a year.", Tone.Warn),
-            new Prose($"Proof: {p.F(plan.Proof.Force)} at {p.T(plan.Proof.Pressure, Dimension.Pressure)} on the gauge. {plan.Proof.Reason(p.Units)}"),
+            new Prose($"Proof: {p.F(plan.Proof.Force)}. {plan.Proof.Reason(p.Units)} On the gauge {p.T(plan.ProofStep.Pressure, Dimension.Pressure)}, whole marks and never above: {DialText.Forces(plan.ProofStep, p.Units)}."),
             new Heading("Where to stand, what to keep away"),
             new Items(plan.Stand),
             new Heading("Stop at once"),
@@ -49,7 +49,7 @@ internal static class ProofChapter
 
     private static IReadOnlyList<string> Step(Papers p, PlanStep s) =>
     [
-        $"{s.Number}", s.What + (s.RamForce > 0 ? $": {p.F(s.RamForce)} at the ram" : ""), p.T(s.Pressure, Dimension.Pressure), "", WeldChapter.Hours(s.Dwell),
+        $"{s.Number}", s.What + (s.RamForce > 0 ? $": {p.F(s.Thrust)} by area, {p.F(s.RamForce)} at the ram" : ""), p.T(s.Pressure, Dimension.Pressure), "", WeldChapter.Hours(s.Dwell),
         string.Join("\n", s.Dials.Select(d => $"{Word(d.Place)} {DialText.Of(d.Expected, p.Units)}; {DialText.Of(d.StopAt, p.Units)}")),
         string.Join("\n", s.Dials.Select(d => $"{Word(d.Place)}")), "",
     ];

@@ -42,6 +42,7 @@ public static class MakeJson
         json.Object("lifting", lifting =>
         {
             Point(lifting, "centreOfGravity", list.Lifting.Centre);
+            lifting.WriteNumber("heightMm", JsonText.Round(list.Lifting.Height * 1e3));
             Point(lifting, "eye", list.Lifting.Eye);
             lifting.WriteNumber("placedKg", JsonText.Round(list.Lifting.Placed));
             lifting.List("cautions", list.Lifting.Cautions);

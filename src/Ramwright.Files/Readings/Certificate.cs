@@ -72,7 +72,7 @@ public static class Certificate
         page.Put("h2", "True force");
         if (proof.Force is not { } force)
         {
-            page.Put("p", "Not measured.");
+            page.Put("p", proof.Untold is { } why ? $"None: {why}." : "Not measured.");
             return;
         }
 
@@ -90,7 +90,7 @@ public static class Certificate
     {
         if (proof.Stiffness.Count == 0 && proof.Pump.Count == 0)
             return;
-        page.Put("h2", "Stiffness and pump").Table(["dial at", "measured*", "reckoned*", "hysteresis*", "set*", "allowed*"], proof.Stiffness.Select(s => (IReadOnlyList<string>)
+        page.Put("h2", "Stiffness and pump").Table(["dial at", "measured*", "reckoned there*", "hysteresis*", "set*", "allowed*"], proof.Stiffness.Select(s => (IReadOnlyList<string>)
         [
             s.Point.Name, s.Measured is { } m ? UncertainText.Of(m.Value, m.Expanded, Dimension.Stiffness, units) : "-", Readout.Text(s.Predicted, Dimension.Stiffness, units),
             s.Hysteresis is { } loop ? Readout.Text(Math.Max(0, loop), Dimension.Ratio, digits: 2) : "-", s.Set is { } set ? Readout.Text(set, Dimension.Length, units, 2) : "not read", Readout.Text(s.SetLimit, Dimension.Length, units, 2),

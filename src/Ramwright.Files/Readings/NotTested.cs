@@ -38,8 +38,9 @@ internal static class NotTested
         missing.Add("work off centre and side push: the proof was central");
         missing.Add("repeated squeezes: what lasts is reckoned, not tested");
         missing.Add("inside of welds: looked at from outside only");
+        missing.AddRange(proof.Log.Struck.Select(s => s.ToString()));
         if (proof.Log.Faults.Count > 0)
-            missing.Add($"lines of the log that could not be read and are not counted: {string.Join(", ", proof.Log.Faults.Select(f => f.Line))}");
+            missing.Add($"lines of the log that could not be read, or cannot be so, and are not counted: {string.Join(", ", proof.Log.Faults.Select(f => f.Line))}");
         return missing;
     }
 }

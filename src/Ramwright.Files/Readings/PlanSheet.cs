@@ -18,18 +18,19 @@ public static class PlanSheet
         string Length(double m) => Readout.Number(length.FromSi(m), 2);
         var page = new HtmlPage($"Test sheet: {plan.Press}", "tight");
         page.Put("h1", $"Test sheet: {plan.Press}")
-            .Put("p", $"Proof {ForceText.Of(plan.Proof.Force, units)} at {Readout.Text(plan.Proof.Pressure, Dimension.Pressure, units)}: {plan.Proof.Reason(units)}")
+            .Put("p", $"Proof {ForceText.Of(plan.Proof.Force, units)}: {plan.Proof.Reason(units)}")
+            .Put("p", $"On the gauge {Readout.Text(plan.ProofStep.Pressure, Dimension.Pressure, units)}, whole marks and never above: {DialText.Forces(plan.ProofStep, units)}.")
             .Raw("<div class=\"stop\"><b>Stop, let all pressure off and find out why:</b> ").Put("span", string.Join("; ", plan.Stops) + ".").Raw("</div>");
         page.Put("h2", "Where to stand").List(plan.Stand);
         foreach (SafetyDistance d in plan.Distances)
             page.Put("p", $"{d.What}: at least {Readout.Text(d.S, Dimension.Length, units, 4)} from the dies ({SafetyDistance.Source}).");
         page.Put("h2", "Loaded steps: one solid block, centred; wait the dwell out, read, write")
             .Table(
-                ["", "step|", "gauge*", "at the ram*", "hold*", .. plan.Points.Select(p => $"{p.Name}, {length.Symbol}: expect / stop*"), .. plan.Points.Select(p => $"{p.Name} read"), "gauge after", "held?"],
+                ["", "step|", "gauge*", "by area*", "at the ram*", "hold*", .. plan.Points.Select(p => $"{p.Name}, {length.Symbol}: expect / stop*"), .. plan.Points.Select(p => $"{p.Name} read"), "gauge after", "held?"],
                 plan.Steps.Select(s => (IReadOnlyList<string>)
                 [
                     s.Number.ToString(System.Globalization.CultureInfo.InvariantCulture), s.What, Readout.Text(s.Pressure, Dimension.Pressure, units),
-                    Readout.Text(s.RamForce, Dimension.Force, units), Hold(s.Dwell),
+                    Readout.Text(s.Thrust, Dimension.Force, units), Readout.Text(s.RamForce, Dimension.Force, units), Hold(s.Dwell),
                     .. plan.Points.Select(p => s.Dials.FirstOrDefault(d => d.Place == p.Name) is not { } d ? "-"
                         : s.Way == Way.Up ? $"{Length(d.Expected)} / {Length(d.StopAt)}" : s.Pressure > 0 ? $"about {Length(d.Expected)}" : "0"),
                     .. plan.Points.Select(_ => s.Dials.Count > 0 ? "" : "-"), "", "",

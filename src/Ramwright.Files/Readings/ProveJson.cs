@@ -38,6 +38,8 @@ public static class ProveJson
                 fault.WriteString("wanted", f.Wanted);
                 fault.WriteString("source", f.Source);
             });
+            if (proof.Untold is { } untold)
+                json.WriteString("noForceBecause", untold);
             if (proof.Force is { } force)
                 json.Object("trueForce", to => Force(to, force));
             json.List("pump", proof.Pump, Pump);

@@ -86,7 +86,9 @@ public static class ReadingLine
             if (form is null)
             {
                 string[] names = [.. ReadingForm.All.Select(f => f.Name)];
-                throw new BadReading(what.At, what.Text.Length, $"nothing that is read is called \"{what.Text}\"", "one of " + string.Join(", ", names), NearestWord.Among(what.Text, names));
+                string? joined = names.FirstOrDefault(n => n.Contains('-', StringComparison.Ordinal) && line[what.At..].StartsWith(n.Replace('-', ' ') + " ", StringComparison.OrdinalIgnoreCase));
+                throw new BadReading(what.At, joined?.Length ?? what.Text.Length, $"nothing that is read is called \"{joined?.Replace('-', ' ') ?? what.Text}\"",
+                    "one of " + string.Join(", ", names), joined ?? NearestWord.Among(what.Text, names));
             }
 
             (Part value, Dictionary<string, Part> keys) = Rest();
@@ -199,6 +201,8 @@ public static class ReadingLine
             if (form.Measures is { } measures)
             {
                 double si = Measure(value, measures);
+                if (form.Kind == ReadingKind.Strike && (si < 1 || si != Math.Floor(si)))
+                    throw new BadReading(value.At, value.Text.Length, $"\"{value.Text}\" is no line of the log", $"the number of the line to strike out, as {form.Example}");
                 bool signed = form.Kind is ReadingKind.Dial or ReadingKind.OilTemperature or ReadingKind.LeakDown or ReadingKind.ReceiverFall;
                 if (si < 0 && !signed)
                     throw new BadReading(value.At, value.Text.Length, $"{form.Name} is below zero", $"a value of zero or more, as {Example(form)}");

@@ -10,6 +10,9 @@ namespace Ramwright.Files.Readings;
 /// <param name="Faults">Lines that could not, with their numbers; they stay in the file.</param>
 public sealed record ReadingLog(string Path, IReadOnlyList<Reading> Readings, IReadOnlyList<PlacedFault> Faults)
 {
+    /// <summary>Lines that were struck out; they stay in the file and are not counted.</summary>
+    public IReadOnlyList<StruckLine> Struck { get; init; } = [];
+
     /// <summary>Ending of the name.</summary>
     public const string Ending = ".readings";
 
@@ -85,7 +88,7 @@ public sealed record ReadingLog(string Path, IReadOnlyList<Reading> Readings, IR
                 faults.Add(fault!);
         }
 
-        return new ReadingLog(name, readings, faults);
+        return StruckLine.Out(new ReadingLog(name, readings, faults), lines);
     }
 
     /// <summary>Adds one line and waits until it is on the disk. Several programs may add at once; whatever kills one of them leaves all whole lines whole.</summary>

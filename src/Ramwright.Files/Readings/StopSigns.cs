@@ -9,6 +9,19 @@ internal static class StopSigns
     public static IEnumerable<string> Of(Proof proof)
     {
         string Length(double m) => Readout.Text(m, Dimension.Length, proof.Units, 2);
+        foreach (PlacedFault cannot in proof.Impossible)
+            yield return $"line {cannot.Line}: {cannot.Found}. It is not counted. If the gauge really stood there the press was overloaded. {TrueForce.Strike(cannot.Line)}";
+        foreach (Reading reading in proof.Book.All)
+        {
+            if (ReadingSense.Overload(proof.Check, proof.Plan.Proof, reading) is { } p)
+            {
+                yield return $"line {reading.Line}: {Readout.Text(p, Dimension.Pressure, proof.Units, 4)} is beyond the proof and beyond what limits the pump: if it stood there the press was overloaded, "
+                    + $"and every weld, bolt and dial is looked at before it is used. {TrueForce.Strike(reading.Line)}";
+            }
+        }
+
+        if (proof.Untold is { } why)
+            yield return "no true force: " + why;
         foreach (Stiffness s in proof.Stiffness)
         {
             if (s.IsSet)

@@ -23,7 +23,7 @@ internal static class ProofPages
             if (folder.Find(name)?.Now is not { Check: { } check } now || folder.ReadingsOf(name) is not { } path)
                 return Results.NotFound();
             UnitSystem read = units == "imperial" ? UnitSystem.Imperial : units == "metric" ? UnitSystem.Metric : now.Read.Press.Reading.Units;
-            var proof = new Proof(check, ReadingLog.Load(path), read, DateOnly.FromDateTime(DateTime.Now));
+            var proof = new Proof(check, ReadingLog.Load(path, read), read, DateOnly.FromDateTime(DateTime.Now));
             context.Response.Headers.ContentSecurityPolicy = Policy;
             return Results.Content(html(proof), "text/html; charset=utf-8");
         }

@@ -46,7 +46,7 @@ public abstract class ProofView : PressView
         if (now == _of)
             return false;
         _of = now;
-        Proof = new Proof(check, ReadingLog.Load(_path), Units, DateOnly.FromDateTime(DateTime.Now));
+        Proof = new Proof(check, ReadingLog.Load(_path, Units), Units, DateOnly.FromDateTime(DateTime.Now));
         Learned();
         return true;
     }
@@ -80,11 +80,17 @@ public abstract class ProofView : PressView
         }
 
         string[] lines = [.. readings.Select(r => ReadingLine.Text(DateTime.Now, View.Who, r))];
+        ReadingLog log = ReadingLog.Load(_path, Units);
         foreach (string line in lines)
         {
-            if (ReadingLine.Read(line, 1, "", out PlacedFault? fault) is null)
+            PlacedFault? fault = null;
+            if (Proof is { } proof)
+                fault = ReadingGate.Refuses(proof.Check, log, line, "", Units);
+            else
+                _ = ReadingLine.Read(line, 1, "", out fault, Units);
+            if (fault is not null)
             {
-                Refused = $"{fault!.Found}; wanted: {fault.Wanted}";
+                Refused = $"{fault.Found}; wanted: {fault.Wanted}{(fault.Nearest is { } nearest ? $"; nearest: {nearest}" : "")}";
                 return false;
             }
         }

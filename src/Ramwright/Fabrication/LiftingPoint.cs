@@ -21,6 +21,8 @@ internal static class LiftingPoint
 
         Vector centre = placed > 0 ? moment / placed : Vector.Zero;
         double top = draft.Body.Pieces.Max(p => Math.Max(p.From.Z, p.To.Z) + (Math.Abs(p.Along.Z) < 0.5 ? p.Outline.Loops.Max(l => l.Max(c => c.Z)) : 0));
+        double floor = draft.Body.Pieces.Min(p => Math.Min(p.From.Z, p.To.Z) + (Math.Abs(p.Along.Z) < 0.5 ? p.Outline.Loops.Min(l => l.Min(c => c.Z)) : 0));
+        floor = parts.OfType<PlatePart>().Where(p => p.Of == StandParts.Feet).SelectMany(p => p.Places.Select(at => at.Z - p.Thickness / 2)).Append(floor).Min();
         Vector eye = centre with { Z = top };
         bool onSteel = draft.Body.Pieces.Any(p => WallsMet.Of(p, eye, Vector.Up).Count > 0);
         string[] cautions =
@@ -31,6 +33,6 @@ internal static class LiftingPoint
             "Lift by an eye or sling rated for the whole mass, straight above the centre of gravity; try it a hand's width off the floor first, and nobody stands under it or in the way of its swing.",
             "A press is top-heavy: it turns over in a sling that grips it below its centre of gravity.",
         ];
-        return new Lifting(mass, centre, placed, eye, cautions);
+        return new Lifting(mass, centre, placed, eye, cautions) { Floor = floor };
     }
 }

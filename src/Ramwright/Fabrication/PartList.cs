@@ -61,4 +61,11 @@ public sealed record PartList
 /// <param name="Placed">Mass of what that centre counts, kg.</param>
 /// <param name="Eye">Where an eye stands above the centre of gravity, m.</param>
 /// <param name="Cautions">What to mind.</param>
-public sealed record Lifting(double Mass, Vector Centre, double Placed, Vector Eye, IReadOnlyList<string> Cautions);
+public sealed record Lifting(double Mass, Vector Centre, double Placed, Vector Eye, IReadOnlyList<string> Cautions)
+{
+    /// <summary>Height of the lowest steel, which the press stands on, m about the frame's own origin.</summary>
+    public required double Floor { get; init; }
+
+    /// <summary>How high the centre of gravity lies above what the press stands on, m.</summary>
+    public double Height => Centre.Z - Floor;
+}

@@ -8,6 +8,9 @@ namespace Ramwright.Fabrication;
 /// <summary>Foot plates under an upright press: wide enough that it does not tip, thick enough to be bolted down.</summary>
 internal static class StandParts
 {
+    /// <summary>What foot plates are part of.</summary>
+    internal const string Feet = "feet";
+
     /// <summary>The press must stand this much out of true before its centre of gravity passes the edge of its feet; common practice.</summary>
     private const double TipsAt = 10 * Math.PI / 180;
 
@@ -59,7 +62,7 @@ internal static class StandParts
         draft.Add(new PlatePart
         {
             Name = "foot plate",
-            Of = "feet",
+            Of = Feet,
             Count = plates.Count,
             Steel = standing[0].Member.Steel,
             Thickness = t,
@@ -67,7 +70,7 @@ internal static class StandParts
             Holes = plates[0].Holes,
             Origin = PartOrigin.Proposed,
             Rule = $"{Said(beyond, Dimension.Length)} beyond what stands on it, and as far to front and back that the press, {Said(mass, Dimension.Mass)} with its centre of gravity "
-                + $"{Said(now.Centre.Z - ground, Dimension.Length)} up, tips no sooner than at 10°; {Said(light, Dimension.Length)}, {Said(middling, Dimension.Length)} or {Said(heavy, Dimension.Length)} thick below {Said(500, Dimension.Mass)}, below {Said(1500, Dimension.Mass)}, above; common practice",
+                + $"{Said(now.Centre.Z - ground, Dimension.Length)} above them, tips no sooner than at 10°; {Said(light, Dimension.Length)}, {Said(middling, Dimension.Length)} or {Said(heavy, Dimension.Length)} thick below {Said(500, Dimension.Mass)}, below {Said(1500, Dimension.Mass)}, above; common practice",
             Places = [.. plates.Select(p => p.Middle)],
         });
         draft.Undecided("Anchors into the floor, by the floor there is: long work and off-centre force tip a press that only stands.");

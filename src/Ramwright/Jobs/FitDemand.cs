@@ -39,7 +39,7 @@ public static class FitDemand
         double ΔT = LameFit.ShrinkBy(j.Most, 0.0006 * j.D, j.D, w: w);
         var facts = new List<Fact>
         {
-            new("interference", δ, Dimension.Length, "on the diameter, in the middle of its limits"),
+            new("interference", δ, Dimension.Length, j.Least < j.Most ? "on the diameter, in the middle of its limits" : "on the diameter, as measured"),
             new("pressure in the joint", p, Dimension.Stress, "likely"),
             new("hoop stress in the hub", hoop, Dimension.Stress, "at its bore, with the tightest pair"),
             new("instead: heat the hub to", 20 + ΔT, Dimension.Temperature, new Remark("in a shop at {0} it then slides on; bearings no hotter than {1}", Remark.Of(20, Dimension.Temperature), Remark.Of(120, Dimension.Temperature))),
@@ -65,7 +65,7 @@ public static class FitDemand
             WorkHeight = 2 * j.Length,
             Curve = work.Points,
             Peak = new Band(Math.Min(low, F), F, Math.Max(high, F)),
-            Spread = "the limits of the fit, and friction from oiled to dry",
+            Spread = j.Least < j.Most ? "the limits of the fit, and friction from oiled to dry" : "friction from oiled to dry",
             Facts = facts,
             Flags = flags,
             Cautions =

@@ -35,4 +35,20 @@ public static class HeatColour
 
         return name;
     }
+
+    /// <summary>What a colour of the scale is in degrees, as a clause to follow others; empty for a word that is no colour of it.</summary>
+    /// <param name="colour">A word, in whatever case.</param>
+    public static string InWords(string colour)
+    {
+        ArgumentNullException.ThrowIfNull(colour);
+        for (int i = 0; i < Scale.Length; i++)
+        {
+            if (!Scale[i].Name.Equals(colour.Trim(), StringComparison.OrdinalIgnoreCase))
+                continue;
+            string up = i + 1 < Scale.Length ? $" to {Scale[i + 1].From:0} °C" : " and more";
+            return FormattableString.Invariant($"; {Scale[i].Name} in dim light is {Scale[i].From:0} °C{up}, by eye {ByEye:0} °C off is good");
+        }
+
+        return "";
+    }
 }

@@ -49,8 +49,11 @@ public sealed class JobCheck
     /// <summary>What the press is safe to and has, N: the lower of its rating and its true force.</summary>
     public double Available => Has(Press);
     /// <summary>Pressure on the gauge at the likely peak, Pa; null where the pump does not reach it.</summary>
-    public double? GaugeAtPeak =>
-        Demand.Peak.Likely <= Press.Power.TrueForce ? Press.Power.TruePressure * Demand.Peak.Likely / Press.Power.TrueForce : null;
+    public double? GaugeAtPeak => GaugeAt(Demand.Peak.Likely);
+
+    /// <summary>Pressure on the gauge at a force, Pa; null where the pump does not reach it.</summary>
+    /// <param name="force">At the ram, N.</param>
+    public double? GaugeAt(double force) => force <= Press.Power.TrueForce ? Press.Power.TruePressure * force / Press.Power.TrueForce : null;
 
     /// <summary>Time from the touch to the end, s; null where the pump stalls before.</summary>
     public double? Time { get; }

@@ -12,8 +12,8 @@ internal static class JobLimits
     {
         var limits = new List<JobLimit>
         {
-            Pump(press, demand),
-            Rating(press, demand),
+            Pump(press, demand.Peak),
+            Rating(press, demand.Peak),
         };
         // a puller stands on the work; nothing goes into its opening
         if (job is not RigPull { ByRod: true })
@@ -30,19 +30,21 @@ internal static class JobLimits
         return limits;
     }
 
-    private static JobLimit Pump(PressCheck press, Demand demand)
+    /// <summary>A force against what the pump gives.</summary>
+    internal static JobLimit Pump(PressCheck press, Band peak)
     {
         double has = press.Power.TrueForce;
-        Verdict verdict = Against(demand.Peak, has);
+        Verdict verdict = Against(peak, has);
         string words = verdict == Verdict.DoesNotHold ? $"there is no more than {{0}}: {press.Power.TrueForceLimitedBy}" : "the ram has {0}";
         return new JobLimit("pump", verdict, new Remark(words, Remark.Of(has, Dimension.Force)));
     }
 
-    private static JobLimit Rating(PressCheck press, Demand demand)
+    /// <summary>A force against what the press is safe to.</summary>
+    internal static JobLimit Rating(PressCheck press, Band peak)
     {
         Rung weakest = press.Ladder.Governing;
         double safe = press.Ladder.SafeRating;
-        Verdict verdict = Against(demand.Peak, safe);
+        Verdict verdict = Against(peak, safe);
         return new JobLimit("rating", verdict, verdict == Verdict.Holds
             ? new Remark("the press is safe to {0}", Remark.Of(safe, Dimension.Force))
             : new Remark($"the press is safe to {{0}}; beyond that the {weakest.Part} {weakest.Saying}", Remark.Of(safe, Dimension.Force)));
@@ -52,9 +54,11 @@ internal static class JobLimits
     {
         double daylight = press.Rig.Frame.Daylight, high = demand.WorkHeight + (job.Tools ?? 0);
         bool fits = high <= daylight;
+        string what = job.Tools is null ? "the work" : "work and tools";
+        string room = job.Tools is null ? "the work of {0} goes into the opening of {1}; how high the tools may be, the stroke says" : "work and tools of {0} go into the opening of {1}";
         return new JobLimit("daylight", fits ? Verdict.Holds : Verdict.DoesNotHold, fits
-            ? new Remark("work and tools of {0} go into the opening of {1}", Remark.Of(high, Dimension.Length), Remark.Of(daylight, Dimension.Length))
-            : new Remark("work and tools are {0} high, and the opening is {1}", Remark.Of(high, Dimension.Length), Remark.Of(daylight, Dimension.Length)));
+            ? new Remark(room, Remark.Of(high, Dimension.Length), Remark.Of(daylight, Dimension.Length))
+            : new Remark($"{what} {(job.Tools is null ? "is" : "are")} {{0}} high, and the opening is {{1}}", Remark.Of(high, Dimension.Length), Remark.Of(daylight, Dimension.Length)));
     }
 
     private static JobLimit Stroke(PressCheck press, RigJob job, Demand demand)

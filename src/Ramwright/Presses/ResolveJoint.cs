@@ -21,8 +21,9 @@ internal static class ResolveJoint
 
         if (said is WeldedJoint or SlottedJoint)
         {
-            assume.Caution(beam.Steel.Caution);
-            assume.Caution(onto.Steel.Caution);
+            // what has no papers is said with its own part
+            foreach (Steel welded in new[] { beam.Steel, onto.Steel }.Where(s => s.Source.Standing != Workings.Standing.Practice))
+                assume.CautionOfSteel(welded.Caution, path);
         }
 
         BeamFit fit = said.Fit ?? (beam.Shape is Pair && Laps(said) ? BeamFit.Lapped : BeamFit.Between);

@@ -19,7 +19,7 @@ internal static class ResolveMount
         string steelName = assume.Or(said.Steel, Path + ".steel", "unknown", "steel without papers is taken at the lowest structural grade");
         Steel steel = Resolver.SteelNamed(steelName, shelf, Path + ".steel", assume);
         if (said is CradleMount || Shelf.SameName(steelName, "unknown"))
-            assume.Caution(steel.Caution);
+            assume.CautionOfSteel(steel.Caution, Path + ".steel");
         double Barrel() => barrelOutside ?? assume.Or(null, "cylinder.barrel-outside", 1.2 * bore, Dimension.Length, "a wall of a tenth of the bore; common practice");
         return said switch
         {

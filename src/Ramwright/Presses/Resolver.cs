@@ -97,7 +97,7 @@ public static class Resolver
         if (steel.Refused.Length > 0)
             assume.Fault(path, steel.Refused, "rolled or forged steel, such as S275; unknown if it has no papers");
         else if (steel.Source.Standing == Standing.Practice)
-            assume.Caution(steel.Caution);
+            assume.CautionOfSteel(steel.Caution, path);
         return steel;
     }
 }

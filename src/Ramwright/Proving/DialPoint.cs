@@ -8,6 +8,9 @@ namespace Ramwright.Proving;
 /// <param name="PerNewton">What it will show for one newton at the ram, centred, m/N; 0 where nothing is to move.</param>
 public sealed record DialPoint(string Name, string Says, double PerNewton)
 {
+    /// <summary>What crown and bed give at this place for one newton that the dial does not see, m/N: the dies' sinking into them, beside the opening.</summary>
+    public double Unseen { get; init; }
+
     /// <summary>The places of a test: the opening, and the bow of crown and bed or the throat.</summary>
     /// <param name="response">How the frame answers one newton.</param>
     public static IReadOnlyList<DialPoint> Of(FrameResponse response)
@@ -15,7 +18,7 @@ public sealed record DialPoint(string Name, string Says, double PerNewton)
         ArgumentNullException.ThrowIfNull(response);
         FramePlan plan = response.Plan;
         // beside the dies: what the dies sink into crown and bed is not seen there
-        var points = new List<DialPoint> { new("opening", Opening(plan), Rise(response, plan.Upper) - Rise(response, plan.Lower)) };
+        var points = new List<DialPoint> { new("opening", Opening(plan), Rise(response, plan.Upper) - Rise(response, plan.Lower)) { Unseen = plan.Pressing } };
         foreach (int middle in new[] { plan.Upper, plan.Lower })
         {
             if (Ends.Of(response, middle) is { } ends)

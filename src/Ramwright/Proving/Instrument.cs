@@ -15,6 +15,8 @@ public sealed record Instrument(string Name, Dimension Measures, double Limit, d
     public required Remark Why { get; init; }
     /// <summary>Whether nothing is said of it and the usual was taken.</summary>
     public bool Assumed { get; init; }
+    /// <summary>The most it can show; null where not said.</summary>
+    public double? Range { get; init; }
     /// <summary>When it was last compared; null where not said.</summary>
     public DateOnly? Calibrated { get; init; }
 

@@ -61,20 +61,17 @@ public sealed record ProofForce(double Force, double Factor, double Pressure, do
         }
 
         // a relief valve is set up for the test and set back; a pump that stalls cannot be
-        double reach = Reach(check);
+        double reach = Reach(check).Thrust;
         bool beyond = force > reach * (1 + 1e-9);
         if (beyond)
             (force, holds) = (reach, null);
         return new ProofForce(force, rating > 0 ? force / rating : 0, force / check.Power.Areas.Force, rating, holds, beyond, units => Say(check, factor, force, holds, beyond, units));
     }
 
-    /// <summary>The most that the pump can make with its relief valve set up, N of thrust.</summary>
-    private static double Reach(PressCheck check)
-    {
-        Power.PressureLimit last = check.Power.Limits.All.Where(l => l.Nature == Power.PressureLimitNature.Stops && l.Kind != Power.PressureLimitKind.Relief)
+    /// <summary>The most that the pump can make with its relief valve set up.</summary>
+    internal static Power.PressureLimit Reach(PressCheck check) =>
+        check.Power.Limits.All.Where(l => l.Nature == Power.PressureLimitNature.Stops && l.Kind != Power.PressureLimitKind.Relief)
             .MinBy(l => l.Pressure) ?? check.Power.Limits.MostPossible;
-        return last.Thrust;
-    }
 
     private static string Say(PressCheck check, double factor, double force, Rung? holds, bool beyond, UnitSystem units)
     {

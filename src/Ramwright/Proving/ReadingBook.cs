@@ -10,6 +10,7 @@ public sealed class ReadingBook
 {
     private readonly Dictionary<string, Instrument> _instruments = new(StringComparer.OrdinalIgnoreCase);
     private readonly PressCheck _check;
+    private string[]? _places;
 
     /// <summary>Opens a book.</summary>
     /// <param name="check">The press.</param>
@@ -30,6 +31,9 @@ public sealed class ReadingBook
 
     /// <summary>Units of what is said of them in words.</summary>
     public UnitSystem Units { get; }
+
+    /// <summary>Places where a dial may stand on this frame.</summary>
+    public IReadOnlyList<string> Places => _places ??= [.. DialPoint.Of(_check.Response).Concat(DialPoint.Joints(_check.Response)).Select(p => p.Name)];
 
     /// <summary>Every reading.</summary>
     public IReadOnlyList<Reading> All { get; }
@@ -67,10 +71,28 @@ public sealed class ReadingBook
         return Instrument.Usual(kind, size);
     }
 
+    /// <summary>The most that what a reading was taken with can show, and what that is called; null where nothing is said of it.</summary>
+    /// <param name="reading">The reading.</param>
+    /// <param name="measures">Which of its figures: what it measures.</param>
+    /// <remarks>A reading that names no instrument may have been taken with any of them: the widest counts.</remarks>
+    public (double Range, string Name)? Shows(Reading reading, Dimension measures)
+    {
+        ArgumentNullException.ThrowIfNull(reading);
+        if (_instruments.TryGetValue(reading.Instrument, out Instrument? named) && named.Measures == measures)
+            return named.Range is { } range ? (range, named.Name) : null;
+        if (measures != Dimension.Pressure)
+            return null;
+        Instrument[] gauges = [.. _instruments.Values.Where(i => i.Measures == measures)];
+        if (gauges.Length == 0)
+            return Gauge(_check.Rig.Gauge) is { Range: { } most } gauge ? (most, gauge.Name) : null;
+        return gauges.All(g => g.Range is not null) ? (gauges.Max(g => Math.Max(g.Range!.Value, _check.Rig.Gauge?.Range ?? 0)), gauges.MaxBy(g => g.Range)!.Name) : null;
+    }
+
     private static Instrument? Gauge(RigGauge? gauge) => gauge is null ? null
         : new Instrument("the press's gauge", Dimension.Pressure, gauge.Class / 100 * gauge.Range, gauge.Range / 100)
         {
             Why = new Remark($"class {gauge.Class:0.##} on {{0}}, EN 837-1: per cent of the span; read to a hundredth of it", Remark.Of(gauge.Range, Dimension.Pressure)),
+            Range = gauge.Range,
         };
 
     private static Instrument? Named(Reading reading)
@@ -88,6 +110,7 @@ public sealed class ReadingBook
         {
             Why = new Remark(reading.Calibrated is { } day ? $"{how}; compared {day:yyyy-MM-dd}" : how + "; when it was last compared is not said", said),
             Calibrated = reading.Calibrated,
+            Range = reading.Range,
         };
     }
 }

@@ -53,6 +53,8 @@ public enum ReadingKind
     Done,
     /// <summary>Free words.</summary>
     Note,
+    /// <summary>An earlier line is struck out: it stays, and is not counted.</summary>
+    Strike,
 }
 
 /// <summary>How a kind of reading is written.</summary>
@@ -97,6 +99,7 @@ public sealed record ReadingForm(
         Sized(ReadingKind.Groove, "groove", "diameter at the bottom of a seal's groove", Dimension.Length, "118.5 mm", ["at", "width", "bore"], []),
         Named(ReadingKind.Done, "done", "a step is closed: held or stopped", "held", ["held", "stopped"], [], []),
         Named(ReadingKind.Note, "note", "free words", "\"drips at the gland\"", [], [], []),
+        Sized(ReadingKind.Strike, "strike", "strikes out an earlier line by its number: it stays in the log and is not counted", Dimension.Count, "14", [], []),
     ];
 
     /// <summary>The form of a kind.</summary>

@@ -81,17 +81,6 @@ public sealed record Stiffness
         return 2 * Math.Sqrt(2) * Math.Sqrt(dial.Error.U * dial.Error.U + dial.Reading.U * dial.Reading.U);
     }
 
-    /// <summary>Dial readings at places that this frame does not have: not counted.</summary>
-    /// <param name="check">The press.</param>
-    /// <param name="book">Its readings.</param>
-    public static IReadOnlyList<Reading> Unplaced(PressCheck check, ReadingBook book)
-    {
-        ArgumentNullException.ThrowIfNull(check);
-        ArgumentNullException.ThrowIfNull(book);
-        string[] places = [.. DialPoint.Of(check.Response).Concat(DialPoint.Joints(check.Response)).Select(p => p.Name)];
-        return [.. book.Of(ReadingKind.Dial).Where(r => !places.Contains(r.At, StringComparer.OrdinalIgnoreCase))];
-    }
-
     private static Stiffness At(DialPoint point, Reading[] read, OilToRam scale, Instrument gauge, Instrument dial, double notable)
     {
         double lowest = 0.03 * read.Max(r => r.Pressure!.Value);

@@ -81,6 +81,9 @@ public sealed record TestPlan
         };
     }
 
+    /// <summary>The step of the proof: what the gauge is really brought to, whole marks of it and never above.</summary>
+    public PlanStep ProofStep => Steps.Where(s => s.Way == Way.Up).MaxBy(s => s.Pressure)!;
+
     /// <summary>The step that a pressure belongs to: the nearest on the same way.</summary>
     /// <param name="pressure">Pa.</param>
     /// <param name="way">Up or down.</param>

@@ -31,6 +31,8 @@ public sealed record TrueForce
     public double? SoldAs { get; init; }
     /// <summary>What was taken for granted.</summary>
     public required IReadOnlyList<string> Taken { get; init; }
+    /// <summary>Readings at the top that lie so far from the others that their mean means nothing.</summary>
+    public IReadOnlyList<Reading> Apart { get; init; } = [];
     /// <summary>Writes the full working.</summary>
     public required Action<Working> Work { get; init; }
 
@@ -64,6 +66,25 @@ public sealed record TrueForce
         return SoldAs is { } sold ? $"{force}; sold as {UncertainText.Tons(sold, units)}" : force;
     }
 
+    /// <summary>Why this is no force that anybody may rely on; null where it is one.</summary>
+    /// <param name="units">Which units.</param>
+    public string? Untold(UnitSystem units)
+    {
+        string Of(double n) => Readout.Text(n, Dimension.Force, units);
+        if (Apart.Count > 0)
+        {
+            string lines = string.Join(", ", Apart.Select(r => $"line {r.Line} with {Readout.Text(r.Value, Dimension.Pressure, units, 4)}"));
+            return $"the readings of top-pressure do not belong together: {lines}; all of them ought to be the same. {Strike(Apart[0].Line)}";
+        }
+
+        return Value - Stated > 0 ? null
+            : $"what was read leaves everything from {Of(Value - Stated)} to {Of(Value + Stated)} open, no force at all among it: better instruments, or readings that belong together";
+    }
+
+    /// <summary>How a wrong line is taken out of the reckoning.</summary>
+    /// <param name="line">Its number.</param>
+    public static string Strike(int line) => $"A wrong line is struck out by adding: strike {line}";
+
     /// <summary>From the readings; null where no pressure was read with the ram dead against a block.</summary>
     /// <param name="check">The press.</param>
     /// <param name="book">Its readings.</param>
@@ -89,7 +110,16 @@ public sealed record TrueForce
             Model = Math.Max(0, p * check.Power.Areas.Force * (1 - c.SealFriction) - OilToRam.SpringOf(c).Value),
             SoldAs = c.RatedForce * c.Count,
             Taken = inputs.Taken,
+            Apart = Scattered(book.Of(ReadingKind.TopPressure)),
             Work = inputs.Work,
         };
+    }
+
+    /// <summary>Readings a fifth and more off the middle one, the readings of one setting: common practice; a working relief valve repeats to a few per cent.</summary>
+    private static IReadOnlyList<Reading> Scattered(IReadOnlyList<Reading> top)
+    {
+        double[] sorted = [.. top.Select(r => r.Value).Order()];
+        double middle = (sorted[(sorted.Length - 1) / 2] + sorted[sorted.Length / 2]) / 2;
+        return [.. top.Where(r => Math.Abs(r.Value - middle) > 0.2 * middle)];
     }
 }

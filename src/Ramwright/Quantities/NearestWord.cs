@@ -11,7 +11,8 @@ public static class NearestWord
     /// <summary>The nearest of <paramref name="words"/>, or null where none is near enough to be meant.</summary>
     /// <remarks>
     /// One slip is allowed in a word of up to five letters, and one more for each further three. A part of the name is often
-    /// all that is written, 46 for VG 46, 2SN for EN 853 2SN: an ending counts as one slip.
+    /// all that is written, 46 for VG 46, 2SN for EN 853 2SN, stall for stall-pressure: an ending, or whole words at the
+    /// beginning, count as one slip. Ranked holds a word against each word of a name as well.
     /// </remarks>
     public static string? Among(string written, IEnumerable<string> words)
     {
@@ -27,7 +28,7 @@ public static class NearestWord
         {
             string other = Key(word);
             bool ending = key.Length > 1 && other.Length > key.Length && other.EndsWith(key, StringComparison.Ordinal);
-            double slips = ending ? 1 : Between(key, other);
+            double slips = ending || Begins(key, word) ? 1 : Between(key, other);
             int shorter = Math.Min(key.Length, other.Length);
             if (slips < least && slips < shorter && slips <= Math.Max(1, shorter / 3))
                 (nearest, least) = (word, slips);
@@ -47,11 +48,31 @@ public static class NearestWord
         string key = Key(written);
         return [.. words
             .Distinct()
-            .Select((word, order) => (word, order, slips: Between(key, Key(word))))
+            .Select((word, order) => (word, order, slips: Closest(key, word)))
             .OrderBy(w => w.slips)
             .ThenBy(w => w.order)
             .Take(count)
             .Select(w => w.word)];
+    }
+
+    /// <summary>Whether the first words of a name are what was written.</summary>
+    private static bool Begins(string key, string word)
+    {
+        for (int i = 1; key.Length > 2 && i < word.Length; i++)
+        {
+            if (word[i] is ' ' or '-' or '_' && Key(word[..i]) == key)
+                return true;
+        }
+
+        return false;
+    }
+
+    /// <summary>Slips to a name, or to one of its words where that is nearer.</summary>
+    private static double Closest(string key, string word)
+    {
+        double whole = Between(key, Key(word));
+        string[] parts = word.Split(' ', StringSplitOptions.RemoveEmptyEntries);
+        return parts.Length < 2 ? whole : Math.Min(whole, 0.5 + parts.Min(p => Between(key, Key(p))));
     }
 
     /// <summary>

@@ -20,6 +20,8 @@ public static class Readout
     {
         UnitScale scale = Scale(dimension, system);
         double size = Math.Abs(si);
+        if (size < scale.ZeroBelow)
+            (si, size) = (0, 0);
         string symbol = size < scale.SmallBelow && size > 0 ? scale.Small! : size >= scale.LargeFrom ? scale.Large! : scale.Usual;
         return Text(si, Find(dimension, symbol), digits);
     }
@@ -87,8 +89,9 @@ public static class Readout
     }
 
     /// <summary>The unit usually shown, and from which SI size on another reads better.</summary>
+    /// <remarks>Below <c>ZeroBelow</c>, a thousandth of the finest that is read in the usual unit, it is nothing: what is left there is rounding.</remarks>
     private readonly record struct UnitScale(
-        string Usual, string? Small = null, double SmallBelow = 0, string? Large = null, double LargeFrom = double.PositiveInfinity);
+        string Usual, string? Small = null, double SmallBelow = 0, string? Large = null, double LargeFrom = double.PositiveInfinity, double ZeroBelow = 0);
 
     private static UnitScale Scale(Dimension dimension, UnitSystem system) =>
         system == UnitSystem.Imperial ? Imperial(dimension) : Metric(dimension);
@@ -103,8 +106,8 @@ public static class Readout
         Dimension.SectionModulus => new("cm3", "mm3", 1e-7),
         Dimension.SecondMoment => new("cm4", "mm4", 1e-9),
         Dimension.WarpingConstant => new("cm6", "mm6", 1e-13),
-        Dimension.Angle => new("°"),
-        Dimension.Slope => new("mm/m"),
+        Dimension.Angle => new("°", ZeroBelow: 1e-7),
+        Dimension.Slope => new("mm/m", ZeroBelow: 1e-8),
         Dimension.Mass => new("kg", "g", 0.1, "t", 1e4),
         Dimension.MassPerLength => new("kg/m"),
         Dimension.Density => new("kg/m3"),
@@ -138,7 +141,7 @@ public static class Readout
         Dimension.SectionModulus => new("in3"),
         Dimension.SecondMoment => new("in4"),
         Dimension.WarpingConstant => new("in6"),
-        Dimension.Slope => new("in/ft"),
+        Dimension.Slope => new("in/ft", ZeroBelow: 1e-8),
         Dimension.Mass => new("lb"),
         Dimension.MassPerLength => new("lb/ft"),
         Dimension.Density => new("lb/ft3"),

@@ -1,3 +1,4 @@
+using Ramwright.Jobs;
 using Ramwright.Ladders;
 using Ramwright.Presses;
 using Ramwright.Quantities;
@@ -14,6 +15,32 @@ public sealed record JobAnswer(JobCheck Check, JobInTime? Time)
 
     /// <summary>The same with all that is uncertain about the force against it, N.</summary>
     public double? AsItCoolsAtMost => AsItCools * Check.Demand.Peak.High / Check.Demand.Peak.Likely;
+
+    /// <summary>The force that counts, likely: that of the whole job as the bar cools, or of the work as it comes, N.</summary>
+    public double Likely => AsItCools ?? Check.Demand.Peak.Likely;
+
+    /// <summary>What it needs against what there is; a job followed as it cools is held against pump and rating with the force it comes to then.</summary>
+    public IReadOnlyList<JobLimit> Limits
+    {
+        get
+        {
+            if (AsItCools is not { } likely || AsItCoolsAtMost is not { } most)
+                return Time is { Heats: not null } && Followed > Check.Verdict
+                    ? [.. Check.Limits, new JobLimit("in time", Followed, SqueezeWords.Why(Time))] : Check.Limits;
+            var peak = new Band(Math.Min(likely, Check.Demand.Peak.Low), likely, most);
+            // passes are reckoned by cooling in air alone: followed in time is nearer, and there is one force
+            JobLimit[] limits = [.. Check.Limits.Where(l => l.Id != "passes" || Check.Verdict > Followed).Select(l => l.Id switch
+            {
+                "pump" => JobLimits.Pump(Check.Press, peak),
+                "rating" => JobLimits.Rating(Check.Press, peak),
+                _ => l,
+            })];
+            return Time!.Heats!.IsDone ? limits : [.. limits, new JobLimit("in time", Followed, SqueezeWords.Why(Time))];
+        }
+    }
+
+    /// <summary>All that the file does not say of this job and the press it is followed on.</summary>
+    public IReadOnlyList<Assumed> Assumed => [.. Check.Job.Assumed, .. Time?.First.Assumed ?? []];
 
     /// <summary>Whether the press can: the worse of the two answers.</summary>
     public Verdict Verdict => Followed > Check.Verdict ? Followed : Check.Verdict;
@@ -33,7 +60,9 @@ public sealed record JobAnswer(JobCheck Check, JobInTime? Time)
     /// <summary>The answer as one tradesman would tell another.</summary>
     public string Saying(UnitSystem units = UnitSystem.Metric)
     {
-        if (Check.Verdict == Verdict.DoesNotHold || Check.Verdict > Followed || Time is not { Heats: { } heats })
+        // where both refuse for want of force, the greater one is said
+        bool byForce = Check.Worst?.Id is "pump" or "rating" && AsItCools is not null && Followed == Verdict.DoesNotHold;
+        if (Check.Verdict == Verdict.DoesNotHold && !byForce || Check.Verdict > Followed || Time is not { Heats: { } heats })
             return JobHeadline.Of(Check, units);
         if (AsItCools is not { } likely || AsItCoolsAtMost is not { } most)
             return $"This press cannot {Check.Demand.Doing}. {SqueezeWords.Of(Time.First, units)}";

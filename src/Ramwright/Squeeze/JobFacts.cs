@@ -15,12 +15,12 @@ public static class JobFacts
         JobCheck check = answer.Check;
         Demand demand = check.Demand;
         string Show(double si, Dimension dimension) => Readout.Text(si, dimension, units);
-        if (answer.AsItCools is { } cooled)
-            yield return new("force, cooling", ForceText.Of(cooled, units), "the most in the whole job, each squeeze followed in time");
-        yield return new(answer.AsItCools is null ? "force" : "force, hot", ForceText.Of(demand.Peak.Likely, units),
-            $"{Show(demand.Peak.Low, Dimension.Force)} to {Show(demand.Peak.High, Dimension.Force)}: {demand.Spread}");
-        if (check.GaugeAtPeak is { } gauge)
-            yield return new("gauge shows", Show(gauge, Dimension.Pressure), "at the likely force");
+        if (answer.AsItCools is { } cooled && answer.AsItCoolsAtMost is { } most)
+            yield return new("force", ForceText.Of(cooled, units), $"likely, the hardest squeeze of the whole job, each followed in time as the bar cools; {Show(most, Dimension.Force)} with all that is uncertain against it");
+        yield return new(answer.AsItCools is null ? "force" : "hot, at first", ForceText.Of(demand.Peak.Likely, units),
+            $"{(answer.AsItCools is null ? "" : "at its full heat, before the dies chill it; ")}{Show(demand.Peak.Low, Dimension.Force)} to {Show(demand.Peak.High, Dimension.Force)}: {demand.Spread}");
+        yield return new("gauge shows", check.GaugeAt(answer.Likely) is { } gauge ? Show(gauge, Dimension.Pressure) : "more", check.GaugeAt(answer.Likely) is null
+            ? $"than this pump gives: it stops at {Show(check.Press.Power.TruePressure, Dimension.Pressure)}" : $"at the likely force of {Show(answer.Likely, Dimension.Force)}");
         yield return new("travel", Show(demand.Travel, Dimension.Length), $"from the touch; force greatest at {Show(demand.PeakAt.Travel, Dimension.Length)}");
         yield return new("work", Show(demand.Energy, Dimension.Energy), "the area under the curve");
         yield return new("time", check.Time is { } time ? Show(time, Dimension.Time) : "stalls", "at the speed pump and load allow");
@@ -120,12 +120,12 @@ public static class JobFacts
         ArgumentNullException.ThrowIfNull(drawn);
         string Mm(double x) => Readout.Text(x, Dimension.Length, units);
         return $"{drawn.Squeezes} squeezes in {drawn.Passes.Count} passes, {(quarterTurns ? $"{drawn.Turns} quarter turns" : "not turned")}, about {drawn.Heats} "
-            + $"{(drawn.Heats == 1 ? "heat" : "heats")}. {Mm(drawn.LengthBefore)} of bar becomes {Mm(drawn.LengthAfter)}; the volume stays.";
+            + $"{(drawn.Heats == 1 ? "heat" : "heats")} if it cooled in air alone. {Mm(drawn.LengthBefore)} of bar becomes {Mm(drawn.LengthAfter)}; the volume stays.";
     }
 
     /// <summary>What a schedule leaves out.</summary>
-    public const string ScheduleNote = "Hot and cold: the force at the beginning and at the end of a heat. Heats are counted by cooling in air alone; cold dies need more of them. "
-        + "Passes may be one pair more or less.";
+    public const string ScheduleNote = "Hot and cold: what a pass would take at the beginning of a heat, and at the coldest that the steel may be worked. Heats are counted by cooling in air alone; cold dies need "
+        + "more of them. Where the job is followed in time, its force and its heats are those that count. Passes may be one pair more or less.";
 
     /// <summary>Said where a schedule does not reach its size.</summary>
     public const string NotReached = "The size wanted is not reached this way: turn the bar, take less at a time, or take a narrower bite.";

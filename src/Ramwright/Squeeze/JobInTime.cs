@@ -73,7 +73,7 @@ public sealed record JobInTime
             };
         }
 
-        SqueezeResult cold = SqueezeRun.Of(press, SqueezeWork.Of(new CurveResistance(demand.Curve), job, press), new SqueezeCare(Patience: ColdPatience));
+        SqueezeResult cold = SqueezeRun.Of(press, SqueezeWork.Of(new CurveResistance(demand.Curve), job, press, demand.WorkHeight), new SqueezeCare(Patience: ColdPatience));
         return new JobInTime
         {
             Job = job,

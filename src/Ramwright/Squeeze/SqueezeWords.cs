@@ -1,4 +1,5 @@
 using Ramwright.Quantities;
+using Ramwright.Workings;
 
 namespace Ramwright.Squeeze;
 
@@ -15,6 +16,17 @@ public static class SqueezeWords
         if (r.IsDone)
             return r.Height is { } to ? $"Done: {Show(to, Dimension.Length)} high after {time} under load, {force} at most." : $"Done after {time} under load, {force} at most.";
         return $"Not done: it ends {where}, because {Ended(r.End)}. {Short(r.StoppedBy, r.AtTouch is not null)}".TrimEnd();
+    }
+
+    /// <summary>Why a job followed in time is not done, as a clause.</summary>
+    public static Remark Why(JobInTime time)
+    {
+        ArgumentNullException.ThrowIfNull(time);
+        if (!time.First.IsDone)
+            return new Remark("the first squeeze is not done: " + Ended(time.First.End));
+        return time.Heats is { IsDone: false } heats
+            ? new Remark($"given up in heat {Math.Max(1, heats.Heats.Count)}: {(heats.StoppedBy == StoppedBy.Cold ? "the bar is cold before it is done" : "the press has too little for it")}")
+            : new Remark("followed in time it takes more than the press is good for");
     }
 
     /// <summary>What ended the pressing, as a clause.</summary>

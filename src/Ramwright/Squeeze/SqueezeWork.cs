@@ -1,6 +1,7 @@
 using Ramwright.Jobs;
 using Ramwright.Presses;
 using Ramwright.Quantities;
+using Ramwright.Workings;
 
 namespace Ramwright.Squeeze;
 
@@ -57,16 +58,18 @@ public sealed record SqueezeWork
     /// <param name="resistance">What pushes back.</param>
     /// <param name="job">The job.</param>
     /// <param name="press">The press.</param>
-    public static SqueezeWork Of(IResistance resistance, RigJob job, SqueezePress press)
+    /// <param name="high">How high the work is at the touch, m; 0 where that is the resistance's to say.</param>
+    public static SqueezeWork Of(IResistance resistance, RigJob job, SqueezePress press, double high = 0)
     {
         ArgumentNullException.ThrowIfNull(resistance);
         ArgumentNullException.ThrowIfNull(job);
         ArgumentNullException.ThrowIfNull(press);
         double stroke = press.Stroke, gap = Math.Min(UsualGap, Math.Max(0, stroke - resistance.Travel));
-        double height = resistance is HotBite bite ? bite.Height : 0;
+        double height = resistance is HotBite bite ? bite.Height : high;
         double @out;
         var assumed = new List<Assumed>();
-        if (job.Tools is { } tools && press.Rig.Frame.Daylight is > 0 and double daylight && height > 0)
+        double daylight = press.Rig.Frame.Daylight;
+        if (job.Tools is { } tools && daylight > 0)
         {
             @out = Math.Clamp(daylight - tools - height, gap, stroke);
         }
@@ -74,7 +77,8 @@ public sealed record SqueezeWork
         {
             // a millimetre is left for the frame, which springs
             @out = Math.Max(0, Math.Min(Math.Max(gap, stroke / 2), stroke - resistance.Travel - 1e-3));
-            assumed.Add(new AssumedMeasure(job.Path + ".tools", @out, Dimension.Length, "the tools' height is not said: the touch comes with the ram so far out"));
+            if (daylight - height - @out > 0)
+                assumed.Add(new AssumedMeasure(job.Path + ".tools", daylight - height - @out, Dimension.Length, new Remark("so that the ram touches the work {0} out", Remark.Of(@out, Dimension.Length))));
         }
 
         return new SqueezeWork { Resistance = resistance, Gap = Math.Min(gap, @out), OutAtTouch = @out, Assumed = assumed };

@@ -257,6 +257,9 @@ public static partial class SectionText
     private static ReadingFault Unknown(string name, string written, int at, Shelf shelf, IReadOnlyList<Shape> begun)
     {
         IReadOnlyList<string> nearest = begun.Count > 0 ? [.. begun.Take(3).Select(s => s.Name)] : shelf.NearestSections(written);
+        // sizes alone: the bar of those sizes, if it is one
+        if (SectionWords.SizesAlone().Match(name) is { Success: true } bare)
+            nearest = [bare.Groups["a"].Value == bare.Groups["b"].Value ? $"square {bare.Groups["a"].Value}" : $"flat {bare.Groups["a"].Value}x{bare.Groups["b"].Value}"];
         string wanted = nearest.Count > 0 ? $"nearest: {string.Join(", ", nearest)}" : Examples;
         string found = begun.Count > 0 ? $"\"{name.Trim()}\" comes in {begun.Count} sizes" : $"no section is called \"{name.Trim()}\"";
         return new ReadingFault(found, wanted, at, Math.Max(1, name.Length));

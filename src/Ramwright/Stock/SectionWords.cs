@@ -8,9 +8,9 @@ internal static partial class SectionWords
     /// <summary>The one word for what the trade calls by many.</summary>
     public static string Word(string written) => WhiteSpace().Replace(written.ToLowerInvariant(), " ").TrimEnd('.') switch
     {
-        "flat bar" or "flat iron" or "fb" or "bar" or "plate" or "pl" => "flat",
-        "square bar" or "sq" or "sq bar" => "square",
-        "round bar" or "rd" or "rnd" or "dia" or "diameter" or "ø" or "⌀" => "round",
+        "flat bar" or "flat iron" or "flatbar" or "flatiron" or "fb" or "bar" or "plate" or "pl" => "flat",
+        "square bar" or "squarebar" or "sq" or "sq bar" => "square",
+        "round bar" or "roundbar" or "rd" or "rnd" or "dia" or "diameter" or "ø" or "⌀" => "round",
         "l" or "angle iron" or "equal angle" or "unequal angle" => "angle",
         "t" => "tee",
         "round tube" or "tube" or "pipe" => "chs",
@@ -47,7 +47,7 @@ internal static partial class SectionWords
     };
 
     private const string Words =
-        @"(?<word>flat(\s+(bar|iron))?|fb|bar|plate|pl|square\s+tube|sq(uare)?\.?(\s+bar)?|round\s+tube|round(\s+bar)?|rnd|rd|dia(meter|\.)?|[øØ⌀]"
+        @"(?<word>flat(\s*(bar|iron))?|fb|bar|plate|pl|square\s+tube|sq(uare)?\.?(\s*bar)?|round\s+tube|round(\s*bar)?|rnd|rd|dia(meter|\.)?|[øØ⌀]"
         + @"|box\s+section|hollow\s+section|box|shs|rhs|chs|hss|tube|pipe|((un)?equal\s+)?angle(\s+iron)?|l|tee|t|channel)";
 
     private const string ColdWord = @"(?<cold>\s+cold(\s+formed)?)?\s*$";
@@ -59,6 +59,10 @@ internal static partial class SectionWords
     /// <summary>The sizes first, the word behind them.</summary>
     [GeneratedRegex(@"^\s*(?<sizes>[0-9].*?)(?<![a-z])" + Words + ColdWord, RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     public static partial Regex SizesFirst();
+
+    /// <summary>Two sizes and no word.</summary>
+    [GeneratedRegex(@"^\s*(?<a>\d+(\.\d+)?)\s*x\s*(?<b>\d+(\.\d+)?)(\s*mm)?\s*$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
+    public static partial Regex SizesAlone();
 
     [GeneratedRegex(@"^\s*HE\s*(\d+)\s*([ABM])\s*$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     private static partial Regex HeLast();

@@ -92,6 +92,29 @@ public class CostingTest
     }
 
     [Fact]
+    public void BarsThatAreNotListedAreShownCutToSizeAndBoughtWhole()
+    {
+        PressCheck check = Tests.Presses.Check("wherry-yard", ("jobs:\n", Said));
+        PartList parts = PartList.Of(check.Rig);
+        var rig = check.Rig with { Bars = [], Sheets = [] };
+        var bars = BarPlan.Of(parts, rig);
+        CostSheet sheet = Costing.Of(check, parts, WeldPlan.Of(check), FromRack.Of(bars, NestPlan.Of(parts, rig)));
+        double whole = bars.Groups.Sum(g => g.Bars.Sum(b => b.Bar.Length * g.Section.Mass)), pieces = parts.Lengths.Sum(l => l.Count * l.Mass!.Value);
+        Near.Relative(whole - pieces, sheet.OverIfWhole, 1e-9);
+        Near.Relative(sheet.Outlay + 2 * (whole - pieces), sheet.OutlayWhole!.Value, 1e-9);
+        Assert.Contains("unlisted bars bought whole", Ramwright.Files.Dossier.PaperFiles.Costs(sheet), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void TheCentreOfGravityIsMeasuredFromTheFloor()
+    {
+        PartList parts = PartList.Of(Tests.Presses.Check("wherry-yard").Rig);
+        PlatePart foot = parts.Plates.First(p => p.Of == "feet");
+        Near.Relative(parts.Lifting.Centre.Z - (foot.Places[0].Z - foot.Thickness / 2), parts.Lifting.Height, 1e-9);
+        Assert.InRange(parts.Lifting.Height, 0.3, 1.5);
+    }
+
+    [Fact]
     public void ThePriceOfAKilogramStandsInWherePricePerKgIsSaid()
     {
         PressCheck check = Tests.Presses.Check("wherry-yard", ("jobs:\n", "price-per-kg: 3\njobs:\n"));

@@ -12,6 +12,12 @@ public sealed class HeatColourTest
     public void AsTheBookHasIt(double T, string colour) =>
         new Reference("W4-40", HeatColour.Source.ToString(), Trust.Found).Exactly($"colour at {T} °C", colour, HeatColour.At(T));
 
+    [Theory]
+    [InlineData("yellow", "; yellow in dim light is 1093 °C to 1259 °C, by eye 50 °C off is good")]
+    [InlineData("White", "; white in dim light is 1315 °C and more, by eye 50 °C off is good")]
+    [InlineData("mauve", "")]
+    public void AColourIsSaidInDegrees(string colour, string words) => Assert.Equal(words, HeatColour.InWords(colour));
+
     [Fact]
     public void AKilogramByInductionAndInASmallFire()
     {

@@ -100,7 +100,7 @@ public class MountRoomTest
             "kind: open-front, daylight: 400 mm, throat: 250 mm, column: { section: HEB 300 }, upper-arm: { section: 2 x flat 200x30, apart: 240 mm }, lower-arm: { section: 2 x flat 200x30, apart: 240 mm }, arm-joint: { kind: slot }");
 
         var refused = Assert.Throws<PressFaultsException>(() => Resolver.Resolve(reading.Press!, StockTables.Built));
-        Fault fault = refused.Faults.First();
+        Fault fault = refused.Faults[0];
         Assert.Equal("frame.upper-arm.apart", fault.Path);
         // 300 less two bars of 30 and two plays of 1
         Assert.StartsWith("less than 238 mm", fault.Wanted.Text(), StringComparison.Ordinal);

@@ -20,6 +20,17 @@ public class NearestWordTest
         Assert.Equal(nearest, NearestWord.Among(written, Words));
 
     [Theory]
+    [InlineData("stall", "stall-pressure")]
+    [InlineData("single", "single-acting")]
+    [InlineData("sta", null)]
+    public void WholeWordsAtTheBeginningAreEnough(string written, string? nearest) =>
+        Assert.Equal(nearest, NearestWord.Among(written, ["stall-pressure", "single-acting", "relief"]));
+
+    [Fact]
+    public void AWordIsHeldAgainstEachWordOfAName() =>
+        Assert.Equal("gate bracket", NearestWord.Ranked("brackt", ["shaft", "bush", "bolt hole", "gate bracket"], 1)[0]);
+
+    [Theory]
     [InlineData("", "", 0)]
     [InlineData("abc", "", 3)]
     [InlineData("kitten", "sitting", 3)]

@@ -8,6 +8,15 @@ namespace Ramwright.Fabrication.Costs;
 /// <param name="Instead">A finished press to compare with; null where the file gives none.</param>
 public sealed record CostSheet(IReadOnlyList<CostLine> Lines, string Currency, FinishedPress? Instead)
 {
+    /// <summary>Left over where bars that the file does not list are bought whole and not cut to size by the merchant, kg; not in the sums.</summary>
+    public double OverIfWhole { get; init; }
+
+    /// <summary>What a kilogram of bought steel costs; null where not said.</summary>
+    public double? SteelPerKg { get; init; }
+
+    /// <summary>The same as <see cref="Outlay"/> with those bars paid for whole; null where there are none, or without a price.</summary>
+    public double? OutlayWhole => OverIfWhole > 0 && SteelPerKg is { } each ? Outlay + OverIfWhole * each : null;
+
     /// <summary>Sum of the lines that have a price, hours counted.</summary>
     public double Total => Lines.Sum(l => l.Total ?? 0);
 

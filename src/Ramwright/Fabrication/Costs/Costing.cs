@@ -37,7 +37,7 @@ public static class Costing
             Welding(lines, welds, prices);
         foreach (WorkHours work in prices.Work ?? [])
             lines.Add(new CostLine(CostGroup.Work, work.Name ?? "", (work.Time ?? 0) / Hour, "h", prices.AnHour));
-        return new CostSheet(lines, prices.Currency ?? "", prices.Instead);
+        return new CostSheet(lines, prices.Currency ?? "", prices.Instead) { OverIfWhole = rack.OverIfWhole.Sum(o => o.Mass), SteelPerKg = prices.SteelPerKg };
     }
 
     private static void Steel(List<CostLine> lines, Part part, double remnant, Prices prices)

@@ -9,6 +9,9 @@ namespace Ramwright.Fabrication.Costs;
 /// <param name="Over">Left over of whole bars and sheets that are bought: what it is, and its mass, kg.</param>
 public sealed record FromRack(IReadOnlyDictionary<string, double> Own, IReadOnlyList<(string What, double Mass)> Over)
 {
+    /// <summary>Left over where a bar that the file does not list is not cut to size but bought whole: what it is, and its mass, kg.</summary>
+    public IReadOnlyList<(string What, double Mass)> OverIfWhole { get; init; } = [];
+
     /// <summary>Nothing lies there, and everything is bought cut to size.</summary>
     public static readonly FromRack Nothing = new(new Dictionary<string, double>(), []);
 
@@ -24,7 +27,7 @@ public sealed record FromRack(IReadOnlyDictionary<string, double> Own, IReadOnly
         IEnumerable<Part> cut = nests.Groups.SelectMany(g => g.Nests).Where(n => !n.Sheet.Buy).SelectMany(n => n.Parts).Select(p => p.Part);
         var over = new List<(string, double)>();
         foreach (BarGroup group in bars.Groups.Where(g => !g.Assumed))
-            Add($"{group.Section.Name}, {Run(group.Bought, units)} in whole bars", group.Bars.Where(b => b.Bar.Buy).Sum(b => b.Bar.Length * group.Section.Mass - b.Pieces.Sum(p => p.Mass ?? 0)));
+            Add($"{group.Section.Name}, {Run(group.Bought, units)} in whole bars", LeftOver(group));
         foreach (NestGroup group in nests.Groups)
         {
             Nest[] bought = [.. group.Nests.Where(n => n.Sheet.Buy)];
@@ -32,7 +35,10 @@ public sealed record FromRack(IReadOnlyDictionary<string, double> Own, IReadOnly
                 bought.Sum(n => n.SheetArea * group.Thickness * Stock.Steel.Density - n.Parts.Sum(p => p.Part.Mass ?? 0)));
         }
 
-        return new FromRack(sawn.Concat(cut).GroupBy(p => p.Mark).ToDictionary(g => g.Key, g => g.Sum(p => p.Mass ?? 0)), over);
+        return new FromRack(sawn.Concat(cut).GroupBy(p => p.Mark).ToDictionary(g => g.Key, g => g.Sum(p => p.Mass ?? 0)), over)
+        {
+            OverIfWhole = [.. bars.Groups.Where(g => g.Assumed).Select(g => ($"{g.Section.Name}, {Run(g.Bought, units)} in whole bars", LeftOver(g))).Where(o => o.Item2 > 1e-6)],
+        };
 
         void Add(string what, double mass)
         {
@@ -40,6 +46,8 @@ public sealed record FromRack(IReadOnlyDictionary<string, double> Own, IReadOnly
                 over.Add((what, mass));
         }
     }
+
+    private static double LeftOver(BarGroup group) => group.Bars.Where(b => b.Bar.Buy).Sum(b => b.Bar.Length * group.Section.Mass - b.Pieces.Sum(p => p.Mass ?? 0));
 
     // metres or feet, as bars are sold
     private static string Run(double length, UnitSystem units) =>
