@@ -19,6 +19,18 @@ public class RenewTest
             return;
         }
 
+        if (asked == "grids")
+        {
+            GridTable.Renew();
+            return;
+        }
+
+        if (asked == "cells")
+        {
+            OwnGrids.Renew();
+            return;
+        }
+
         Assert.True(Solver.Version is not null, "CalculiX (ccx) is not installed");
         DrawnTable.Renew();
         if (asked == "drawn")

@@ -5,10 +5,13 @@ using Ramwright.Tests;
 
 namespace Ramwright.Solid.Tests.Frames;
 
-/// <summary>Openings by the engine's own cells on three grids, each with cells half as long as the last, and by CalculiX on the first: docs/solids-cells.csv.</summary>
+/// <summary>Openings by the engine's own cells on four grids, each with cells half as long as the last, and by CalculiX on the first: docs/solids-cells.csv.</summary>
 public static class OwnGrids
 {
-    private const string Head = "id,cells,unknowns,opening per N,calculix C3D8I per N";
+    private const string Head = "id,cells,unknowns,opening per N,calculix C3D8I per N,calculix";
+
+    /// <summary>How many times shorter the cells of each grid are than the study's own.</summary>
+    public static IReadOnlyList<int> Shorter { get; } = [1, 2, 4, 8];
 
     /// <summary>One grid.</summary>
     public sealed record Grid(int Cells, int Unknowns, double Opening, double? Calculix);
@@ -31,12 +34,13 @@ public static class OwnGrids
     {
         var text = new StringBuilder(Head).Append('\n');
         foreach (Study study in Studies.Refined.Select(Studies.Named))
-            foreach (int shorter in (int[])[1, 2, 4])
+            foreach (int shorter in Shorter)
             {
                 Study on = On(study, shorter);
                 Answer own = Answer.OfSolid(on, SolidAnswer.Own);
-                string calculix = shorter > 1 ? "" : Answer.OfSolid(on).Opening.ToString("G9", CultureInfo.InvariantCulture);
-                text.Append(CultureInfo.InvariantCulture, $"{study.Id},{own.Mesh.Bricks},{3 * own.Mesh.Nodes},{own.Opening:G9},{calculix}\n");
+                (string calculix, string version) = shorter > 1 ? ("", "") : (Answer.OfSolid(on).Opening.ToString("G9", CultureInfo.InvariantCulture), Solver.Version!);
+                text.Append(CultureInfo.InvariantCulture, $"{study.Id},{own.Mesh.Bricks},{3 * own.Mesh.Nodes},{own.Opening:G9},{calculix},{version}\n");
+                Console.WriteLine(text.ToString().Split('\n')[^2]);
             }
 
         System.IO.File.WriteAllText(File, text.ToString());
