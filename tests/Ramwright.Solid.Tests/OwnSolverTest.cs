@@ -32,7 +32,7 @@ public class OwnSolverTest
         Study study = Studies.Named(id);
         IReadOnlyList<OwnGrids.Grid> grids = OwnGrids.Of(study);
         double refined = Committed.Of(study, "fine").Opening;
-        var source = new Reference($"Z-{id}", $"CalculiX {Committed.Version}, C3D20R bricks, 1/{study.Refining} as long: {study.Words}", Trust.Recomputed);
+        var source = new Reference($"Z-{id}", $"CalculiX {Committed.Version(study, "fine")}, C3D20R bricks, 1/{study.Refining} as long: {study.Words}", Trust.Recomputed);
 
         source.Near("opening from two grids, nm/N", refined * 1e9, OwnGrids.Limit(grids[0], grids[1]) * 1e9, 0.02);
         source.Near("opening from the next two, nm/N", refined * 1e9, OwnGrids.Limit(grids[1], grids[2]) * 1e9, 0.01);

@@ -16,9 +16,8 @@ public static class SolidsPage
     {
         var page = new StringBuilder(System.IO.File.ReadAllText(Path.Combine(Repository.Folder("docs"), "solids-words.md")).TrimEnd());
         void Line(FormattableString text) => page.Append(text.ToString(CultureInfo.InvariantCulture)).Append('\n');
-        Answer first = Committed.Of(Studies.All[0]);
         Line($"\n\n## The numbers\n");
-        Line($"CalculiX {Committed.Version}. Opening in nm for each newton at the ram; difference is beam over solid, less one.");
+        Line($"CalculiX {string.Join(", ", Committed.AllVersions.Concat(DrawnTable.Committed.Select(r => r.Version)).Distinct())}. Opening in nm for each newton at the ram; difference is beam over solid, less one.");
         foreach (IGrouping<string, Study> kind in Studies.All.GroupBy(s => s.Class))
         {
             Line($"\n### {kind.Key[..1].ToUpperInvariant()}{kind.Key[1..]}\n");
