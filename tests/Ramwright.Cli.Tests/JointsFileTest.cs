@@ -5,12 +5,16 @@ using Ramwright.Presses;
 namespace Ramwright.Tests.Cli;
 
 /// <summary>Springs of joints are kept beside the press file, taken from there, and left when the joint changes.</summary>
-public class JointsFileTest
+public sealed class JointsFileTest : IDisposable
 {
+    private readonly string _folder = Directory.CreateTempSubdirectory("ramwright-joints-").FullName;
+
+    public void Dispose() => Directory.Delete(_folder, true);
+
     [Fact]
     public void WhatSolidKeepsCheckTakes()
     {
-        string folder = Directory.CreateTempSubdirectory().FullName, file = Path.Combine(folder, "shop.press.yaml");
+        string file = Path.Combine(_folder, "shop.press.yaml");
         File.Copy(Run.Example("railing-shop.press.yaml"), file);
         RigSprings? before = PressOnDisk.Open(file).Rig!.Springs;
 
@@ -39,20 +43,20 @@ public class JointsFileTest
     [InlineData("{\"joints\": [{\"joint\": \"x\", \"toes\": 3}]}")]
     public void AFileThatHoldsNothingIsPassedOverAndToldOf(string text)
     {
-        string folder = Directory.CreateTempSubdirectory().FullName, file = Path.Combine(folder, "shop.press.yaml");
+        string file = Path.Combine(_folder, "shop.press.yaml");
         File.Copy(Run.Example("railing-shop.press.yaml"), file);
         File.WriteAllText(JointsFile.PathOf(file), text);
 
         Assert.Null(PressOnDisk.Open(file).Rig!.Springs);
         (int code, string said) = Run.Command("check", file, "--all");
-        Assert.InRange(code, 0, 1);
+        Assert.Equal(Run.Command("check", Run.Example("railing-shop.press.yaml"), "--all").Code, code);     // as without them
         Assert.Contains("shop.joints.json cannot be read and is not used", said.ReplaceLineEndings(" ").Replace("     ", " ", StringComparison.Ordinal));
     }
 
     [Fact]
     public void AFileOfBeforeTheToesWereKeptIsSolvedAnew()
     {
-        string folder = Directory.CreateTempSubdirectory().FullName, file = Path.Combine(folder, "shop.press.yaml");
+        string file = Path.Combine(_folder, "shop.press.yaml");
         File.Copy(Run.Example("railing-shop.press.yaml"), file);
         Run.Command("solid", file, "--cell", "40 mm", "--keep-joints");
         string path = JointsFile.PathOf(file), text = File.ReadAllText(path);

@@ -34,6 +34,17 @@ public static class OwnGrids
     /// <summary>How the error falls over three grids: as the cells' length to this power.</summary>
     public static double Order(Grid coarse, Grid middle, Grid fine) => Math.Log2((middle.Opening - coarse.Opening) / (fine.Opening - middle.Opening));
 
+    /// <summary>Between which powers the error must fall on the last three grids.</summary>
+    public static (double Least, double Most) Band(Study study) => study.Class switch
+    {
+        Studies.Solid => (1.0, 1.2),
+        Studies.Thin => (0.9, 1.3),
+        Studies.Rods => (0.9, 1.2),
+        Studies.Slotted => (0.95, 1.25),
+        Studies.OnFace => (0.95, 1.25),
+        _ => throw new ArgumentException($"{study.Class} is not solved on finer grids", nameof(study)),
+    };
+
     /// <summary>Opening that ever shorter cells would come to, from two grids: as the engine takes it.</summary>
     public static double Limit(Grid coarse, Grid fine) => 2 * fine.Opening - coarse.Opening;
 
