@@ -34,14 +34,13 @@ public static class OwnGrids
     /// <summary>How the error falls over three grids: as the cells' length to this power.</summary>
     public static double Order(Grid coarse, Grid middle, Grid fine) => Math.Log2((middle.Opening - coarse.Opening) / (fine.Opening - middle.Opening));
 
-    /// <summary>Between which powers the error must fall on the last three grids.</summary>
+    /// <summary>Between which powers the error must fall on the last three grids. Cells are a whole number to every space between faces, so that a grid of cells half as long has some shorter and some longer than half: most where walls are thin, or rods stand in narrow holes.</summary>
     public static (double Least, double Most) Band(Study study) => study.Class switch
     {
         Studies.Solid => (1.0, 1.2),
-        Studies.Thin => (0.9, 1.3),
-        Studies.Rods => (0.9, 1.2),
-        Studies.Slotted => (0.95, 1.25),
-        Studies.OnFace => (0.95, 1.25),
+        Studies.Thin => (1.0, 1.4),
+        Studies.Rods => (0.75, 1.2),
+        Studies.Slotted or Studies.OnFace => (0.95, 1.25),
         _ => throw new ArgumentException($"{study.Class} is not solved on finer grids", nameof(study)),
     };
 
