@@ -1,6 +1,7 @@
 #!/bin/sh
 # Makes docs/checks.md from the rows that the tests wrote: sh docs/checks.sh FOLDER
 set -eu
+ls "$1"/*.tsv >/dev/null 2>&1 || { echo "checks.sh: no rows in $1" >&2; exit 1; }
 cat <<'HEAD'
 # Checks against the outside
 
@@ -13,8 +14,8 @@ than the code under test. **FromMemory**: quoted without the page at hand; confi
 **Practice**: common practice of the trade, no published source.
 
 HEAD
-sort -u "$1"/*.tsv | LC_ALL=C sort -t "$(printf '\t')" -k1,1V -s | awk -F '\t' '
-  { split($1, part, "-"); if (part[1] != room) { room = part[1]; section[++n] = room }
+LC_ALL=C sort -u "$1"/*.tsv | LC_ALL=C sort -t "$(printf '\t')" -k1,1V -s | awk -F '\t' '
+  { gsub(/[|]/, "\\|"); split($1, part, "-"); if (part[1] != room) { room = part[1]; section[++n] = room }
     row[room] = row[room] "| " $1 " | " $2 " | " $3 " | " $4 " | " $5 " | " $6 " | " $7 " |\n"; total++ }
   END {
     printf "%d values.\n", total

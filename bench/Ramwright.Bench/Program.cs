@@ -11,6 +11,7 @@ using Ramwright.Bench;
 // dotnet run -c Release --project bench/Ramwright.Bench -- thousand 50 16
 // dotnet run -c Release --project bench/Ramwright.Bench -- proving 2000
 // dotnet run -c Release --project bench/Ramwright.Bench -- solids 300000
+// dotnet run -c Release --project bench/Ramwright.Bench -- springs
 int Number(int at, int otherwise) => args.Length > at ? int.Parse(args[at], CultureInfo.InvariantCulture) : otherwise;
 switch (args)
 {
@@ -30,6 +31,8 @@ switch (args)
         return NestSixty.Run(Number(1, 200), Number(2, 1));
     case ["proving", ..]:
         return Coverage.Run(Number(1, 2_000));
+    case ["springs", ..]:
+        return CheckOnSprings.Run(Number(1, 1_000));
     case ["solids", ..]:
         return SolidSpeed.Run(Number(1, 110_000), write: true);
     default:

@@ -82,8 +82,7 @@ internal sealed class SolidCommand(IAnsiConsole screen) : Command<SolidSettings>
     {
         try
         {
-            using FileStream stream = File.Create(file);
-            SolidVtu.Write(solid, stream);
+            WholeWrite.Replace(file, stream => SolidVtu.Write(solid, stream));
             return null;
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)

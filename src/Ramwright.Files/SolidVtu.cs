@@ -9,7 +9,11 @@ namespace Ramwright.Files;
 /// A solved solid as VTK XML (.vtu): an unstructured grid of hexahedra, raw appended data in little-endian order. Points in m; for one newton at the ram: displacement in m at points,
 /// stress in Pa in cells as XX, YY, ZZ, XY, YZ, XZ, and the equivalent stress and part of each cell.
 /// </summary>
-/// <remarks>Format: VTK file formats, XML, version 1.0 with UInt64 headers; from memory.</remarks>
+/// <remarks>
+/// Format: VTK XML formats (docs.vtk.org, vtk_file_formats/vtkxml_file_format; the project's wiki, VTK XML Formats): version 1.0 with UInt64 headers, each array its length in bytes and then its
+/// values, where its offset says, counted from the underscore. Corners: vtkHexahedron of VTK's class documentation: 0 to 3 go round the base so that by the right hand they point at 4 to 7. Found.
+/// The order of a symmetric tensor's six components is from memory, and named in the file.
+/// </remarks>
 public static class SolidVtu
 {
     // corners as VTK counts them: below anticlockwise, then above
@@ -29,11 +33,12 @@ public static class SolidVtu
         ArgumentNullException.ThrowIfNull(to);
         SolidMesh mesh = solution.Mesh;
         var blocks = new List<(string Opening, byte[] Data)>();
-        string Array(string type, string name, int components, byte[] data)
+        string Array(string type, string name, int components, byte[] data, string[]? names = null)
         {
             long offset = blocks.Sum(b => 8L + b.Data.Length);
             blocks.Add((name, data));
-            return $"<DataArray type=\"{type}\" Name=\"{name}\" NumberOfComponents=\"{components}\" format=\"appended\" offset=\"{offset}\"/>\n";
+            string each = string.Concat((names ?? []).Select((n, i) => $" ComponentName{i}=\"{n}\""));
+            return $"<DataArray type=\"{type}\" Name=\"{name}\" NumberOfComponents=\"{components}\"{each} format=\"appended\" offset=\"{offset}\"/>\n";
         }
 
         int nodes = mesh.NodeCount, cells = mesh.CellCount;
@@ -42,7 +47,7 @@ public static class SolidVtu
         head.Append(Array("Float64", "displacement", 3, Doubles(3 * nodes, i => Of(solution.Displacement(i / 3), i % 3))));
         head.Append("</PointData>\n<CellData Scalars=\"equivalent stress\">\n");
         StressState[] stress = [.. Enumerable.Range(0, cells).Select(c => solution.Stress(c))];
-        head.Append(Array("Float64", "stress", 6, Doubles(6 * cells, i => Of(stress[i / 6], i % 6))));
+        head.Append(Array("Float64", "stress", 6, Doubles(6 * cells, i => Of(stress[i / 6], i % 6)), ["XX", "YY", "ZZ", "XY", "YZ", "XZ"]));
         head.Append(Array("Float64", "equivalent stress", 1, Doubles(cells, i => stress[i].Equivalent)));
         head.Append(Array("Int32", "part", 1, Ints(cells, mesh.PartOf)));
         head.Append("</CellData>\n<Points>\n");

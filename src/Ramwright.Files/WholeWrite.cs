@@ -27,8 +27,20 @@ public static class WholeWrite
     /// <returns>Whether the file was replaced.</returns>
     public static bool Replace(string path, byte[] bytes, Func<bool>? stillGood = null, Action<Before>? step = null)
     {
-        ArgumentNullException.ThrowIfNull(path);
         ArgumentNullException.ThrowIfNull(bytes);
+        return Replace(path, stream => stream.Write(bytes), stillGood, step);
+    }
+
+    /// <summary>Writes the file piece by piece; where that fails half way, the old file stays, or none.</summary>
+    /// <param name="path">The file; where it is a link, the file it leads to.</param>
+    /// <param name="write">Writes all it shall hold.</param>
+    /// <param name="stillGood">Asked last, just before the rename: false leaves the old file as it is; null for always.</param>
+    /// <param name="step">Told of every step; null for none.</param>
+    /// <returns>Whether the file was replaced.</returns>
+    public static bool Replace(string path, Action<Stream> write, Func<bool>? stillGood = null, Action<Before>? step = null)
+    {
+        ArgumentNullException.ThrowIfNull(path);
+        ArgumentNullException.ThrowIfNull(write);
         var file = new FileInfo(path);
         // what is not there yet cannot be asked where it leads
         string target = (file.LinkTarget is null ? null : file.ResolveLinkTarget(returnFinalTarget: true)?.FullName) ?? path;
@@ -38,7 +50,7 @@ public static class WholeWrite
             step?.Invoke(Before.Writing);
             using (FileStream stream = New(beside, target))
             {
-                stream.Write(bytes);
+                write(stream);
                 step?.Invoke(Before.Flushing);
                 stream.Flush(flushToDisk: true);
             }

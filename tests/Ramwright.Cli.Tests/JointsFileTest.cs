@@ -6,12 +6,16 @@ using Ramwright.Solids;
 namespace Ramwright.Tests.Cli;
 
 /// <summary>Springs of joints are kept beside the press file, taken from there, and left when the joint changes.</summary>
-public class JointsFileTest
+public sealed class JointsFileTest : IDisposable
 {
+    private readonly string _folder = Directory.CreateTempSubdirectory("ramwright-joints-").FullName;
+
+    public void Dispose() => Directory.Delete(_folder, true);
+
     [Fact]
     public void WhatSolidKeepsCheckTakes()
     {
-        string folder = Directory.CreateTempSubdirectory().FullName, file = Path.Combine(folder, "shop.press.yaml");
+        string file = Path.Combine(_folder, "shop.press.yaml");
         File.Copy(Run.Example("railing-shop.press.yaml"), file);
         RigSprings? before = PressOnDisk.Open(file).Rig!.Springs;
 
@@ -43,13 +47,13 @@ public class JointsFileTest
     [InlineData("{\"method\": #, \"joints\": [{\"joint\": \"x\", \"beamTurningNmPerRad\": 1e-300, \"toes\": []}]}"), InlineData("{\"method\": #, \"joints\": [{\"joint\": \"x\", \"alongUprightNPerM\": null, \"toes\": []}]}")]
     public void AFileThatHoldsNothingIsPassedOverAndToldOf(string text)
     {
-        string folder = Directory.CreateTempSubdirectory().FullName, file = Path.Combine(folder, "shop.press.yaml");
+        string file = Path.Combine(_folder, "shop.press.yaml");
         File.Copy(Run.Example("railing-shop.press.yaml"), file);
         File.WriteAllText(JointsFile.PathOf(file), text.Replace("#", JointBook.Method.ToString(System.Globalization.CultureInfo.InvariantCulture), StringComparison.Ordinal));
 
         Assert.Null(PressOnDisk.Open(file).Rig!.Springs);
         (int code, string said) = Run.Command("check", file);
-        Assert.InRange(code, 0, 1);
+        Assert.Equal(Run.Command("check", Run.Example("railing-shop.press.yaml")).Code, code);     // as without them
         Assert.Contains("shop.joints.json cannot be read and is not used", Plain(said));
     }
 
@@ -58,7 +62,7 @@ public class JointsFileTest
     [Fact]
     public void AFileOfAnEarlierWayIsToldOfAndFoundAnew()
     {
-        string folder = Directory.CreateTempSubdirectory().FullName, file = Path.Combine(folder, "shop.press.yaml");
+        string file = Path.Combine(_folder, "shop.press.yaml");
         File.Copy(Run.Example("railing-shop.press.yaml"), file);
         Run.Command("solid", file, "--cell", "40 mm", "--keep-joints");
         string path = JointsFile.PathOf(file), text = File.ReadAllText(path);

@@ -1,5 +1,8 @@
 using System.Text.Json;
-using System.Xml.Linq;
+using Ramwright.Files;
+using Ramwright.Geometry;
+using Ramwright.Presses;
+using Ramwright.Solids;
 
 namespace Ramwright.Tests.Cli;
 
@@ -53,36 +56,75 @@ public class SolidCommandTest
         Assert.True(cases[2].GetProperty("openingMm").GetDouble() > solid);
     }
 
+    /// <summary>What a viewer finds in the file, read by the published format, is the frame that was drawn and the answer that was shown.</summary>
     [Fact]
     public void TheGridIsWrittenForViewers()
     {
-        string file = Path.Combine(Directory.CreateTempSubdirectory().FullName, "press.vtu");
-        Assert.Equal(1, Run.Command("solid", Run.Example("railing-shop.press.yaml"), "--cell", "30 mm", "--vtu", file).Code);
-        byte[] bytes = File.ReadAllBytes(file);
-        int raw = bytes.AsSpan().IndexOf("_"u8);
-        for (; !bytes.AsSpan(raw - 4, 4).SequenceEqual("w\">\n"u8) && raw < bytes.Length; raw++)
+        string folder = Directory.CreateTempSubdirectory("ramwright-vtu-").FullName, path = Path.Combine(folder, "press.vtu");
+        try
         {
-        }
+            (int code, string text) = Run.Command("solid", Run.Example("railing-shop.press.yaml"), "--cell", "30 mm", "--vtu", path, "--json");
+            Assert.Equal(1, code);
+            Assert.Equal([path], Directory.EnumerateFiles(folder));
+            JsonElement centred = JsonDocument.Parse(text).RootElement.GetProperty("cases")[0];
+            var file = new VtuFile(File.ReadAllBytes(path));
+            Rig rig = PressOnDisk.Open(Run.Example("railing-shop.press.yaml")).Rig!;
+            PressSolid solid = PressSolid.Of(rig);
 
-        // what stands before the raw data, closed, is XML; each array starts with its length in bytes where its offset says
-        string head = System.Text.Encoding.ASCII.GetString(bytes, 0, raw) + "</AppendedData></VTKFile>";
-        XElement piece = XDocument.Parse(head).Root!.Descendants("Piece").Single();
-        int points = (int)piece.Attribute("NumberOfPoints")!, cells = (int)piece.Attribute("NumberOfCells")!;
-        var expected = new Dictionary<string, long>
+            Assert.All(Enumerable.Range(0, file.Cells.Length), c => Assert.True(file.LeastJacobian(c) > 0, $"cell {c} is turned inside out"));
+            double[] part = file.Numbers("CellData/part");
+            for (int p = 0; p < solid.Parts.Count; p++)
+                Near.Relative(Volume(solid.Parts[p]), Enumerable.Range(0, file.Cells.Length).Where(c => part[c] == p).Sum(file.Volume), 0.005, $"steel of {solid.Parts[p].Name}, m³");
+
+            // the dies' faces, in the file as in the answer
+            Vector[] moved = file.Vectors("PointData/displacement");
+            double opening = Rise(file, moved, part, solid.Upper, 1) - Rise(file, moved, part, solid.Lower, -1);
+            Near.Relative(centred.GetProperty("grids")[1].GetProperty("openingMm").GetDouble(), opening * rig.Wanted * 1e3, 1e-4, "opening of the finer grid, mm");
+
+            double[][] stress = file.Rows("CellData/stress");
+            double[] equivalent = file.Numbers("CellData/equivalent stress");
+            Assert.All(stress.Zip(equivalent), s => Near.Relative(Mises(s.First), s.Second, 1e-9, "equivalent stress"));
+            // the column below the upper arm carries the ram's force as a pull and its moment: F, and F times its lever, by statics alone
+            Near.Relative(1, Pull(file, stress, part, Array.FindIndex([.. solid.Parts], p => p.Name == "column"), (solid.UpperAt.Z + solid.LowerAt.Z) / 2), 0.02, "pull in the column for one newton");
+        }
+        finally
         {
-            ["displacement"] = 24L * points,
-            ["points"] = 24L * points,
-            ["stress"] = 48L * cells,
-            ["equivalent stress"] = 8L * cells,
-            ["part"] = 4L * cells,
-            ["connectivity"] = 32L * cells,
-            ["offsets"] = 4L * cells,
-            ["types"] = cells,
-        };
-        XElement[] arrays = [.. piece.Descendants("DataArray")];
-        Assert.Equal(expected.Keys.Order(), arrays.Select(a => a.Attribute("Name")!.Value).Order());
-        Assert.All(arrays, a => Assert.Equal(expected[a.Attribute("Name")!.Value], BitConverter.ToInt64(bytes, raw + 1 + (int)a.Attribute("offset")!)));
+            Directory.Delete(folder, true);
+        }
     }
+
+    // boxes of a part lie side by side, and so do the cuts
+    private static double Volume(SolidPart part) =>
+        part.Blocks.Sum(b => Size(b) - part.Cuts.Sum(c => Size(new Cuboid(
+            Math.Max(b.X0, c.X0), Math.Min(b.X1, c.X1), Math.Max(b.Y0, c.Y0), Math.Min(b.Y1, c.Y1), Math.Max(b.Z0, c.Z0), Math.Min(b.Z1, c.Z1)))));
+
+    private static double Size(Cuboid b) => Math.Max(0, b.X1 - b.X0) * Math.Max(0, b.Y1 - b.Y0) * Math.Max(0, b.Z1 - b.Z0);
+
+    // mean rise of the cells' faces that lie under a die, each by its area; the steel is above (1) or below (−1) its face
+    private static double Rise(VtuFile file, Vector[] moved, double[] part, IReadOnlyList<DieFace> dies, int above)
+    {
+        int[] low = above > 0 ? [0, 1, 2, 3] : [4, 5, 6, 7];
+        double area = 0, sum = 0;
+        foreach (DieFace die in dies)
+            foreach ((int[] cell, int of) in file.Cells.Select((c, i) => (c, (int)part[i])))
+            {
+                Vector[] at = [.. low.Select(i => file.Points[cell[i]])];
+                Vector middle = 0.25 * (at[0] + at[1] + at[2] + at[3]);
+                if (of != die.Part || at.Any(p => Math.Abs(p.Z - die.At) > 1e-6) || !die.On.Any(b => b.X0 < middle.X && middle.X < b.X1 && b.Y0 < middle.Y && middle.Y < b.Y1))
+                    continue;
+                double here = Math.Abs((at[2].X - at[0].X) * (at[2].Y - at[0].Y));
+                (area, sum) = (area + here, sum + here * low.Average(i => moved[cell[i]].Z));
+            }
+
+        return sum / area;
+    }
+
+    private static double Pull(VtuFile file, double[][] stress, double[] part, int of, double height) =>
+        Enumerable.Range(0, file.Cells.Length).Where(c => part[c] == of && file.Points[file.Cells[c][0]].Z <= height && height < file.Points[file.Cells[c][4]].Z)
+            .Sum(c => stress[c][2] * file.Volume(c) / (file.Points[file.Cells[c][4]].Z - file.Points[file.Cells[c][0]].Z));
+
+    private static double Mises(double[] s) =>
+        Math.Sqrt(((s[0] - s[1]) * (s[0] - s[1]) + (s[1] - s[2]) * (s[1] - s[2]) + (s[2] - s[0]) * (s[2] - s[0])) / 2 + 3 * (s[3] * s[3] + s[4] * s[4] + s[5] * s[5]));
 
     [Theory, InlineData("soon"), InlineData("3 t"), InlineData("0.1 mm"), InlineData("2 m")]
     public void ACellThatIsNoneIsTheInputsFault(string cell) =>
@@ -95,5 +137,6 @@ public class SolidCommandTest
 
         Assert.Equal(2, code);
         Assert.Contains("could not be written", text);
+        Assert.False(Directory.Exists("/no/such"));
     }
 }

@@ -33,10 +33,17 @@ public sealed class PressFileTest
     [Theory]
     [InlineData("\r\n")]
     [InlineData("\r")]
-    public void AnyLineEndWillDo(string end) => Assert.NotNull(Read(Minimal.ReplaceLineEndings(end)).Press);
+    public void AnyLineEndWillDo(string end) => IsThePress(Read(Minimal.ReplaceLineEndings(end)));
 
     [Fact]
-    public void AByteOrderMarkIsPassedOver() => Assert.NotNull(Read("\uFEFF" + Minimal).Press);
+    public void AByteOrderMarkIsPassedOver() => IsThePress(Read("\uFEFF" + Minimal));
+
+    // records are the same where all that they say is
+    private static void IsThePress(PressReading reading)
+    {
+        Assert.Empty(reading.Faults);
+        Assert.Equal(Read(Minimal).Press, reading.Press);
+    }
 
     [Fact]
     public void AnEmptyHeadingSaysNothing()
@@ -49,8 +56,15 @@ public sealed class PressFileTest
     }
 
     [Fact]
-    public void WithoutAShelfNamesAreLeftUnchecked() =>
-        Assert.NotNull(PressFile.Read(Minimal.Replace("HEB 160", "anything"), "x", shelf: null).Press);
+    public void WithoutAShelfNamesAreLeftUnchecked()
+    {
+        string text = Minimal.Replace("HEB 160", "anything");
+        PressReading loose = PressFile.Read(text, "x", shelf: null);
+
+        Assert.Empty(loose.Faults);
+        Assert.Equal("anything", Assert.IsType<ClosedFrame>(loose.Press!.Frame).Section);
+        Assert.Equal("frame.section", Assert.Single(Read(text).Faults).Path);
+    }
 
     [Fact]
     public void TheShelfIsAskedForWithTheTablesThatTheFileNames()
@@ -149,7 +163,7 @@ public sealed class PressFileTest
         File.WriteAllText(file, Minimal);
         try
         {
-            Assert.NotNull(PressFile.Load(file, _ => TestShelf.Shelf).Press);
+            IsThePress(PressFile.Load(file, _ => TestShelf.Shelf));
         }
         finally
         {

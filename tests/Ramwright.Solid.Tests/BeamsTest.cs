@@ -9,7 +9,7 @@ public class BeamsTest
     public static TheoryData<string> Ids() => [.. Studies.All.Select(s => s.Id)];
 
     private static Reference Row(Study study, string mesh = "") =>
-        new($"Z-{study.Id}", $"CalculiX {Committed.Version}, C3D20R bricks{mesh}: {study.Words}", Trust.Recomputed);
+        new($"Z-{study.Id}", $"CalculiX {Committed.Version(study, mesh.Length == 0 ? "plain" : "fine")}, C3D20R bricks{mesh}: {study.Words}", Trust.Recomputed);
 
     [Theory, MemberData(nameof(Ids))]
     public void Agree(string id)

@@ -38,7 +38,7 @@ public class DrawnTest
         (int unknowns, _, double opening, _) = DrawnTable.Own(drawn, solid, DrawnTable.Grid(solid));
 
         Assert.Equal(row.Unknowns, unknowns);
-        new Reference($"Z-{id}", $"CalculiX {Committed.Version}, C3D8I bricks on the same grid: {drawn.Words}", Trust.Recomputed)
+        new Reference($"Z-{id}", $"CalculiX {row.Version}, C3D8I bricks on the same grid: {drawn.Words}", Trust.Recomputed)
             .Near("opening at the dies, nm/N", row.Calculix * 1e9, opening * 1e9, 1e-5);
     }
 }

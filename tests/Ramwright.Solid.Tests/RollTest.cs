@@ -18,7 +18,7 @@ public class RollTest
         Study study = Studies.Named(id);
         double solid = Committed.Of(study).Roll, beams = Answer.RollOfBeams(study);
 
-        new Reference($"Z-{id}", $"CalculiX {Committed.Version}, C3D20R bricks: {study.Words}", Trust.Recomputed)
+        new Reference($"Z-{id}", $"CalculiX {Committed.Version(study)}, C3D20R bricks: {study.Words}", Trust.Recomputed)
             .Near("turn from front to back, nrad/(N·m)", solid * 1e9, beams * 1e9, Studies.Rolled[id]);
         Assert.True(beams < solid * 1.05, "beams do not claim more than the solid gives");
     }

@@ -10,26 +10,33 @@ public static class Committed
     private const string Head = "id,mesh,calculix,bricks,nodes,what,at m,value per N";
     private static readonly Lazy<string[][]> Rows = new(() => [.. System.IO.File.ReadLines(File).Skip(1).Select(l => l.Split(','))]);
     private static readonly Lazy<Dictionary<(string Id, string Mesh), Answer>> All = new(Read);
+    // one that is solved by two versions at once is no answer
+    private static readonly Lazy<Dictionary<(string Id, string Mesh), string>> Versions = new(() => Rows.Value.GroupBy(w => (w[0], w[1])).ToDictionary(g => g.Key, g => g.Select(w => w[2]).Distinct().Single()));
 
     /// <summary>The file.</summary>
     public static string File => Path.Combine(Repository.Folder("docs"), "solids.csv");
 
-    /// <summary>Version that solved it.</summary>
-    public static string Version => Rows.Value[^1][2];
+    /// <summary>Version that solved a study; each has its own, as one may be solved again without the others.</summary>
+    public static string Version(Study study, string mesh = "plain") => Versions.Value.TryGetValue((study.Id, mesh), out string? version) ? version : throw Missing(study, mesh);
+
+    /// <summary>All versions that solved any of them.</summary>
+    public static IEnumerable<string> AllVersions => Versions.Value.Values.Distinct();
 
     /// <summary>The answer for a study.</summary>
     public static Answer Of(Study study, string mesh = "plain") =>
-        All.Value.TryGetValue((study.Id, mesh), out Answer? answer) ? answer
-            : throw new InvalidOperationException($"docs/solids.csv has no {study.Id} ({mesh}): renew it with RAMWRIGHT_SOLIDS=renew");
+        All.Value.TryGetValue((study.Id, mesh), out Answer? answer) ? answer : throw Missing(study, mesh);
 
     /// <summary>Whether there is one.</summary>
     public static bool Has(Study study, string mesh) => All.Value.ContainsKey((study.Id, mesh));
 
     /// <summary>Writes the file afresh.</summary>
-    public static void Write(IEnumerable<(Study Study, string Mesh, Answer Answer)> answers, string version)
+    public static void Write(IEnumerable<(Study Study, string Mesh, Answer Answer, string Version)> answers) => System.IO.File.WriteAllText(File, Text(answers));
+
+    /// <summary>The file's text.</summary>
+    public static string Text(IEnumerable<(Study Study, string Mesh, Answer Answer, string Version)> answers)
     {
         var text = new StringBuilder(Head).Append('\n');
-        foreach ((Study study, string mesh, Answer a) in answers)
+        foreach ((Study study, string mesh, Answer a, string version) in answers)
         {
             void Row(string what, double at, double value) => text.Append(string.Create(CultureInfo.InvariantCulture,
                 $"{study.Id},{mesh},{version},{a.Mesh.Bricks},{a.Mesh.Nodes},{what},{at:G6},{value:G6}\n"));
@@ -43,8 +50,10 @@ public static class Committed
                 Row("stress: " + s.Where.Replace(',', ';'), s.At, s.Value);
         }
 
-        System.IO.File.WriteAllText(File, text.ToString());
+        return text.ToString();
     }
+
+    private static InvalidOperationException Missing(Study study, string mesh) => new($"docs/solids.csv has no {study.Id} ({mesh}): renew it with RAMWRIGHT_SOLIDS={study.Id}");
 
     private static Dictionary<(string, string), Answer> Read()
     {

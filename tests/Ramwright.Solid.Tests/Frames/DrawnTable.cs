@@ -12,17 +12,17 @@ namespace Ramwright.Solid.Tests.Frames;
 /// <summary>Frames as the engine draws them, against CalculiX on the same grid and against beams: docs/solids-drawn.csv.</summary>
 public static class DrawnTable
 {
-    private const string Head = "id,unknowns,turns,opening per N,calculix C3D8I per N,turn per N,calculix C3D8I per N,opening by a moment per N,turn by a moment per N,opening from two grids per N,turn from two grids per N,beams per N,beams turn per N";
+    private const string Head = "id,unknowns,turns,opening per N,calculix C3D8I per N,turn per N,calculix C3D8I per N,opening by a moment per N,turn by a moment per N,opening from two grids per N,turn from two grids per N,beams per N,beams turn per N,calculix";
 
     /// <summary>One frame. Per newton at the ram, m and rad; by a moment: pressed in the middle, with the moment of work that stands off.</summary>
-    public sealed record Row(string Id, int Unknowns, int Turns, double Opening, double Calculix, double Turn, double CalculixTurn, double ByMoment, double TurnByMoment, double Limit, double TurnLimit, double Beams, double BeamsTurn);
+    public sealed record Row(string Id, int Unknowns, int Turns, double Opening, double Calculix, double Turn, double CalculixTurn, double ByMoment, double TurnByMoment, double Limit, double TurnLimit, double Beams, double BeamsTurn, string Version);
 
     /// <summary>The file.</summary>
     public static string File => Path.Combine(Repository.Folder("docs"), "solids-drawn.csv");
 
     /// <summary>What was committed.</summary>
-    public static IReadOnlyList<Row> Committed { get; } = [.. System.IO.File.Exists(File) ? System.IO.File.ReadLines(File).Skip(1).Select(l => l.Split(',')).Select(w => (w, n: w.Skip(3).Select(Number).ToArray()))
-        .Select(r => new Row(r.w[0], (int)Number(r.w[1]), (int)Number(r.w[2]), r.n[0], r.n[1], r.n[2], r.n[3], r.n[4], r.n[5], r.n[6], r.n[7], r.n[8], r.n[9])) : []];
+    public static IReadOnlyList<Row> Committed { get; } = [.. System.IO.File.Exists(File) ? System.IO.File.ReadLines(File).Skip(1).Select(l => l.Split(',')).Select(w => (w, n: w.Skip(3).Take(10).Select(Number).ToArray()))
+        .Select(r => new Row(r.w[0], (int)Number(r.w[1]), (int)Number(r.w[2]), r.n[0], r.n[1], r.n[2], r.n[3], r.n[4], r.n[5], r.n[6], r.n[7], r.n[8], r.n[9], r.w[13])) : []];
 
     /// <summary>The grid on which CalculiX is asked.</summary>
     public static SolidMesh Grid(PressSolid solid) => solid.Mesh(solid.Usual.Over(0.35));
@@ -65,19 +65,19 @@ public static class DrawnTable
         (_, _, double coarse, double coarseTurn) = Own(drawn, solid, solid.Mesh(solid.Usual.Over(0.5)));
         (_, _, double fine, double fineTurn) = Own(drawn, solid, solid.Mesh(solid.Usual));
         (double beams, double beamsTurn) = OfBeams(drawn);
-        return new Row(drawn.Id, unknowns, turns, opening, calculix, turn, calculixTurn, moment, turnMoment, 2 * fine - coarse, 2 * fineTurn - coarseTurn, beams, beamsTurn);
+        return new Row(drawn.Id, unknowns, turns, opening, calculix, turn, calculixTurn, moment, turnMoment, 2 * fine - coarse, 2 * fineTurn - coarseTurn, beams, beamsTurn, Solver.Version!);
     }
 
-    /// <summary>Solves all again and writes the file.</summary>
-    public static void Renew()
+    /// <summary>Solves again those that are asked for, or not there yet, and writes the file.</summary>
+    public static void Renew(Predicate<string> afresh)
     {
         var text = new StringBuilder(Head).Append('\n');
-        foreach (Row r in Drawn.All.Select(Of))
+        foreach (Row r in Drawn.All.Select(d => !afresh(d.Id) && Committed.SingleOrDefault(c => c.Id == d.Id) is { } kept ? kept : Of(d)))
         {
             text.Append(CultureInfo.InvariantCulture, $"{r.Id},{r.Unknowns},{r.Turns}");
             foreach (double x in (double[])[r.Opening, r.Calculix, r.Turn, r.CalculixTurn, r.ByMoment, r.TurnByMoment, r.Limit, r.TurnLimit, r.Beams, r.BeamsTurn])
                 text.Append(CultureInfo.InvariantCulture, $",{x:G8}");
-            text.Append('\n');
+            text.Append(CultureInfo.InvariantCulture, $",{r.Version}\n");
         }
 
         System.IO.File.WriteAllText(File, text.ToString());

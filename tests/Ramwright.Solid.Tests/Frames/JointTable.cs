@@ -43,9 +43,10 @@ public static class JointTable
             solid.BeamsOnSprings?.DaylightGrowth ?? throw new InvalidOperationException($"{id}: {solid.SpringsMissing}"));
     }
 
-    /// <summary>Solves all again and writes the file.</summary>
-    /// <param name="again">Full solids too, where they are committed; otherwise the joints alone.</param>
-    public static void Renew(bool again)
+    /// <summary>Solves again what is asked for and writes the file.</summary>
+    /// <param name="whole">Frames that are solved again whole; those that are not there yet are too.</param>
+    /// <param name="joints">Frames whose joints alone are solved again, on the full solid that is committed.</param>
+    public static void Renew(Predicate<string> whole, Predicate<string> joints)
     {
         var book = new JointBook();
         Row[] before = [.. Committed];
@@ -53,7 +54,7 @@ public static class JointTable
         text.WriteLine(Head);
         foreach ((string id, _, _) in Studied)
         {
-            Row r = !again && before.SingleOrDefault(b => b.Id == id) is { } solved ? OnSolid(solved, book) : Of(id, book);
+            Row r = whole(id) || before.SingleOrDefault(b => b.Id == id) is not { } solved ? Of(id, book) : joints(id) ? OnSolid(solved, book) : solved;
             text.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{r.Id},{r.Solid:G6},{r.GridError:G3},{r.Rule:G6},{r.Local:G6}"));
         }
     }

@@ -16,9 +16,8 @@ public static class SolidsPage
     {
         var page = new StringBuilder(System.IO.File.ReadAllText(Path.Combine(Repository.Folder("docs"), "solids-words.md")).TrimEnd());
         void Line(FormattableString text) => page.Append(text.ToString(CultureInfo.InvariantCulture)).Append('\n');
-        Answer first = Committed.Of(Studies.All[0]);
         Line($"\n\n## The numbers\n");
-        Line($"CalculiX {Committed.Version}. Opening in nm for each newton at the ram; difference is beam over solid, less one.");
+        Line($"CalculiX {string.Join(", ", Committed.AllVersions.Concat(DrawnTable.Committed.Select(r => r.Version)).Distinct())}. Opening in nm for each newton at the ram; difference is beam over solid, less one.");
         foreach (IGrouping<string, Study> kind in Studies.All.GroupBy(s => s.Class))
         {
             Line($"\n### {kind.Key[..1].ToUpperInvariant()}{kind.Key[1..]}\n");
@@ -43,18 +42,7 @@ public static class SolidsPage
             Line($"| {id} | {plain.Mesh.Bricks} | {plain.Opening * 1e9:F3} | {fine.Mesh.Bricks} | {fine.Opening * 1e9:F3} | {Off(fine.Opening, plain.Opening)} |");
         }
 
-        Line($"\n### The engine's own cells\n");
-        Line($"Cells of eight nodes as CalculiX's C3D8I, on three grids, each with cells half as long as the last; what two of them point to is twice the finer less the coarser.");
-        Line($"CalculiX on the same grid gives the same to within 1e-6. Refined are the bricks of twenty nodes of the table above.\n");
-        Line($"| id | unknowns | opening | half as long | a quarter | missing falls by | from the first two | from the last two | refined | difference |");
-        Line($"|---|---:|---:|---:|---:|---:|---:|---:|---:|---:|");
-        foreach (string id in Studies.Refined)
-        {
-            IReadOnlyList<OwnGrids.Grid> g = OwnGrids.Of(Studies.Named(id));
-            double refined = Committed.Of(Studies.Named(id), "fine").Opening, early = OwnGrids.Limit(g[0], g[1]), last = OwnGrids.Limit(g[1], g[2]);
-            Line($"| {id} | {g[0].Unknowns}, {g[1].Unknowns}, {g[2].Unknowns} | {g[0].Opening * 1e9:F3} | {g[1].Opening * 1e9:F3} | {g[2].Opening * 1e9:F3} | {(g[1].Opening - g[0].Opening) / (g[2].Opening - g[1].Opening):F1} | {early * 1e9:F3} | {last * 1e9:F3} | {refined * 1e9:F3} | {Off(early, refined)}, {Off(last, refined)} |");
-        }
-
+        OwnCells(Line);
         Line($"\n### Pins, washers, sleeves, points and bars, and work to one side\n");
         Line($"As `ramwright solid` draws them. CalculiX has the same coarse grid, with C3D8I bricks; the opening from two finer grids is held against the beams. Under work to one side the");
         Line($"opening is still that in the middle, and the turn, in nrad for each newton, that of the whole sections in the middle.\n");
@@ -102,6 +90,31 @@ public static class SolidsPage
         }
 
         return page.ToString();
+    }
+
+    private static void OwnCells(Action<FormattableString> line)
+    {
+        line($"\n### The engine's own cells\n");
+        line($"Cells of eight nodes as CalculiX's C3D8I, on four grids or five, each with cells half as long as the last; what two of them point to is twice the finer less the coarser. CalculiX ({string.Join(", ", Studies.Refined.Select(id => OwnGrids.Of(Studies.Named(id))[0].Version).Distinct())})");
+        line($"on the first grid gives the same to within 1e-6. Order: the power of the cells' length with which the error falls, over the first three grids and the last three. Refined are the bricks of twenty nodes of the table above.\n");
+        line($"| id | unknowns | opening | half as long | a quarter | an eighth | a sixteenth | order | from the first two | from the last two | refined | difference |");
+        line($"|---|---|---:|---:|---:|---:|---:|---:|---:|---:|---:|---:|");
+        foreach (string id in Studies.Refined)
+        {
+            IReadOnlyList<OwnGrids.Grid> g = OwnGrids.Of(Studies.Named(id));
+            double refined = Committed.Of(Studies.Named(id), "fine").Opening, early = OwnGrids.Limit(g[0], g[1]), last = OwnGrids.Limit(g[^2], g[^1]);
+            string openings = string.Join(" | ", Enumerable.Range(0, 5).Select(i => i < g.Count ? (g[i].Opening * 1e9).ToString("F3", CultureInfo.InvariantCulture) : ""));
+            line($"| {id} | {g[0].Unknowns} to {g[^1].Unknowns} | {openings} | {OwnGrids.Order(g[0], g[1], g[2]):F2}, {OwnGrids.Order(g[^3], g[^2], g[^1]):F2} | {early * 1e9:F3} | {last * 1e9:F3} | {refined * 1e9:F3} | {Off(early, refined)}, {Off(last, refined)} |");
+        }
+
+        IReadOnlyList<GridTable.Row> rows = GridTable.Committed;
+        line($"\n### How far two grids are to be trusted\n");
+        line($"Frames as `ramwright solid` draws them, on its two usual grids and on finer ones: a third, and a fourth where the halvings brought about as much as one another. Shown is what two point to, with its ±;");
+        line($"missed is how far that is from what all grids together point to. The ± shown held it in {rows.Count(r => Math.Abs(r.Limit / r.Shown.Opening - 1) <= r.Shown.GridError)} of {rows.Count} frames, twice what the halving brought in {rows.Count(r => r.Missed <= 2)}.\n");
+        line($"| id | unknowns | shown | ± | missed | in halvings | first halving over second |");
+        line($"|---|---|---:|---:|---:|---:|---:|");
+        foreach (GridTable.Row r in rows)
+            line($"| {r.Id} | {string.Join(", ", r.Grids.Select(g => g.Unknowns))} | {r.Shown.Opening * 1e9:F3} | {r.Shown.GridError * 100:F1} % | {Off(r.Limit, r.Shown.Opening)} | {r.Missed:F2} | {r.Falls:F2} |");
     }
 
     private static string Off(double of, double from)

@@ -6,7 +6,8 @@ namespace Ramwright.Solid.Tests.Frames;
 /// <summary>The frames that are solved both ways.</summary>
 public static class Studies
 {
-    private const string Solid = "closed, solid bars", Thin = "closed, I and box", Clasped = "closed, pairs clasping the uprights",
+    /// <summary>Classes of frames.</summary>
+    public const string Solid = "closed, solid bars", Thin = "closed, I and box", Clasped = "closed, pairs clasping the uprights",
         Slotted = "open front, through a slot", OnFace = "open front, on the face", Rods = "on tie rods", Lines = "free, by points and bars";
 
     /// <summary>Those that are solved with finer bricks too.</summary>

@@ -1,5 +1,6 @@
 using CsCheck;
 using Ramwright.Jobs;
+using Ramwright.Power;
 using Ramwright.Stock;
 using Ramwright.Workings;
 
@@ -91,6 +92,6 @@ public sealed class FitsTest
         var reference = new Reference("W9-02", "stress area; ISO 898-1 prints 157/245/353/561", Trust.FromMemoryAndRecomputed);
         foreach ((double d, double P, double A) in new[] { (16.0, 2.0, 156.7), (20, 2.5, 244.8), (24, 3, 352.5), (30, 3.5, 560.6) })
             reference.Near($"A_s, mm², M{d}", A, new ScrewThread(d / 1e3, P / 1e3) { Name = "a" }.As * 1e6, 0.001);
-        new Reference("W9-01", "area of a ring", Trust.Recomputed).Near("F, kN, 90/54 at 70 MPa", 285.0, Math.PI / 4 * (0.09 * 0.09 - 0.054 * 0.054) * 70e6 / 1e3, 0.001);
+        new Reference("W9-01", "area of a ring", Trust.Recomputed).Near("F, kN, 90/54 at 70 MPa", 285.0, RamForce.Thrust(70e6, new CircularHollow(0.09, 0.018) { Name = "plunger", Source = SectionText.AsGiven }.Properties.A) / 1e3, 0.001);
     }
 }

@@ -167,11 +167,15 @@ public class JobCheckTest
             Cylinder = new DoubleActing { Bore = 0.1 },
             Pump = new ElectricPack { Motor = 2200 },
             Frame = new ClosedFrame { Daylight = 0.6, Width = 0.5, Section = "HEB 160" },
-            Jobs = [new ClosedDie { Area = 0.01, Blank = 0.01 }],
+            Jobs = [new ClosedDie { Area = 0.01, Blank = 0.01 }, new ClosedDie { Area = 0.01, Blank = 0.01, Height = 0.005 }, new ClosedDie { Area = 0.01, Blank = 0.01, Height = 0.0025 }],
         };
-        JobCheck job = JobCheck.All(PressCheck.Of(Resolver.Resolve(press, StockTables.Built)))[0];
+        JobCheck[] all = [.. JobCheck.All(PressCheck.Of(Resolver.Resolve(press, StockTables.Built)))];
+        JobCheck job = all[0];
 
         Assert.Equal(0.005, ((RigClosedDie)job.Job).Height, 1e-12);
-        Assert.True(job.Demand.Peak.Likely > 0);
+        // the same demand as of a part that is said to be so low; one of half that is pressed further
+        Assert.Equal(all[1].Demand.Peak.Likely, job.Demand.Peak.Likely);
+        Assert.Equal(0.005, job.Demand.Travel, 1e-12);
+        Assert.Equal(0.0075, all[2].Demand.Travel, 1e-12);
     }
 }

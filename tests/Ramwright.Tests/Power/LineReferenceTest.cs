@@ -177,8 +177,8 @@ public class LineReferenceTest
     {
         // 1 BTU/(h ft² °F) in W/(m² K), from the definitions of the units.
         double btu = 1055.05585 / 3600 / (0.3048 * 0.3048) * 1.8, ft2 = 0.3048 * 0.3048;
-        new Reference("LN-28", "thermal-formula page; handbook rule", Trust.FoundAndRecomputed)
-            .Near("2 BTU/(h ft² °F), W/(m² K)", 11.36, 2 * btu, 0.002);
+        new Reference("LN-28", "thermal-formula page; handbook rule of 2 BTU/(h ft² °F), 11.36 W/(m² K)", Trust.FoundAndRecomputed)
+            .Near("rise of 1 m² at 11.36 W, K", 1, OilHeat.SteadyRise(11.36, 1, 2 * btu), 0.002);
         var area = new Reference("LN-29", "exercise, recomputed", Trust.FoundAndRecomputed);
         area.Near("2 hp, 60 °F, 2 BTU rule, ft²", 42.4, OilHeat.AreaFor(2 * Hp, 60 / 1.8, 2 * btu) / ft2, 0.005);
         area.Near("2 hp, 60 °F, 0.001 hp rule, ft²", 33.3, OilHeat.AreaFor(2 * Hp, 60 / 1.8, 0.001 * Hp * 1.8 / ft2) / ft2, 0.005);

@@ -1,5 +1,6 @@
 using Ramwright.Power;
 using Ramwright.Presses;
+using Ramwright.Quantities;
 using static Ramwright.Tests.Power.Rigs;
 
 namespace Ramwright.Tests.Power;
@@ -123,7 +124,8 @@ public class PumpReferenceTest
     {
         var row = new Reference("PU-16", "gas law", Trust.FromMemoryAndRecomputed);
         double T60F = (60 - 32) / 1.8 + 273.15;
-        row.Near("1 ft³/min, L/min", 28.317, Cfm / Lpm, 0.001);
+        Assert.True(QuantityText.TryRead("1 cfm", Dimension.FreeAir, out Quantity cfm, out _));
+        row.Near("1 ft³/min, L/min", 28.317, cfm.Si / Lpm, 0.001);
         row.Near("1 scfm, L/min at 0 °C and 1.01325 bar", 26.79, Atmosphere.Convert(Cfm, 14.696 * Psi, T60F, 101325, 273.15) / Lpm, 0.001);
         row.Near("1 scfm, L/min at 20 °C and 1 bar", 29.13, Atmosphere.Convert(Cfm, 14.696 * Psi, T60F, 1e5, 293.15) / Lpm, 0.001);
     }

@@ -20,7 +20,7 @@ public class CurvedBeamTest
         r.Near("inside, kpsi", 16.90, i / Kpsi, 0.003);
         r.Near("outside, kpsi", -5.63, o / Kpsi, 0.003);
         new Reference("B-18", "Shigley eq. 3-66: quick estimate e = I/(rc A)", Trust.FoundAndRecomputed)
-            .Near("in", 0.3333, 4 * 4 / 12.0 / 4, 0.001);
+            .Near("e over that, 0.3590/0.3333", 1.0771, s.E / (Math.Pow(4 * Inch, 2) / 12 / s.Rc), 0.001);
         new Reference("B-19", "the same hook by the straight-beam formula reads low inside", Trust.Recomputed)
             .Within("low by", 0.31, 1 - 11.67 * Kpsi / i, 0.002);
     }

@@ -140,17 +140,21 @@ public class SectionWallsTest
         Assert.Equal(SectionClass.One, SectionWalls.Of(Named("L 80x80x10")).Counted(Pulled, 275e6).Class);
     }
 
-    /// <summary>Whoever adds a shape says how its walls buckle, or that it has none.</summary>
+    /// <summary>Whoever adds a shape says how its walls buckle, or that it has none: how many are held at both edges, and how many at one.</summary>
     [Theory]
-    [InlineData("HEB 160")]
-    [InlineData("UPN 200")]
-    [InlineData("L 80x80x10")]
-    [InlineData("box 200x150x12")]
-    [InlineData("SHS 100x100x6")]
-    [InlineData("flat 200x30")]
-    [InlineData("round 60")]
-    [InlineData("half IPE 300")]
-    public void WallsOfStockAreKnown(string name) => Assert.NotNull(SectionWalls.Of(Named(name)).All);
+    [InlineData("HEB 160", 1, 4)]
+    [InlineData("UPN 200", 1, 2)]
+    [InlineData("L 80x80x10", 0, 2)]
+    [InlineData("box 200x150x12", 4, 0)]
+    [InlineData("SHS 100x100x6", 4, 0)]
+    [InlineData("flat 200x30", 0, 0)]
+    [InlineData("round 60", 0, 0)]
+    [InlineData("half IPE 300", 0, 3)]
+    public void WallsOfStockAreKnown(string name, int both, int one)
+    {
+        IReadOnlyList<Wall> walls = SectionWalls.Of(Named(name)).All;
+        Assert.Equal((both, one), (walls.Count(w => w.Hold == WallHold.BothEdges), walls.Count(w => w.Hold == WallHold.OneEdge)));
+    }
 
     [Fact]
     public void NoShapeIsForgotten() => Assert.Equal(

@@ -82,7 +82,7 @@ public class WeldGroupTest
         r.Near("τ″, psi", 8487, Math.Abs(s.X) / psi, 0.005);
         r.Near("τ, psi", 8500, s.Length / psi, 0.005);
         r.Near("n of the weld", 3.39, 0.577 * 50e3 * psi / s.Length, 0.005);
-        r.Near("n of the bar", 2.67, 32e3 * psi / (6 * 500 * lbf * 6 * inch / (0.375 * inch * d * d)), 0.005);
+        r.Near("n of the bar", 2.67, 32e3 * psi / (500 * lbf * 6 * inch / Sections.Flat(0.375 * inch, d).Wely), 0.005);
     }
 
     [Fact]
