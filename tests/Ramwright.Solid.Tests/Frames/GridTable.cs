@@ -17,7 +17,7 @@ public static class GridTable
     public sealed record Row(string Id, IReadOnlyList<GridAnswer> Grids)
     {
         /// <summary>As the tool shows it.</summary>
-        public SolidCaseAnswer Shown => new(SolidCase.Centred, Grids[0], Grids[1], null!, [], null);
+        public SolidCaseAnswer Shown => new(SolidCase.Centred, Grids[0], Grids[1], null!, [], 1, null);
 
         /// <summary>What all grids together come to, m/N: what ever shorter cells bring beyond the last two.</summary>
         public double Limit => 2 * Grids[^1].Opening - Grids[^2].Opening;

@@ -110,7 +110,7 @@ public static class SolidsPage
         IReadOnlyList<GridTable.Row> rows = GridTable.Committed;
         line($"\n### How far two grids are to be trusted\n");
         line($"Frames as `ramwright solid` draws them, on its two usual grids and on finer ones: a third, and a fourth where the halvings brought about as much as one another. Shown is what two point to, with its ±;");
-        line($"missed is how far that is from what all grids together point to. The ± shown held it in {rows.Count(r => Math.Abs(r.Limit / r.Shown.Opening - 1) <= r.Shown.GridError)} of {rows.Count} frames, twice what the halving brought in {rows.Count(r => r.Missed <= 2)}.\n");
+        line($"missed is how far that is from what all grids together point to. The ± shown is twice what the halving still brought: it held in {rows.Count(r => Math.Abs(r.Limit / r.Shown.Opening - 1) <= r.Shown.GridError)} of {rows.Count} frames, once as much in {rows.Count(r => r.Missed <= 1)}.\n");
         line($"| id | unknowns | shown | ± | missed | in halvings | first halving over second |");
         line($"|---|---|---:|---:|---:|---:|---:|");
         foreach (GridTable.Row r in rows)
