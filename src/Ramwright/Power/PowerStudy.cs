@@ -53,7 +53,7 @@ public static class PowerStudy
         if (s > speeds[0].Speed * LongestStroke)
         {
             throw new PressFaultsException([new Fault("pump",
-                new Remark("at {0}, which the ram takes with no load on it, the pump gives next to no oil: a stroke would last more than a day",
+                new Remark("at {0}, which the ram takes with no load on it, the pump gives next to no oil: a stroke would take years",
                     Remark.Of(speeds[0].PumpPressure, Dimension.Pressure)),
                 "the flow as on the pump's data sheet, and the pressure at which it was measured")]);
         }
@@ -98,7 +98,7 @@ public static class PowerStudy
     }
 
     /// <summary>A stroke that takes longer with no load, s, is no stroke.</summary>
-    private const double LongestStroke = 86400;
+    private const double LongestStroke = 1e8;
 
     /// <summary>A spring may be too strong for its pump; only here are both known.</summary>
     private static void MovesAtAll(CylinderAreas areas, RigCylinder cylinder, double S, PumpCurve curve)
