@@ -57,7 +57,7 @@ internal static class ReadingsAdd
         }
         catch (Exception refused) when (refused is IOException or UnauthorizedAccessException or ArgumentException)
         {
-            screen.Refuse(settings.Json, $"{path} could not be written: {refused.Message}");
+            screen.Refuse(settings.Json, Refusal.NotWritten(path, refused));
             return false;
         }
 

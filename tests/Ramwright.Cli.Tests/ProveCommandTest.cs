@@ -111,6 +111,18 @@ public sealed class ProveCommandTest : IDisposable
         Assert.Contains("2130 bar", File.ReadAllText(log), StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("prove", "--sheet")]
+    [InlineData("draw", "--out")]
+    public void AFolderThatIsNotThereIsSaidInPlainWords(string command, string option)
+    {
+        string press = Copy("wherry-yard"), nowhere = Path.Combine(_folder, "no", "sheet.html");
+        (int code, string text) = Run.Command(command, press, option, command == "draw" ? nowhere.Replace(".html", ".svg", StringComparison.Ordinal) : nowhere);
+        Assert.Equal(2, code);
+        Assert.Contains("there is no folder", string.Join(' ', text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)), StringComparison.Ordinal);
+        Assert.DoesNotContain("Could not find", text, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void WithoutATrueForceThereIsNoRecord()
     {
