@@ -231,6 +231,10 @@ public sealed class ProveCommandTest : IDisposable
         ReadingLog log = ReadingLog.Load(ReadingLog.PathFor(press));
         Assert.Empty(log.Faults);
         Assert.Equal(30, log.Readings.Where(r => r.Pressure > 100e5).Sum(r => r.Value));
+        // in the wrong unit: fifteen hundred bar on a gauge of four hundred
+        File.WriteAllLines(csv, ["time;pressure_bar", .. Enumerable.Range(0, 30).SelectMany(i => new[] { $"{i};0", $"{i};1500" })]);
+        Assert.Equal(2, Run.Command("prove", press, "--count", csv).Code);
+        Assert.Equal(log.Readings.Count, ReadingLog.Load(ReadingLog.PathFor(press)).Readings.Count);
         File.WriteAllText(csv, "pressure\n12\nx\n");
         Assert.Equal(2, Run.Command("prove", press, "--count", csv).Code);
     }
