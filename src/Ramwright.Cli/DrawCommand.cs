@@ -41,7 +41,7 @@ internal sealed class DrawCommand(IAnsiConsole screen) : Command<DrawSettings>
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
         {
-            return screen.Refuse(settings.Json, $"{settings.Out} could not be written: {fault.Message}");
+            return screen.Refuse(settings.Json, Refusal.NotWritten(settings.Out, fault));
         }
 
         if (settings.Json)

@@ -81,7 +81,7 @@ internal sealed class JobCommand(IAnsiConsole screen) : Command<JobSettings>
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
         {
-            screen.Refuse(quiet, $"{file} could not be written: {fault.Message}");
+            screen.Refuse(quiet, Refusal.NotWritten(file, fault));
             return false;
         }
 

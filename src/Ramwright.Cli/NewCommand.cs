@@ -48,11 +48,11 @@ internal sealed class NewCommand(IAnsiConsole screen) : Command<NewSettings>
         {
             return File.Exists(file)
                 ? $"{file} is there already and is left as it is; name another file"
-                : $"{file} could not be written: {fault.Message}";
+                : Refusal.NotWritten(file, fault);
         }
-        catch (UnauthorizedAccessException)
+        catch (UnauthorizedAccessException fault)
         {
-            return $"{file} could not be written: you may not write there";
+            return Refusal.NotWritten(file, fault);
         }
     }
 }

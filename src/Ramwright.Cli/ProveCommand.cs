@@ -123,7 +123,7 @@ internal sealed class ProveCommand(IAnsiConsole screen) : Command<ProveSettings>
             }
             catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
             {
-                screen.Refuse(settings.Json, $"{file} could not be written: {fault.Message}");
+                screen.Refuse(settings.Json, Refusal.NotWritten(file, fault));
                 return false;
             }
 

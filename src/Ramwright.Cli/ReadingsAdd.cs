@@ -42,7 +42,14 @@ internal static class ReadingsAdd
             foreach (SqueezeBlock block in SqueezeLog.Count(course, DateOnly.FromDateTime(now), 0.05 * course.DefaultIfEmpty(0).Max()))
             {
                 string low = block.Low > 0 ? $" low={Readout.Text(block.Low, Dimension.Pressure, units)}" : "";
-                lines.Add(ReadingLine.Text(now, who, $"squeezes {Readout.Number(block.Count, 9)} pressure={Readout.Text(block.Peak, Dimension.Pressure, units, 4)}{low} note={ReadingLine.Quoted("counted from " + Path.GetFileName(csv))}"));
+                string line = ReadingLine.Text(now, who, $"squeezes {Readout.Number(block.Count, 9)} pressure={Readout.Text(block.Peak, Dimension.Pressure, units, 4)}{low} note={ReadingLine.Quoted("counted from " + Path.GetFileName(csv))}");
+                if (ReadingGate.Refuses(check, log, line, "--count", units) is { } fault)
+                {
+                    FaultView.Show([fault], settings.Json, screen);
+                    return false;
+                }
+
+                lines.Add(line);
             }
         }
 
@@ -57,7 +64,7 @@ internal static class ReadingsAdd
         }
         catch (Exception refused) when (refused is IOException or UnauthorizedAccessException or ArgumentException)
         {
-            screen.Refuse(settings.Json, $"{path} could not be written: {refused.Message}");
+            screen.Refuse(settings.Json, Refusal.NotWritten(path, refused));
             return false;
         }
 

@@ -111,6 +111,18 @@ public sealed class ProveCommandTest : IDisposable
         Assert.Contains("2130 bar", File.ReadAllText(log), StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("prove", "--sheet")]
+    [InlineData("draw", "--out")]
+    public void AFolderThatIsNotThereIsSaidInPlainWords(string command, string option)
+    {
+        string press = Copy("wherry-yard"), nowhere = Path.Combine(_folder, "no", "sheet.html");
+        (int code, string text) = Run.Command(command, press, option, command == "draw" ? nowhere.Replace(".html", ".svg", StringComparison.Ordinal) : nowhere);
+        Assert.Equal(2, code);
+        Assert.Contains("there is no folder", string.Join(' ', text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)), StringComparison.Ordinal);
+        Assert.DoesNotContain("Could not find", text, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void WithoutATrueForceThereIsNoRecord()
     {
@@ -219,6 +231,10 @@ public sealed class ProveCommandTest : IDisposable
         ReadingLog log = ReadingLog.Load(ReadingLog.PathFor(press));
         Assert.Empty(log.Faults);
         Assert.Equal(30, log.Readings.Where(r => r.Pressure > 100e5).Sum(r => r.Value));
+        // in the wrong unit: fifteen hundred bar on a gauge of four hundred
+        File.WriteAllLines(csv, ["time;pressure_bar", .. Enumerable.Range(0, 30).SelectMany(i => new[] { $"{i};0", $"{i};1500" })]);
+        Assert.Equal(2, Run.Command("prove", press, "--count", csv).Code);
+        Assert.Equal(log.Readings.Count, ReadingLog.Load(ReadingLog.PathFor(press)).Readings.Count);
         File.WriteAllText(csv, "pressure\n12\nx\n");
         Assert.Equal(2, Run.Command("prove", press, "--count", csv).Code);
     }

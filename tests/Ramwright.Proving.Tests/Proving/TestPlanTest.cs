@@ -135,4 +135,31 @@ public class TestPlanTest
     [Theory, InlineData(1066.9, "1060 psi"), InlineData(1060.0, "1060 psi"), InlineData(999.96, "999 psi"), InlineData(87.19, "87.1 psi")]
     public void ALimitIsRoundedDownInTheUnitThatIsRead(double psi, string text) =>
         Assert.Equal(text, SettingInUse.Below(psi * 6894.757293168, UnitSystem.Imperial));
+
+    [Theory]
+    [InlineData("wherry-yard")]
+    [InlineData("railing-shop")]
+    [InlineData("drainage-mill-puller")]
+    public void TheDialAtTheOpeningSeesTheDaylightLessWhatTheDiesSink(string example)
+    {
+        PressCheck check = ProvedPress.Press(example);
+        DialPoint opening = DialPoint.Of(check.Response)[0];
+        Assert.Equal(example != "drainage-mill-puller", opening.Unseen > 0);       // a hollow plunger has no dies
+        Near.Relative(check.Response.DaylightGrowth, opening.PerNewton + opening.Unseen, 1e-12);
+    }
+
+    [Theory]
+    [InlineData("wherry-yard")]
+    [InlineData("railing-shop")]
+    public void TheProofStepSaysBothItsForces(string example)
+    {
+        PressCheck check = ProvedPress.Press(example);
+        var plan = TestPlan.Of(check);
+        Assert.StartsWith("PROOF", plan.ProofStep.What, StringComparison.Ordinal);
+        Assert.True(plan.ProofStep.Thrust <= plan.Proof.Force);
+        Assert.True(plan.Proof.Pressure - plan.ProofStep.Pressure < 1e5, "within one mark of the gauge");
+        string said = DialText.Forces(plan.ProofStep, UnitSystem.Metric);
+        Assert.Contains(ForceText.Of(plan.ProofStep.Thrust, UnitSystem.Metric), said, StringComparison.Ordinal);
+        Assert.Contains(ForceText.Of(plan.ProofStep.RamForce, UnitSystem.Metric), said, StringComparison.Ordinal);
+    }
 }

@@ -153,6 +153,25 @@ public sealed class ProofPagesTest : BenchContext
     }
 
     [Fact]
+    public void ASlippedDigitIsRefusedAndOneInTheLogIsStruckOut()
+    {
+        IRenderedComponent<ProvePage> page = Page<ProvePage>();
+        On(page, () => page.Find("#entry-kind").Change("top-pressure"));
+        On(page, () => page.Find("#entry-value").Change("2120"));
+        On(page, () => page.Find("#entry form").Submit());
+        page.WaitForAssertion(() => Assert.Contains("can show", page.Find("#entry-said").TextContent, StringComparison.Ordinal));
+        Assert.False(File.Exists(Log));
+
+        ReadingLog.Append(Log, "2026-05-09 Ines top-pressure 2120 bar");
+        page.WaitForAssertion(() => Assert.Contains("line 1: 2120 bar", page.Find(".halt").TextContent, StringComparison.Ordinal));
+        On(page, () => page.Find("#entry-kind").Change("strike"));
+        On(page, () => page.Find("#entry-value").Change("1"));
+        On(page, () => page.Find("#entry form").Submit());
+        page.WaitForAssertion(() => Assert.Empty(page.FindAll(".halt")));
+        Assert.Contains("top-pressure 2120 bar", page.Find("#log s").TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void ABadEntryIsSaidInTheLogsOwnWords()
     {
         IRenderedComponent<ProvePage> page = Page<ProvePage>();
