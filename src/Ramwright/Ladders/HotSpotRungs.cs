@@ -38,7 +38,7 @@ internal static class HotSpotRungs
             double thick = toes.Max(t => t.Thickness), ks = HotSpotFatigue.Size(thick);
             string rung = id + (ends ? "-toe" : "-face");
             add.Stations(rung + Spot, $"hot spot at the toe of the weld on the {member.Part}, {name}", "", RungGroup.Joints, add.At(ends ? add.OfBeam(joints) : add.OfOnto(joints)),
-                add.Strength(member.Fy, HotSpotFatigue.Category(weld.Kind == WeldKind.Butt), null, ks), (solution, station, a, w) =>
+                add.Strength(member.Fy, HotSpotFatigue.Category(weld.Kind == WeldKind.Butt, toes.Any(t => t.OnEdge)), null, ks), (solution, station, a, w) =>
                 {
                     Vector at = response.Axes(station.Beam).At(station.X);
                     PlanJoint joint = joints.MinBy(j => (j.Centre - at).Length)!;
@@ -49,7 +49,7 @@ internal static class HotSpotRungs
                     (RigToe toe, ToeLine line) = toes.SelectMany(t => t.Lines.Select(l => (t, l))).MaxBy(p => Math.Abs(p.l.Stress(through.M, through.V, through.N)));
                     w?.Note($"Worst toe: {(toe.Inner ? "on the side of the frame's opening" : "on the side away from the frame's opening")}. M, V and N are what the {(over ? first.Onto : first.Beam).Part} "
                         + "does to its joint at the face where it enters: M stretches its inner face, V points away from the opening, N pulls. k_M (Pa per N·m), k_V and k_N (Pa per N) come from a solid "
-                        + $"of this joint alone: {HotSpotText}");
+                        + $"of this joint alone: stress {Reading(toe).Text}, carried on to the toe ({Reading(toe).Source}). Misalignment of the parts is not counted.");
                     if (ks < 1)
                         w?.Step("k_s", "for a wall thicker than 25 mm", "(0.025 / t)^0.3", ks, Dimension.Number, HotSpotFatigue.SizeSource, ("t", thick, Dimension.Length));
                     return (HotSpotFatigue.Range(line, through.M, through.V, through.N, W, aside, w), 0);
@@ -76,8 +76,7 @@ internal static class HotSpotRungs
 
     private const string ByTables = "Cracks at the welds' toes are reckoned from tables of details alone.";
 
-    /// <summary>How the stress is read.</summary>
-    private const string HotSpotText = "stress on the face at 0.4 and 1.0 wall thicknesses before the toe, carried on in a straight line to it. Misalignment of the parts is not counted.";
+    private static ToeReading Reading(RigToe toe) => toe.OnEdge ? ToeReading.Edge : ToeReading.Face;
 
     private static bool IsUpper(PlanJoint joint, FramePlan plan) => joint.Centre.Z > plan.Joints.Max(j => j.Centre.Z) / 2;
 }
