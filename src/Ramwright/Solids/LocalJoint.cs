@@ -34,7 +34,7 @@ internal sealed class LocalJoint
         double size = Math.Max(place.Beam.Shape.Properties.Height, place.Upright.Member?.Shape.Properties.Height ?? 2 * place.Upright.Rods!.Thread.D);
         // a plate between rods is solved whole, and its dents are as large as the nuts
         var cells = place.Upright.Rods is null ? new CellSizes(size / 20, size / 10) : new CellSizes(size / 12, size / 5);
-        LocalJoint joint = CutOut(whole, place);
+        LocalJoint joint = CutOut(whole with { Toes = [] }, place);
         JointWork rough = joint.Gives(cells.Over(0.5), stop), fine = joint.Gives(cells, stop);
         // the error falls as the cells do
         RigSpring spring = JointFit.Springs(place, new JointWork(2 * fine.MM - rough.MM, 2 * fine.MV - rough.MV, 2 * fine.VV - rough.VV));
