@@ -6,7 +6,7 @@ namespace Ramwright.Solids;
 public sealed record HotSpot(WeldToe Toe, IReadOnlyList<double> Read)
 {
     /// <summary>How near a toe of a whole frame is read, on its usual grid: docs/solids.md.</summary>
-    public const string Worth = "On the usual grid of a whole frame a narrow place of great stress came out up to 14 % off, and its squeezes up to half as much again or a third fewer. "
+    public const string Worth = "On the usual grid of a whole frame a narrow place of great stress on a face came out up to 14 % off, and its squeezes up to half as much again or a third fewer. "
         + "Rungs of joints that are kept are read on finer cells.";
 
     /// <summary>A plane of the grid may be this far from a place, as a share of how far the nearest place is from the toe: between it and the next plane stress is taken as straight.</summary>
