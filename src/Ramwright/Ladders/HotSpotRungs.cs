@@ -22,6 +22,9 @@ internal static class HotSpotRungs
     /// <param name="id">Name of a rung.</param>
     public static string? ByPlainStress(string id) => id.EndsWith(Spot + OfFatigue, StringComparison.Ordinal) ? id[..^(Spot + OfFatigue).Length] + OfFatigue : null;
 
+    /// <summary>A member this many times as wide as what it is welded to hands its sideways bending over through a part of its width.</summary>
+    private const double Wider = 1.2;
+
     /// <summary>Adds the rungs of a welded joint.</summary>
     public static void Add(FatigueList add, Rig rig, FrameResponse response, PlanJoint[] joints, string id, string name, RigWeld weld)
     {
@@ -50,6 +53,9 @@ internal static class HotSpotRungs
                     w?.Note($"Worst toe: {(toe.Inner ? "on the side of the frame's opening" : "on the side away from the frame's opening")}. M, V and N are what the {(over ? first.Onto : first.Beam).Part} "
                         + "does to its joint at the face where it enters: M stretches its inner face, V points away from the opening, N pulls. k_M (Pa per N·m), k_V and k_N (Pa per N) come from a solid "
                         + $"of this joint alone: stress {Reading(toe).Text}, carried on to the toe ({Reading(toe).Source}). Misalignment of the parts is not counted.");
+                    if (ends && aside > 0 && Width(first.Beam) > Wider * Width(first.Onto))
+                        w?.Note($"The {first.Beam.Part} is wider than the {first.Onto.Part} that it is welded to. With work off to the front a full solid of such a frame showed 1.6 times the stress reckoned here: "
+                            + "look at ramwright solid FILE --all.");
                     if (ks < 1)
                         w?.Step("k_s", "for a wall thicker than 25 mm", "(0.025 / t)^0.3", ks, Dimension.Number, HotSpotFatigue.SizeSource, ("t", thick, Dimension.Length));
                     return (HotSpotFatigue.Range(line, through.M, through.V, through.N, W, aside, w), 0);
@@ -75,6 +81,8 @@ internal static class HotSpotRungs
     }
 
     private const string ByTables = "Cracks at the welds' toes are reckoned from tables of details alone.";
+
+    private static double Width(RigMember member) => member.Shape.Properties.Left + member.Shape.Properties.Right;
 
     private static ToeReading Reading(RigToe toe) => toe.OnEdge ? ToeReading.Edge : ToeReading.Face;
 

@@ -31,9 +31,9 @@ public static class HotSpotFatigue
     /// <summary>Stress factors of a joint.</summary>
     public static readonly Citation FactorSource = Citation.Mechanics("a solid of this joint by itself, kept beside the press file");
 
-    private static readonly Citation Sideways = Citation.Practice("bending square to the frame, which the joint's solid does not see, is raised as bending in the frame is, and by eight tenths again, so that six full solids with work off both ways showed less");
+    private static readonly Citation Sideways = Citation.Practice("bending square to the frame, which the joint's solid does not see, is raised as bending in the frame is, and by nine tenths again, so that six full solids with work off both ways showed less");
 
-    private const double Reference = 0.025, Exponent = 0.3, Apart = 1.8;
+    private const double Reference = 0.025, Exponent = 0.3, Apart = 1.9;
 
     /// <summary>The category of a weld's toe.</summary>
     /// <param name="butt">Whether the weld goes through the whole wall.</param>
@@ -63,7 +63,7 @@ public static class HotSpotFatigue
             ("k_N", line.N, Dimension.Number), ("N", n, Dimension.Force));
         w.Step("K_s", "hot-spot stress over plain bending stress, under moment alone", "max(1, abs(k_M) W)", K, Dimension.Number, FactorSource,
             ("k_M", line.M, Dimension.Number), ("W", W, Dimension.SectionModulus));
-        w.Step("Δσ_1", "hot-spot range for one newton", "abs(σ_hs) + 1.8 K_s σ_a", sum, Dimension.Stress, Sideways,
+        w.Step("Δσ_1", "hot-spot range for one newton", "abs(σ_hs) + 1.9 K_s σ_a", sum, Dimension.Stress, Sideways,
             ("σ_hs", inPlane, Dimension.Stress), ("K_s", K, Dimension.Number), ("σ_a", aside, Dimension.Stress));
         return sum;
     }
