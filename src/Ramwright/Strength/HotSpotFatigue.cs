@@ -26,7 +26,10 @@ public static class HotSpotFatigue
 
     /// <summary>Toe of any weld on the edge of a plate.</summary>
     public static readonly DetailCategory EdgeToe = new("toe of a weld on a plate's edge, hot-spot stress", 90e6,
-        new Citation("A. Hobbacher (ed.), Recommendations for fatigue design of welded joints and components, IIW-1823-07", "3.3, type b joint with long attachment", Standing.FromMemory)) { SizeSource = SizeSource };
+        new Citation("A. Hobbacher (ed.), Recommendations for fatigue design of welded joints and components, IIW-1823-07", "3.3, type b joint with long attachment", Standing.FromMemory))
+    {
+        SizeSource = SizeSource,
+    };
 
     /// <summary>Stress factors of a joint.</summary>
     public static readonly Citation FactorSource = Citation.Mechanics("a solid of this joint by itself, kept beside the press file");
