@@ -24,10 +24,13 @@ public class JointsFileTest
         Assert.NotEqual(other.ToString(), check.ToString());
         Assert.Equal(4, kept.Upper.Toes.Count);
         Assert.All(kept.Upper.Toes, t => Assert.NotEmpty(t.Lines));
+        // the arms are bars on edge, the column's flange is a face
+        Assert.All(kept.Upper.Toes, t => Assert.Equal(t.OnBeam, t.OnEdge));
         string[] Ids(JsonElement of) => [.. of.GetProperty("rungs").EnumerateArray().Select(r => r.GetProperty("id").GetString()!)];
         Assert.Equal(["lower-arm-face-hot-spot-fatigue", "lower-arm-toe-hot-spot-fatigue", "upper-arm-face-hot-spot-fatigue", "upper-arm-toe-hot-spot-fatigue"],
             Ids(check).Except(Ids(other)).Order(StringComparer.Ordinal));
         Assert.Contains("hot-spot stress in the frame's plane", Run.Command("explain", file, "upper-arm-toe-hot-spot-fatigue").Text.ReplaceLineEndings(" "));
+        Assert.Contains("at 4, 8 and 12 mm, on an edge", string.Join(" ", Run.Command("explain", file, "upper-arm-toe-hot-spot-fatigue").Text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)), StringComparison.Ordinal);
 
         File.WriteAllText(file, File.ReadAllText(file).Replace("leg: 8 mm", "leg: 7 mm", StringComparison.Ordinal));
         Assert.Null(PressOnDisk.Open(file).Rig!.Springs);       // another weld, another joint: the rules again
