@@ -39,7 +39,7 @@ internal static class SolidView
 
             screen.WriteLine();
             if (answer.HotSpots.Count > 0)
-                HotSpots(answer.HotSpots, force, Stress, screen);
+                HotSpots(answer.HotSpots, force, units, screen);
         }
 
         if (HotSpotFatigue.Least(solid, force, new FatigueFactors(rig.Factors.Fatigue, rig.Factors.FatigueLoad)) is var (spot, squeezes))
@@ -66,8 +66,8 @@ internal static class SolidView
             screen.Bullet("-", "Work off centre presses where it stands as far as there is steel under the die, else on the die's middle with the moment that its offset makes; the daylight is that of the dies' middles, the opening that of the whole sections behind them.");
         if (solid.SpringsMissing is { } missing)
             screen.Bullet("-", $"The joints' springs could not be found from solids of the joints by themselves: {missing.Text(units)}.");
-        foreach (Remark note in solid.Solid.Notes)
-            screen.Bullet("-", note.Text(units));
+        foreach (string note in solid.Solid.Notes.Select(n => n.Text(units)).Concat(HotSpot.Unread(solid)))
+            screen.Bullet("-", note);
         screen.Bullet("-", "Elastic, small movements, sound welds, no residual stress, no play, own weight left out.");
         screen.Bullet("!", "A picture of forces, not a certificate. Prove the press before you stand beside it; where people could be hurt, have a licensed engineer look.");
         if (joints is not null && solid.Springs is { } kept)
@@ -77,11 +77,13 @@ internal static class SolidView
             screen.WriteLine($"{vtu} is written: the finer grid with its movement and stress for one newton at the ram.");
     }
 
-    private static void HotSpots(IReadOnlyList<HotSpot> spots, double force, Func<double, string> stress, IAnsiConsole screen)
+    private static void HotSpots(IReadOnlyList<HotSpot> spots, double force, UnitSystem units, IAnsiConsole screen)
     {
-        screen.Heading("Stress at the toes of welds, carried on from 0.4 and 1.0 thicknesses before them");
+        string Stress(double pa) => Readout.Text(pa, Dimension.Stress, units);
+        screen.Heading("Stress at the toes of welds, carried on from places before them");
         foreach (HotSpot spot in spots.Take(6))
-            screen.Fact(stress(spot.Stress * force), spot.Toe.Name, $"{stress(spot.Near * force)} at 0.4 t, {stress(spot.Far * force)} at 1.0 t");
+            screen.Fact(Stress(spot.Stress * force), spot.Toe.Name,
+                $"{string.Join(", ", spot.Read.Select((s, i) => $"{Stress(s * force)} at {spot.Toe.Reading.Name(i, units)}"))}, {spot.Toe.Reading.On}");
         screen.WriteLine();
     }
 

@@ -32,7 +32,7 @@ public static class JointsFile
                 return null;
             using JsonDocument json = JsonDocument.Parse(File.ReadAllText(path));
             var book = new JointBook();
-            if (json.RootElement.GetProperty("method").GetInt32() != JointBook.Method)
+            if (json.RootElement.GetProperty("method").GetInt32() != LocalToes.Method)
             {
                 unread = $"{Path.GetFileName(path)} was found by an earlier way of solving joints and is not used: joints spring by rule, and hot spots are not known. {Anew}";
                 return null;
@@ -61,7 +61,7 @@ public static class JointsFile
         return
         [
             .. toes.EnumerateArray().Select(t => new RigToe(t.GetProperty("on").GetString() == "beam", t.GetProperty("side").GetString() == "inner", Above(t.GetProperty("thicknessMm").GetDouble() / 1e3),
-                [.. t.GetProperty("places").EnumerateArray().Select(p => new ToeLine(Number(p, "paPerNm"), Number(p, "paPerNAcross"), Number(p, "paPerNAlong")))])).Where(t => t.Lines.Count > 0),
+                [.. t.GetProperty("places").EnumerateArray().Select(p => new ToeLine(Number(p, "paPerNm"), Number(p, "paPerNAcross"), Number(p, "paPerNAlong")))]) { OnEdge = t.GetProperty("onEdge").GetBoolean() }).Where(t => t.Lines.Count > 0),
         ];
         static double Above(double x) => x > 0 && x < 1 ? x : throw new InvalidOperationException();
         static double Number(JsonElement of, string name) => of.GetProperty(name).GetDouble() is var x && Math.Abs(x) < Farthest ? x : throw new InvalidOperationException();
@@ -86,7 +86,7 @@ public static class JointsFile
         ArgumentNullException.ThrowIfNull(book);
         return JsonText.Object(json =>
         {
-            json.WriteNumber("method", JointBook.Method);
+            json.WriteNumber("method", LocalToes.Method);
             json.List("joints", book.Joints.OrderBy(j => j.Key, StringComparer.Ordinal), (joint, j) => Put(joint, j.Key, j.Value));
         });
     }
@@ -107,6 +107,7 @@ public static class JointsFile
         {
             toe.WriteString("on", t.OnBeam ? "beam" : "upright");
             toe.WriteString("side", t.Inner ? "inner" : "outer");
+            toe.WriteBoolean("onEdge", t.OnEdge);
             toe.WriteNumber("thicknessMm", JsonText.Round(t.Thickness * 1e3));
             toe.List("places", t.Lines, (place, l) =>
             {

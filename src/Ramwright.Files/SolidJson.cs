@@ -22,7 +22,7 @@ public static class SolidJson
             if (HotSpotFatigue.Least(solid, force, new FatigueFactors(rig.Factors.Fatigue, rig.Factors.FatigueLoad)) is var (_, squeezes))
                 json.WriteNumber("squeezesAtHotSpot", JsonText.Round(squeezes));
             json.List("cases", solid.Cases, (inner, answer) => Case(inner, solid, answer, force));
-            json.List("notes", solid.Solid.Notes.Select(n => n.Text()));
+            json.List("notes", solid.Solid.Notes.Select(n => n.Text()).Concat(HotSpot.Unread(solid)));
         });
     }
 
@@ -72,8 +72,13 @@ public static class SolidJson
         {
             spot.WriteString("where", h.Toe.Name);
             spot.WriteNumber("stressMPa", Mega(h.Stress * force));
-            spot.WriteNumber("at04tMPa", Mega(h.Near * force));
-            spot.WriteNumber("at10tMPa", Mega(h.Far * force));
+            spot.WriteString("read", h.Toe.Reading.Text);
+            spot.WriteBoolean("onEdge", h.Toe.OnEdge);
+            spot.List("places", Enumerable.Range(0, h.Read.Count), (place, i) =>
+            {
+                place.WriteNumber("beforeToeMm", Milli(h.Toe.Reading.Before(i, h.Toe.Thickness)));
+                place.WriteNumber("stressMPa", Mega(h.Read[i] * force));
+            });
         });
     }
 

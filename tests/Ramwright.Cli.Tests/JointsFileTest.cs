@@ -29,10 +29,13 @@ public sealed class JointsFileTest : IDisposable
         Assert.NotEqual(other.ToString(), check.ToString());
         Assert.Equal(4, kept.Upper.Toes.Count);
         Assert.All(kept.Upper.Toes, t => Assert.NotEmpty(t.Lines));
+        // the arms are bars on edge, the column's flange is a face
+        Assert.All(kept.Upper.Toes, t => Assert.Equal(t.OnBeam, t.OnEdge));
         string[] Ids(JsonElement of) => [.. of.GetProperty("rungs").EnumerateArray().Select(r => r.GetProperty("id").GetString()!)];
         Assert.Equal(["lower-arm-face-hot-spot-fatigue", "lower-arm-toe-hot-spot-fatigue", "upper-arm-face-hot-spot-fatigue", "upper-arm-toe-hot-spot-fatigue"],
             Ids(check).Except(Ids(other)).Order(StringComparer.Ordinal));
         Assert.Contains("hot-spot stress in the frame's plane", Run.Command("explain", file, "upper-arm-toe-hot-spot-fatigue").Text.ReplaceLineEndings(" "));
+        Assert.Contains("at 4, 8 and 12 mm, on an edge", string.Join(" ", Run.Command("explain", file, "upper-arm-toe-hot-spot-fatigue").Text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)), StringComparison.Ordinal);
 
         File.WriteAllText(file, File.ReadAllText(file).Replace("leg: 8 mm", "leg: 7 mm", StringComparison.Ordinal));
         Assert.Null(PressOnDisk.Open(file).Rig!.Springs);       // another weld, another joint: the rules again
@@ -49,7 +52,7 @@ public sealed class JointsFileTest : IDisposable
     {
         string file = Path.Combine(_folder, "shop.press.yaml");
         File.Copy(Run.Example("railing-shop.press.yaml"), file);
-        File.WriteAllText(JointsFile.PathOf(file), text.Replace("#", JointBook.Method.ToString(System.Globalization.CultureInfo.InvariantCulture), StringComparison.Ordinal));
+        File.WriteAllText(JointsFile.PathOf(file), text.Replace("#", LocalToes.Method.ToString(System.Globalization.CultureInfo.InvariantCulture), StringComparison.Ordinal));
 
         Assert.Null(PressOnDisk.Open(file).Rig!.Springs);
         (int code, string said) = Run.Command("check", file);
@@ -66,7 +69,7 @@ public sealed class JointsFileTest : IDisposable
         File.Copy(Run.Example("railing-shop.press.yaml"), file);
         Run.Command("solid", file, "--cell", "40 mm", "--keep-joints");
         string path = JointsFile.PathOf(file), text = File.ReadAllText(path);
-        File.WriteAllText(path, text.Replace($"\"method\": {JointBook.Method}", "\"method\": 0", StringComparison.Ordinal));
+        File.WriteAllText(path, text.Replace($"\"method\": {LocalToes.Method}", "\"method\": 0", StringComparison.Ordinal));
         Assert.Null(PressOnDisk.Open(file).Rig!.Springs);
         Assert.Contains("was found by an earlier way of solving joints", Plain(Run.Command("check", file).Text));
 

@@ -22,6 +22,9 @@ internal static class HotSpotRungs
     /// <param name="id">Name of a rung.</param>
     public static string? ByPlainStress(string id) => id.EndsWith(Spot + OfFatigue, StringComparison.Ordinal) ? id[..^(Spot + OfFatigue).Length] + OfFatigue : null;
 
+    /// <summary>A member this many times as wide as what it is welded to hands its sideways bending over through a part of its width.</summary>
+    private const double Wider = 1.2;
+
     /// <summary>Adds the rungs of a welded joint.</summary>
     public static void Add(FatigueList add, Rig rig, FrameResponse response, PlanJoint[] joints, string id, string name, RigWeld weld)
     {
@@ -38,7 +41,7 @@ internal static class HotSpotRungs
             double thick = toes.Max(t => t.Thickness), ks = HotSpotFatigue.Size(thick);
             string rung = id + (ends ? "-toe" : "-face");
             add.Stations(rung + Spot, $"hot spot at the toe of the weld on the {member.Part}, {name}", "", RungGroup.Joints, add.At(ends ? add.OfBeam(joints) : add.OfOnto(joints)),
-                add.Strength(member.Fy, HotSpotFatigue.Category(weld.Kind == WeldKind.Butt), null, ks), (solution, station, a, w) =>
+                add.Strength(member.Fy, HotSpotFatigue.Category(weld.Kind == WeldKind.Butt, toes.Any(t => t.OnEdge)), null, ks), (solution, station, a, w) =>
                 {
                     Vector at = response.Axes(station.Beam).At(station.X);
                     PlanJoint joint = joints.MinBy(j => (j.Centre - at).Length)!;
@@ -49,7 +52,10 @@ internal static class HotSpotRungs
                     (RigToe toe, ToeLine line) = toes.SelectMany(t => t.Lines.Select(l => (t, l))).MaxBy(p => Math.Abs(p.l.Stress(through.M, through.V, through.N)));
                     w?.Note($"Worst toe: {(toe.Inner ? "on the side of the frame's opening" : "on the side away from the frame's opening")}. M, V and N are what the {(over ? first.Onto : first.Beam).Part} "
                         + "does to its joint at the face where it enters: M stretches its inner face, V points away from the opening, N pulls. k_M (Pa per N·m), k_V and k_N (Pa per N) come from a solid "
-                        + $"of this joint alone: {HotSpotText}");
+                        + $"of this joint alone: stress {Reading(toe).Text}, carried on to the toe ({Reading(toe).Source}). Misalignment of the parts is not counted.");
+                    if (ends && aside > 0 && Width(first.Beam) > Wider * Width(first.Onto))
+                        w?.Note($"The {first.Beam.Part} is wider than the {first.Onto.Part} that it is welded to. With work off to the front a full solid of such a frame showed 1.6 times the stress reckoned here: "
+                            + "look at ramwright solid FILE --all.");
                     if (ks < 1)
                         w?.Step("k_s", "for a wall thicker than 25 mm", "(0.025 / t)^0.3", ks, Dimension.Number, HotSpotFatigue.SizeSource, ("t", thick, Dimension.Length));
                     return (HotSpotFatigue.Range(line, through.M, through.V, through.N, W, aside, w), 0);
@@ -76,8 +82,9 @@ internal static class HotSpotRungs
 
     private const string ByTables = "Cracks at the welds' toes are reckoned from tables of details alone.";
 
-    /// <summary>How the stress is read.</summary>
-    private const string HotSpotText = "stress on the face at 0.4 and 1.0 wall thicknesses before the toe, carried on in a straight line to it. Misalignment of the parts is not counted.";
+    private static double Width(RigMember member) => member.Shape.Properties.Left + member.Shape.Properties.Right;
+
+    private static ToeReading Reading(RigToe toe) => toe.OnEdge ? ToeReading.Edge : ToeReading.Face;
 
     private static bool IsUpper(PlanJoint joint, FramePlan plan) => joint.Centre.Z > plan.Joints.Max(j => j.Centre.Z) / 2;
 }

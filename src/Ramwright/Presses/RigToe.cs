@@ -5,7 +5,11 @@ namespace Ramwright.Presses;
 /// <param name="Inner">On the side of the frame's opening; else on the far side.</param>
 /// <param name="Thickness">Of the wall that it stands on, m.</param>
 /// <param name="Lines">Places along it: each may be the worst of them, as moment and forces stand to each other.</param>
-public sealed record RigToe(bool OnBeam, bool Inner, double Thickness, IReadOnlyList<ToeLine> Lines);
+public sealed record RigToe(bool OnBeam, bool Inner, double Thickness, IReadOnlyList<ToeLine> Lines)
+{
+    /// <summary>Whether it stands on a plate's narrow edge; else on a face.</summary>
+    public bool OnEdge { get; init; }
+}
 
 /// <summary>Structural stress at one place along a toe for what the rest of the beam or arm does to its joint, at the face where it enters.</summary>
 /// <param name="M">k_M: for a moment of 1 N·m that stretches the beam's inner face, Pa.</param>

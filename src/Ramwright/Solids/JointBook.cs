@@ -6,9 +6,6 @@ namespace Ramwright.Solids;
 /// <summary>Springs of joints from local solids, each found once for its geometry and kept. May be asked from many threads.</summary>
 public sealed class JointBook
 {
-    /// <summary>Counts the ways in which springs and stress factors have been found; those of another way are not used.</summary>
-    public const int Method = 1;
-
     private readonly ConcurrentDictionary<string, RigSpring> _known = new();
 
     /// <summary>The joints it holds, by what describes them.</summary>

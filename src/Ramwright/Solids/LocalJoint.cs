@@ -38,7 +38,7 @@ internal sealed class LocalJoint
         double size = Math.Max(place.Beam.Shape.Properties.Height, place.Upright.Member?.Shape.Properties.Height ?? 2 * place.Upright.Rods!.Thread.D);
         // a plate between rods is solved whole, and its dents are as large as the nuts
         var cells = place.Upright.Rods is null ? new CellSizes(size / 20, size / 10) : new CellSizes(size / 12, size / 5);
-        LocalJoint joint = CutOut(whole, place);
+        LocalJoint joint = CutOut(whole with { Toes = [] }, place);
         // stress needs cells half as long, and is read where the joint ends before the die
         LocalJoint read = CutOut(whole, place with { Die = null });
         bool hasToes = read._solid.Toes.Count > 0;

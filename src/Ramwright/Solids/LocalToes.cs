@@ -7,8 +7,11 @@ namespace Ramwright.Solids;
 /// At a joint with nothing else joined to it, all that acts on the upright follows from moment, force across and pull at the beam's end, so that three loads say all there is to say in the
 /// plane of the frame. Each place along a toe has its own three factors; only those that may be the worst are kept.
 /// </remarks>
-internal static class LocalToes
+public static class LocalToes
 {
+    /// <summary>Which way of reading and of drawing the factors were found by: raised with each change, so that files written before are passed over.</summary>
+    public const int Method = 2;
+
     /// <summary>Mixes of moment and force in which a place may be the worst, as directions.</summary>
     private const int Mixes = 24;
 
@@ -16,11 +19,11 @@ internal static class LocalToes
     /// <param name="whole">The frame.</param>
     /// <param name="box">What was cut out.</param>
     /// <param name="numbers">Parts of the frame that were kept, in their new order.</param>
-    public static IReadOnlyList<WeldToe> Of(PressSolid whole, Cuboid box, int[] numbers) =>
+    internal static IReadOnlyList<WeldToe> Of(PressSolid whole, Cuboid box, int[] numbers) =>
     [
         .. from toe in whole.Toes
            let now = Array.IndexOf(numbers, toe.Part)
-           let far = toe.Place(WeldToe.Far)
+           let far = toe.Place(toe.Reading.Count - 1)
            where now >= 0 && far > box.From(toe.Along) && far < box.To(toe.Along) && toe.Face > box.From(toe.Across) && toe.Face < box.To(toe.Across)
            select toe with { Part = now },
     ];
@@ -33,7 +36,7 @@ internal static class LocalToes
     /// <param name="byMoment">Under 1 N·m that lifts the beam's cut end.</param>
     /// <param name="byShear">Under 1 N that lifts it.</param>
     /// <param name="byPull">Under 1 N that pulls it.</param>
-    public static IReadOnlyList<RigToe> Factors(
+    internal static IReadOnlyList<RigToe> Factors(
         IReadOnlyList<WeldToe> toes, int[] beam, int up, double kept, SolidSolution byMoment, SolidSolution byShear, SolidSolution byPull)
     {
         var found = new List<RigToe>();
@@ -44,11 +47,27 @@ internal static class LocalToes
             // lifting the end of an upper beam stretches its inner face; of a lower one, presses it
             ToeLine[] lines = [.. m.Keys.Select(k => new ToeLine(up * m[k].Stress, up * (v[k].Stress - kept * m[k].Stress), n[k].Stress))];
             if (lines.Length > 0)
-                found.Add(new RigToe(onBeam, IsInner(toe, up), toe.Thickness, lines));
+                found.Add(new RigToe(onBeam, IsInner(toe, up), toe.Thickness, lines) { OnEdge = toe.OnEdge });
         }
 
         // halves of a pair are one part
-        return [.. found.GroupBy(t => (t.OnBeam, t.Inner)).Select(g => g.First() with { Lines = Worst([.. g.SelectMany(t => t.Lines)], kept) })];
+        return [.. found.GroupBy(t => (t.OnBeam, t.Inner, t.OnEdge)).Select(g => g.First() with { Lines = Worst([.. g.SelectMany(t => t.Lines)], kept) })];
+    }
+
+    /// <summary>Whether springs of a frame's joints hold factors of a toe.</summary>
+    internal static bool AreOf(RigSprings springs, WeldToe toe, PressSolid solid)
+    {
+        (bool upper, bool onBeam, bool inner) = Side(toe, solid);
+        return (upper ? springs.Upper : springs.Lower).Toes.Any(t => t.OnBeam == onBeam && t.Inner == inner && t.OnEdge == toe.OnEdge);
+    }
+
+    /// <summary>Of which joint a frame's toe is, on which part and which side of it; one at the left is one at the right, mirrored.</summary>
+    internal static (bool Upper, bool OnBeam, bool Inner) Side(WeldToe toe, PressSolid solid)
+    {
+        bool upper = (toe.Along == 2 ? toe.At : toe.Face) > (solid.UpperAt.Z + solid.LowerAt.Z) / 2;
+        if (solid.Turning == 0 && (toe.Along == 0 ? toe.At : toe.Face) < 0)
+            toe = toe.Along == 0 ? toe with { Away = -toe.Away } : toe with { Outward = -toe.Outward };
+        return (upper, toe.Along != 2, IsInner(toe, upper ? 1 : -1));
     }
 
     // a joint lies at the upper or lower end of the upright, which stands at the right of its opening or behind it

@@ -195,8 +195,7 @@ internal sealed class SolidDrawing
     /// <summary>Ends of a member's walls at a face, where a weld's toe stands and stress is read.</summary>
     public void Toe(int part, string name, int along, double at, int away, double leg)
     {
-        IReadOnlyList<(Cuboid Box, bool IsWeb)> boxes = _pieces[part]!.Value.Boxes;
-        _toes.AddRange(WeldToe.Of(part, $"{name}, {_parts[part].Name}", boxes, along, at, away, leg));
+        _toes.AddRange(WeldToe.Of(part, $"{name}, {_parts[part].Name}", [.. _pieces[part]!.Value.Boxes.Select(b => b.Box)], along, at, away, leg));
     }
 
     /// <summary>The face of a member that runs on, on both sides of what is welded to it: there too stress is read.</summary>
@@ -214,7 +213,7 @@ internal sealed class SolidDrawing
         {
             double at = away < 0 ? _parts[other].Blocks.Min(b => b.From(along)) : _parts[other].Blocks.Max(b => b.To(along));
             string side = along == 2 ? away < 0 ? "below" : "above" : $"{(away < 0 ? "left of" : "right of")} the {_parts[other].Name}";
-            if (WeldToe.Beside(part, $"{name}, {_parts[part].Name}, {side}", _pieces[part]!.Value.Boxes, along, at, away, leg, across, face, outward, _parts[other]) is { } toe)
+            if (WeldToe.Beside(part, $"{name}, {_parts[part].Name}, {side}", _pieces[part]!.Value.Boxes.OrderBy(b => b.IsWeb).Select(b => b.Box), along, at, away, leg, across, face, outward, _parts[other]) is { } toe)
                 _toes.Add(toe);
         }
     }

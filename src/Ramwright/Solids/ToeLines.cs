@@ -1,6 +1,6 @@
 namespace Ramwright.Solids;
 
-/// <summary>Planes of the grid for reading stress before the toes of welds; one that would leave a sliver beside a face goes, and stress is read on that face.</summary>
+/// <summary>Planes of the grid for reading stress before the toes of welds; one that would leave a sliver beside a face goes, and stress is taken from that face and the plane beside it.</summary>
 internal static class ToeLines
 {
     /// <summary>Those that leave no sliver.</summary>
@@ -19,7 +19,7 @@ internal static class ToeLines
             List<double> known = [.. boxes.SelectMany(b => new[] { b.From(axis), b.To(axis) }).Where(double.IsFinite)];
             // a hair more than what is refused, so that rounding does not decide
             double least = 1.01 * (known.Max() - known.Min()) / GridPlanes.SliverShare;
-            foreach (double at in toes.Where(t => t.Along == axis).SelectMany(t => t.Planes).Order())
+            foreach (double at in toes.SelectMany(t => t.Along == axis ? t.Planes : t.Across == axis ? t.Depths : []).Order())
             {
                 if (known.Any(k => Math.Abs(k - at) < least))
                     continue;

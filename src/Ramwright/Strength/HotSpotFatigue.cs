@@ -8,7 +8,9 @@ namespace Ramwright.Strength;
 /// <summary>How often the toe of a weld stands its hot-spot stress, as carried on from the face of a solid.</summary>
 /// <remarks>
 /// The categories are those of table B.1 of EN 1993-1-9, read in a transcription of the table. It asks for toes no steeper than 60° and leaves out misalignment of the parts and cracks from the
-/// root; it has no factor for thick plates, for which the severer rule of the IIW is taken besides.
+/// root; it has no factor for thick plates, for which the severer rule of the IIW is taken besides. Toes on a plate's edge it does not know; the IIW has 100 MPa for attachments up to 100 mm long and
+/// 90 MPa for longer ones, whatever the weld, and its factor for thick plates falls there with a power of 0.1 in place of 0.3, as for any attachment at an edge. But what carries the whole load across
+/// is a cruciform joint as well: of both, the severer is taken, 90 MPa and 0.3.
 /// </remarks>
 public static class HotSpotFatigue
 {
@@ -22,16 +24,24 @@ public static class HotSpotFatigue
     /// <summary>Toe of a weld through the whole wall.</summary>
     public static readonly DetailCategory ButtToe = new("toe of a weld through the whole wall, hot-spot stress", 100e6, new Citation("EN 1993-1-9:2005", "annex B, table B.1, detail 3")) { SizeSource = SizeSource };
 
+    /// <summary>Toe of any weld on the edge of a plate.</summary>
+    public static readonly DetailCategory EdgeToe = new("toe of a weld on a plate's edge, hot-spot stress", 90e6,
+        new Citation("A. Hobbacher (ed.), Recommendations for fatigue design of welded joints and components, IIW-1823-07", "3.3, type b joint with long attachment", Standing.FromMemory))
+    {
+        SizeSource = SizeSource,
+    };
+
     /// <summary>Stress factors of a joint.</summary>
     public static readonly Citation FactorSource = Citation.Mechanics("a solid of this joint by itself, kept beside the press file");
 
-    private static readonly Citation Sideways = Citation.Practice("bending square to the frame, which the joint's solid does not see, is raised as bending in the frame is, and by eight tenths again, so that six full solids with work off both ways showed less");
+    private static readonly Citation Sideways = Citation.Practice("bending square to the frame, which the joint's solid does not see, is raised as bending in the frame is, and by nine tenths again, so that six full solids with work off both ways showed less");
 
-    private const double Reference = 0.025, Exponent = 0.3, Apart = 1.8;
+    private const double Reference = 0.025, Exponent = 0.3, Apart = 1.9;
 
     /// <summary>The category of a weld's toe.</summary>
     /// <param name="butt">Whether the weld goes through the whole wall.</param>
-    public static DetailCategory Category(bool butt) => butt ? ButtToe : Toe;
+    /// <param name="onEdge">Whether it stands on a plate's edge.</param>
+    public static DetailCategory Category(bool butt, bool onEdge) => onEdge ? EdgeToe : butt ? ButtToe : Toe;
 
     /// <summary>k_s for walls thicker than 25 mm: (25/t)^0.3.</summary>
     /// <param name="t">Thickness, m.</param>
@@ -56,7 +66,7 @@ public static class HotSpotFatigue
             ("k_N", line.N, Dimension.Number), ("N", n, Dimension.Force));
         w.Step("K_s", "hot-spot stress over plain bending stress, under moment alone", "max(1, abs(k_M) W)", K, Dimension.Number, FactorSource,
             ("k_M", line.M, Dimension.Number), ("W", W, Dimension.SectionModulus));
-        w.Step("Δσ_1", "hot-spot range for one newton", "abs(σ_hs) + 1.8 K_s σ_a", sum, Dimension.Stress, Sideways,
+        w.Step("Δσ_1", "hot-spot range for one newton", "abs(σ_hs) + 1.9 K_s σ_a", sum, Dimension.Stress, Sideways,
             ("σ_hs", inPlane, Dimension.Stress), ("K_s", K, Dimension.Number), ("σ_a", aside, Dimension.Stress));
         return sum;
     }
@@ -69,7 +79,7 @@ public static class HotSpotFatigue
     public static double? Squeezes(HotSpot spot, double fy, double force, FatigueFactors factors)
     {
         ArgumentNullException.ThrowIfNull(spot);
-        return new FatigueStrength(FatigueCurve.Fewest, fy, Category(spot.Toe.IsButt), ks: Size(spot.Toe.Thickness)).Squeezes(spot.Stress, 0, force, factors);
+        return new FatigueStrength(FatigueCurve.Fewest, fy, Category(spot.Toe.IsButt, spot.Toe.OnEdge), ks: Size(spot.Toe.Thickness)).Squeezes(spot.Stress, 0, force, factors);
     }
 
     /// <summary>Of a solid's worst weld in its worst case; null where it has no weld that is looked at, or stands it without end.</summary>

@@ -52,7 +52,7 @@ public static class ToeTable
             {
                 PlanJoint joint = beams.Plan.Joints.First(j => j.Centre.Z > Middle(frame) == upper);
                 JointFlow flow = JointFlow.Of(beams, centred, joint, upper);
-                double full = solid.Centred.HotSpots.Where(h => IsUpper(h.Toe, frame) == upper && (h.Toe.Along != 2) == toe.OnBeam && LocalToes.IsInner(Right(h.Toe, frame), upper ? 1 : -1) == toe.Inner).Max(h => Math.Abs(h.Stress));
+                double full = solid.Centred.HotSpots.Where(h => LocalToes.Side(h.Toe, solid.Solid) == (upper, toe.OnBeam, toe.Inner)).Max(h => Math.Abs(h.Stress));
                 double mine = toe.Lines.Max(l => Math.Abs(l.Stress(flow.M, flow.V, flow.N)));
                 rows.Add(new Row(id, $"{(upper ? "upper" : "lower")} {(toe.OnBeam ? "beam" : "upright")} {(toe.Inner ? "inner" : "outer")}", Math.Abs(Plain(beams, joint, toe)), full, mine));
             }
@@ -72,10 +72,6 @@ public static class ToeTable
         RigOpenFrontFrame o => o.LowerArm.Shape.Properties.Top + o.Daylight / 2,
         _ => throw new ArgumentException("no such frame", nameof(frame)),
     };
-
-    // a toe at the left is one at the right, mirrored
-    private static WeldToe Right(WeldToe at, RigFrame frame) => frame is RigOpenFrontFrame || (at.Along == 0 ? at.At : at.Face) > 0 ? at
-        : at.Along == 0 ? at with { At = -at.At, Away = -at.Away } : at with { Face = -at.Face, Outward = -at.Outward };
 
     private static double Plain(FrameResponse beams, PlanJoint joint, RigToe toe)
     {

@@ -35,10 +35,11 @@ public class HotSpotRungsTest
         return Resolver.Resolve(reading.Press!, Shelf);
     }
 
-    private static Rig Sprung(Rig rig, double times = 1, double thick = 0.013)
+    private static Rig Sprung(Rig rig, double times = 1, double thick = 0.013, bool onEdge = false)
     {
         ToeLine Of(ToeLine l) => new(times * l.M, times * l.V, times * l.N);
         RigToe[] toes = [new(true, true, thick, [Of(Beam)]), new(true, false, thick, [Of(new ToeLine(-4e3, 0, 300))]), new(false, true, thick, [Of(Upright)])];
+        toes = [.. toes.Select(t => t with { OnEdge = onEdge })];
         // stiff beyond what moves the frame's forces
         var spring = new RigSpring(1e12, 1e12, 1e15) { Toes = toes };
         return rig with { Springs = new RigSprings(spring, spring) };
@@ -129,6 +130,19 @@ public class HotSpotRungsTest
     {
         foreach ((Rung fillet, Rung butt) in Spots(Sprung(Press(squeezes: 2e6))).Zip(Spots(Sprung(Press("kind: weld, weld: { kind: butt }", 2e6)))))
             Near.Relative(100.0 / 90, butt.SafeTo / fillet.SafeTo, 1e-9, fillet.Id);
+    }
+
+    /// <summary>On a plate's edge a weld through the whole wall is worth no more than a fillet, and the working says where stress was read.</summary>
+    [Theory, InlineData(true, "at 4, 8 and 12 mm, on an edge"), InlineData(false, "at 0.4 and 1.0 t, on a face")]
+    public void TheWorkingSaysHowItsToeWasRead(bool onEdge, string words)
+    {
+        foreach ((Rung fillet, Rung butt) in Spots(Sprung(Press(squeezes: 2e6), onEdge: onEdge)).Zip(Spots(Sprung(Press("kind: weld, weld: { kind: butt }", 2e6), onEdge: onEdge))))
+        {
+            Near.Relative(onEdge ? 1 : 100.0 / 90, butt.SafeTo / fillet.SafeTo, 1e-9, fillet.Id);
+            var w = new Working();
+            butt.Work(w);
+            Assert.Single(w.Notes, n => n.Text().Contains(words, StringComparison.Ordinal));
+        }
     }
 
     [Fact]
