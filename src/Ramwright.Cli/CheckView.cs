@@ -53,7 +53,7 @@ internal static class CheckView
 
     private static void ToDo(PressCheck check, UnitSystem units, string file, IAnsiConsole screen)
     {
-        string remedy = Headline.Remedy(check, units);
+        string remedy = Headline.ToDo(check, units);
         if (remedy.Length > 0)
             screen.Paragraph($"To do: {remedy}");
         screen.Line(remedy.Length > 0 ? $"Every change tried: ramwright lift {file}" : $"Before first use: ramwright prove {file} --plan");

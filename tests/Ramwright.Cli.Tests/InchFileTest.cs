@@ -79,7 +79,7 @@ public sealed class InchFileTest : IDisposable
     [Theory]
     [InlineData("bore: 5 in", "bore: 200 in", "such as 4 in", " in at most")]
     [InlineData("bore: 5 in", "bore: 0 in", "such as 4 in", "more than 0 in")]
-    [InlineData("bore: 5 in", "bore: five inches", "a length, such as 24 in")]
+    [InlineData("bore: 5 in", "bore: five inches", "such as 4 in")]
     [InlineData("bore: 5 in", "bore: 5 psi", "a length, such as 24 in")]
     [InlineData("bore: 5 in", "bore:", "bore: 4 in")]
     [InlineData("daylight: 14 in", "name: x", "daylight: ")]

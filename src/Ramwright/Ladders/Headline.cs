@@ -57,14 +57,15 @@ public static class Headline
 
     /// <summary>What to do about it first, to follow "To do:"; empty where nothing has to change.</summary>
     public static string Remedy(PressCheck check, UnitSystem units) =>
-        check.AgainstMostPossible != Verdict.Holds ? CautionList.LimitThePressure(check, units) + Meanwhile(check, units)
+        check.AgainstMostPossible != Verdict.Holds ? CautionList.LimitThePressure(check, units)
         : check.AgainstWanted == Verdict.Holds ? ""
         : IsOnlyOutOfReach(check) ? "raise the pressure, where every part bears it, or take a larger bore; or want less."
         : "strengthen what the ladder names, or want less.";
 
-    // a pressure that breaks nothing may still be too much for twenty thousand squeezes, or for the work's evenness
-    private static string Meanwhile(PressCheck check, UnitSystem units) =>
-        check.AgainstWanted == Verdict.Holds ? "" : $" Until then press no harder than {ForceText.Of(check.Ladder.SafeRating, units)}.";
+    /// <summary>The remedy and how to work until then: a pressure that breaks nothing may still be too much for twenty thousand squeezes, or for the work's evenness.</summary>
+    public static string ToDo(PressCheck check, UnitSystem units) =>
+        Remedy(check, units) is { Length: > 0 } remedy && check.AgainstMostPossible != Verdict.Holds && check.AgainstWanted != Verdict.Holds
+            ? $"{remedy} Until then press no harder than {ForceText.Of(check.Ladder.SafeRating, units)}." : Remedy(check, units);
 
     private static string Gives(Rung rung, UnitSystem units) =>
         $"{(rung.Plural ? "they" : "it")} {rung.Saying} at {ForceText.Of(rung.GivesAt, units)}";
