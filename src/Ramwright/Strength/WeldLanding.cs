@@ -17,6 +17,9 @@ public sealed class WeldLanding
     /// <summary>Drawn outlines laid on one another.</summary>
     public static readonly Citation Source = Citation.Mechanics("outline of the beam's end laid on the face it stands against");
 
+    // where along a run it is looked how far the part stands out
+    private static readonly double[] Looked = [0.02, 0.5, 0.98];
+
     private readonly bool _acrossV;
     private readonly double _behind;
     private readonly List<(double From, double To)> _bands = [];
@@ -60,7 +63,7 @@ public sealed class WeldLanding
         {
             foreach ((double low, double high) in Both(Steel(loops, at - side * (_behind - over)), Steel(loops, at + side * foot)))
             {
-                double room = new[] { 0.02, 0.5, 0.98 }.Min(share => Room(loops, at, side, low + share * (high - low), leg));
+                double room = Looked.Min(share => Room(loops, at, side, low + share * (high - low), leg));
                 yield return (At(at, low), At(at, high), _acrossV ? (0, side) : (side, 0), Math.Min(throat, room / Math.Sqrt(2)));
             }
         }
