@@ -108,6 +108,43 @@ public class JointFaceTest
         Near.Absolute(0.010 / Math.Sqrt(2), JointWeld.Of(joint, ((RigWeldedJoint)joint.Joint).Weld).Thinnest, 1e-9);
     }
 
+    [Theory]
+    [InlineData(20, false)]
+    [InlineData(170, true)]
+    public void ABarOfAFreeFrameIsHeldToTheSame(double apart, bool refused)
+    {
+        Rig rig = Frame.Described.Rig(FormattableString.Invariant($$"""
+            kind: free
+            daylight: 600 mm
+            section: HEB 160
+            cylinder-at: c2
+            work-at: b2
+            points:
+              - { name: b1 }
+              - { name: b2, right: 350 mm }
+              - { name: b3, right: 700 mm }
+              - { name: c1, up: 900 mm }
+              - { name: c2, right: 350 mm, up: 900 mm }
+              - { name: c3, right: 700 mm, up: 900 mm }
+            bars:
+              - { name: left leg, from: b1, to: c1 }
+              - { name: right leg, from: b3, to: c3 }
+              - { name: bed left, from: b1, to: b2 }
+              - { name: bed right, from: b2, to: b3 }
+              - { name: crown left, from: c1, to: c2, member: { section: 2 x UPN 180, apart: {{apart}} mm }, from-joint: { kind: weld, weld: { leg: 8 mm } } }
+              - { name: crown right, from: c2, to: c3 }
+            """));
+        if (!refused)
+        {
+            Assert.Null(JointWeld.PartOf(FramePlan.Of(rig).Joints.Single()));
+            PressCheck.Of(rig);
+        }
+        else
+        {
+            Assert.Equal("frame.bars.4.member.apart", Assert.Single(Assert.Throws<PressFaultsException>(() => PressCheck.Of(rig)).Faults).Path);
+        }
+    }
+
     public static TheoryData<string, UnitSystem> Starters()
     {
         var all = new TheoryData<string, UnitSystem>();
