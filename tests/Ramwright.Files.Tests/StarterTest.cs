@@ -65,6 +65,34 @@ public sealed class StarterTest
         }
     }
 
+    // crown, bed and upright of the closed one go together, and with its barrel and its bolts
+    [Fact]
+    public void TheMembersOfTheClosedOneGoTogether()
+    {
+        string[] said = ["mount", "barrel-outside", "steel", "bolster", "crown", "bed", "upright", "crown-joint", "bed-joint"];
+        string[] lines = Starter.Text("closed").Split('\n');
+        var seen = new HashSet<string>();
+        bool used = false;
+        for (int i = 0; i < lines.Length; i++)
+        {
+            bool head = lines[i].StartsWith("  #", StringComparison.Ordinal) && lines[i].Length > 3 && char.IsLetter(lines[i][3]);
+            if (head)
+                used = said.Contains(lines[i][3..lines[i].IndexOf(':')]) && seen.Add(lines[i][3..lines[i].IndexOf(':')]);
+            else if (!lines[i].StartsWith("  #  ", StringComparison.Ordinal))
+                used = false;
+            if (used && !lines[i].Contains("throat: ", StringComparison.Ordinal))
+                lines[i] = "  " + lines[i][3..];
+        }
+
+        PressReading reading = PressFile.Read(string.Join('\n', lines), "closed", TestShelf.Shelf);
+        Assert.Equal("", FaultText.All(reading.Faults));
+        Assert.Equal(said.Order(), seen.Order());
+        Rig rig = Resolver.Resolve(reading.Press!, TestShelf.Shelf);
+
+        Assert.DoesNotContain(rig.Cautions, c => c.Text().Contains("does not go through a gap", StringComparison.Ordinal) || c.Text().Contains("run into the webs", StringComparison.Ordinal));
+        Assert.Contains(Ladders.PressCheck.Of(rig).Ladder.Rungs, r => r.Id == "crown-joint-weld");
+    }
+
     [Theory, MemberData(nameof(Kinds))]
     public void TheFirstFileSaysWhatTheFullOneSaysAndNoMore(string kind)
     {

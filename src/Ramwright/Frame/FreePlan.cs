@@ -37,7 +37,8 @@ internal static class FreePlan
                 return;
             RigBar onto = frame.Bars.First(o => o != bar && (o.From == at || o.To == at));
             joints.Add(new PlanJoint($"{bar.Member.Part} joint at {frame.Points[at].Name}", $"frame.bars.{number}.{key}", joint, bar.Member, onto.Member, beams, along,
-                frame.Points[at].At, x, y, z) { Face = FaceOf(frame, onto, along > 0 ? -x : x) });
+                frame.Points[at].At, x, y, z)
+            { Face = FaceOf(frame, onto, along > 0 ? -x : x) });
         }
 
         Vector upper = frame.Points[frame.CylinderAt].At, lower = frame.Points[frame.WorkAt].At;

@@ -71,11 +71,11 @@ public static class SeenFaces
             (double y, double z, double r) = OutlinePolygons.Centre(a, b);
             double start = Math.Atan2(a.Z - z, a.Y - y), sweep = 4 * Math.Atan(a.Bulge);
             int parts = (int)Math.Ceiling(sweep / (Math.PI / 2) - 1e-9);
-            double part = sweep / parts, out_ = r / Math.Cos(part / 2);
+            double part = sweep / parts, reach = r / Math.Cos(part / 2);
             for (int p = 0; p < parts; p++)
             {
                 double turn = start + (p + 0.5) * part;
-                points.Add((y + out_ * Math.Cos(turn), z + out_ * Math.Sin(turn)));
+                points.Add((y + reach * Math.Cos(turn), z + reach * Math.Sin(turn)));
             }
         }
 

@@ -59,7 +59,7 @@ internal static class CautionList
         if (JointWeld.PartOf(joint) is not { } part)
             return "";
         string Say(double length) => Readout.Text(length, Dimension.Length, units, 3);
-        return $"Only {Say(part.OnSteel)} of the {Say(part.Edge)} round the end of the {joint.Beam.Part} lie on steel of the {joint.Onto.Part}; only that is counted as weld. "
+        return $"The end of the {joint.Beam.Part} stands out beside the {joint.Onto.Part}: {Say(part.OnSteel)} of weld find steel on both, of {Say(part.Edge)} round it, and only they are counted. "
             + (joint.Beam.Shape is Stock.Pair { Apart: > 0 } ? $"Halves nearer together, or a wider {joint.Onto.Part}, carry more." : $"A narrower {joint.Beam.Part} or a wider {joint.Onto.Part} carries more of it.");
     }
 

@@ -77,7 +77,7 @@ internal static class JointRungs
             if (w is not null && JointWeld.PartOf(joints[i]) is { } part)
             {
                 w.Take("l_b", $"edge of the {joints[i].Beam.Part}'s end that a torch reaches", part.Edge, Dimension.Length, WeldLanding.Source);
-                w.Take("l_w", $"length of it that lies on steel of the {joints[i].Onto.Part}; no other counts", part.OnSteel, Dimension.Length, WeldLanding.Source);
+                w.Take("l_w", $"length of weld that finds steel on it and on the {joints[i].Onto.Part}", part.OnSteel, Dimension.Length, WeldLanding.Source);
             }
 
             return butt

@@ -23,7 +23,7 @@ internal static class JointWeld
         };
     }
 
-    /// <summary>Length of the beam's edge that a torch reaches, and of what lies on steel of the other part, without gussets, m; null where all of it does, or the face is not known.</summary>
+    /// <summary>Length of the beam's edge that a torch reaches, and of the weld that finds steel on both parts, without gussets, m; null where all of the edge does, or the face is not known.</summary>
     public static (double Edge, double OnSteel)? PartOf(PlanJoint joint)
     {
         if (joint.Joint is not RigWeldedJoint { Fit: not BeamFit.Lapped } welded || JointFace.Of(joint, welded.Weld) is not { } face)

@@ -60,7 +60,7 @@ internal static class MountRoom
         // the first hole that cuts a wall's side, with the ring turned by a part of its spacing
         (double At, double From, double To)? Cut(double turn)
         {
-            double r = ScrewThread.UsualHole(flange.Bolts.Thread.D) / 2;
+            double r = ScrewThread.UsualHole(flange.Bolts.Thread.D) / 2 - 1e-6;
             for (int i = 0; i < flange.Bolts.Count; i++)
             {
                 double y = flange.Circle / 2 * Math.Cos(2 * Math.PI * (i + turn) / flange.Bolts.Count);

@@ -33,12 +33,11 @@ public static class WeldAround
         foreach (IReadOnlyList<Corner> loop in outline.Loops)
             loops.Add(Chords(loop));
         var welds = new List<WeldSegment>();
+        bool whole = true;
         foreach ((double Y, double Z)[] loop in loops)
         {
             if (SignedArea(loop) < 0)
                 continue;
-            var pieces = new List<(int Edge, double From, double To)>();
-            bool whole = true;
             for (int i = 0; i < loop.Length; i++)
             {
                 (double Y, double Z) p = loop[i], q = loop[(i + 1) % loop.Length];
@@ -51,57 +50,49 @@ public static class WeldAround
                 double counted = 0;
                 foreach ((double from, double to) in on?.Parts(p, q, outward) ?? [(0, 1)])
                 {
-                    pieces.Add((i, from, to));
+                    Add(from <= 0 ? p : (p.Y + from * dy, p.Z + from * dz), to >= 1 ? q : (p.Y + to * dy, p.Z + to * dz), outward, throat, 1);
                     counted += to - from;
                 }
 
                 whole &= counted > 1 - 1e-9;
             }
+        }
 
-            foreach ((int i, double from, double to) in whole ? pieces : LongEnough(pieces, loop, on!.Least))
+        if (whole)
+            return welds;
+        foreach (((double Y, double Z) from, (double Y, double Z) to, (double Y, double Z) outward, double a) in on!.Beside(loops, throat, Math.Min(throat, LeastThroat)))
+            Add(from, to, outward, a, -1);
+        return LongEnough(welds, on.Least);
+
+        void Add((double Y, double Z) p, (double Y, double Z) q, (double Y, double Z) outward, double a, int climbs) => welds.Add(butt
+            ? WeldSegment.Butt(plane.At(p.Y, p.Z), plane.At(q.Y, q.Z), a, plane.Normal)
+            : WeldSegment.Fillet(plane.At(p.Y, p.Z), plane.At(q.Y, q.Z), a, outward.Y * plane.U + outward.Z * plane.V, climbs * plane.Normal));
+    }
+
+    /// <summary>A thinner fillet must not carry load: EN 1993-1-8:2005, 4.5.2(2), m.</summary>
+    private const double LeastThroat = 3e-3;
+
+    // what hangs together round corners is one run; short runs are left out
+    private static List<WeldSegment> LongEnough(List<WeldSegment> welds, double least)
+    {
+        int[] run = [.. Enumerable.Range(0, welds.Count)];
+        for (int i = 0; i < welds.Count; i++)
+        {
+            for (int j = 0; j < i; j++)
             {
-                (double Y, double Z) p = Along(loop, i, from), q = Along(loop, i, to), all = Along(loop, i, 1), none = Along(loop, i, 0);
-                double dy = all.Y - none.Y, dz = all.Z - none.Z, length = Math.Sqrt(dy * dy + dz * dz);
-                welds.Add(butt
-                    ? WeldSegment.Butt(plane.At(p.Y, p.Z), plane.At(q.Y, q.Z), throat, plane.Normal)
-                    : WeldOutline.Line(plane, p.Y, p.Z, q.Y, q.Z, throat, dz / length * plane.U + -dy / length * plane.V));
+                if (run[i] == run[j] || !Meet(welds[i], welds[j]))
+                    continue;
+                int from = run[j], to = run[i];
+                for (int k = 0; k < run.Length; k++)
+                    run[k] = run[k] == from ? to : run[k];
             }
         }
 
-        return welds;
+        return [.. welds.Where((_, i) => welds.Where((_, j) => run[j] == run[i]).Sum(s => s.Length) >= least)];
     }
 
-    private static (double Y, double Z) Along((double Y, double Z)[] loop, int edge, double share)
-    {
-        (double Y, double Z) p = loop[edge], q = loop[(edge + 1) % loop.Length];
-        return share <= 0 ? p : share >= 1 ? q : (p.Y + share * (q.Y - p.Y), p.Z + share * (q.Z - p.Z));
-    }
-
-    // pieces that hang together round a corner are one run; short runs are left out
-    private static IEnumerable<(int Edge, double From, double To)> LongEnough(List<(int Edge, double From, double To)> pieces, (double Y, double Z)[] loop, double least)
-    {
-        var runs = new List<List<(int Edge, double From, double To)>>();
-        foreach ((int Edge, double From, double To) piece in pieces)
-        {
-            if (runs.Count > 0 && Meet(runs[^1][^1], piece, loop))
-                runs[^1].Add(piece);
-            else
-                runs.Add([piece]);
-        }
-
-        if (runs.Count > 1 && Meet(runs[^1][^1], runs[0][0], loop))
-        {
-            runs[0].InsertRange(0, runs[^1]);
-            runs.RemoveAt(runs.Count - 1);
-        }
-
-        return runs.Where(run => run.Sum(piece => Distance(Along(loop, piece.Edge, piece.From), Along(loop, piece.Edge, piece.To))) >= least).SelectMany(run => run);
-    }
-
-    private static bool Meet((int Edge, double From, double To) one, (int Edge, double From, double To) next, (double Y, double Z)[] loop) =>
-        Distance(Along(loop, one.Edge, one.To), Along(loop, next.Edge, next.From)) < 1e-6;
-
-    private static double Distance((double Y, double Z) p, (double Y, double Z) q) => Math.Sqrt((q.Y - p.Y) * (q.Y - p.Y) + (q.Z - p.Z) * (q.Z - p.Z));
+    private static bool Meet(WeldSegment one, WeldSegment other) =>
+        Math.Min(Math.Min((one.From - other.From).Length, (one.To - other.To).Length), Math.Min((one.From - other.To).Length, (one.To - other.From).Length)) < 2 * WeldLanding.Overhang;
 
     private static (double, double)[] Chords(IReadOnlyList<Corner> loop)
     {

@@ -105,4 +105,17 @@ public class MountRoomTest
         // 300 less two bars of 30 and two plays of 1
         Assert.StartsWith("less than 238 mm", fault.Wanted.Text(), StringComparison.Ordinal);
     }
+
+    [Theory]
+    [InlineData("wherry-yard")]
+    [InlineData("railing-shop")]
+    [InlineData("drainage-mill-puller")]
+    public void NothingOfTheExamplesIsAskedAbout(string example)
+    {
+        string path = Path.Combine(Repository.Folder("examples"), example + ".press.yaml");
+        PressOnDisk press = PressOnDisk.Read(File.ReadAllText(path), path, example);
+
+        Assert.DoesNotContain(press.Rig!.Cautions, c => c.Text().Contains("as you mean them", StringComparison.Ordinal)
+            || c.Text().Contains("run into the webs", StringComparison.Ordinal) || c.Text().Contains("does not go through a gap", StringComparison.Ordinal));
+    }
 }
