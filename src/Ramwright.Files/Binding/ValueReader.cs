@@ -62,7 +62,7 @@ internal sealed class ValueReader(FaultList faults, Shelf? shelf, UnitSystem tap
             // an example of this very key, not of all that is measured in its unit
             const string begins = "start with the number: ";
             if (fault.Wanted.StartsWith(begins, StringComparison.Ordinal))
-                fault = fault with { Wanted = $"{begins}{key.Says}, such as {measure.Example}{(measure.Dimension == Dimension.Temperature ? HeatColour.InWords(text.Text) : "")}" };
+                fault = fault with { Wanted = $"{begins}{key.Says}, such as {key.ExampleIn(tape)}{(measure.Dimension == Dimension.Temperature ? HeatColour.InWords(text.Text) : "")}" };
             Add(text, path, fault);
             return null;
         }
