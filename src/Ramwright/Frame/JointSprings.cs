@@ -93,17 +93,15 @@ internal readonly record struct JointSprings(EndFixity Beam, EndFixity Upright)
         { Within = joint.Gusset is null ? OpenFront : Gusseted };
     }
 
-    // an end that stands on a face between its webs, or on a flange beside its web, bends it, and webs that hang beside a bar find nothing to stand on: there is no rule for these
+    // an end that stands on a face between its webs, or whose halves stand on a flange beside its web, bends it, and webs that hang beside a bar find nothing to stand on: there is no rule for these
     private static bool BendsFace(Shape end, Shape onto) =>
         Inside(onto) is { } clear ? end.Properties.Width < NearlyAsWide * clear
         : onto is Flat bar ? Inside(end) > bar.T
-        : Walls.Of(onto) is { Flange: > 0 } walls && Math.Abs(WebAt(end) - WebAt(onto)) > Beside * walls.Flange;
+        : end is Pair && Walls.Of(onto) is { Flange: > 0 } walls && Math.Abs(WebAt(end) - WebAt(onto)) > Beside * walls.Flange;
 
-    // from the middle of a shape to the middle of its web, or of each of two
+    // from the middle of a shape to the middle of its web, or of each of a pair's
     private static double WebAt(Shape shape) => shape switch
     {
-        Box b => (b.B - b.Tw) / 2,
-        RectangularHollow r => (r.B - r.T) / 2,
         Pair { Half: Channel c, ToesTogether: true } p => p.Apart / 2 + c.B - c.Tw / 2,
         Pair { Half: Channel c } p => (p.Apart + c.Tw) / 2,
         Pair p => (p.Apart + p.Half.Properties.Width) / 2,
