@@ -1,4 +1,5 @@
 using Ramwright.Files;
+using Ramwright.Geometry;
 using Ramwright.Presses;
 using Ramwright.Quantities;
 using Ramwright.Solids;
@@ -25,6 +26,9 @@ internal sealed class SolidCommand(IAnsiConsole screen) : Command<SolidSettings>
             cell = length.Si;
         }
 
+        (Vector From, Vector To)? line = null;
+        if (settings.Line is { } along && (line = LineText.Read(along, out string why)) is null)
+            return Wrong($"--line {along}: {why}");
         if (PressLoad.Open(settings, screen) is not var (_, check, units))
             return ExitCode.WrongInput;
         using var stop = CancellationTokenSource.CreateLinkedTokenSource(cancellationToken);
@@ -40,9 +44,9 @@ internal sealed class SolidCommand(IAnsiConsole screen) : Command<SolidSettings>
             if (settings.Vtu is { } file && Write(file, solid) is { } wrong)
                 return Wrong(wrong);
             if (settings.Json)
-                JsonOut.Write(screen, SolidJson.Text(solid, check.Rig));
+                JsonOut.Write(screen, SolidJson.Text(solid, check.Rig, line));
             else
-                SolidView.Show(solid, check.Rig, units, settings.Vtu, settings.Keep ? joints : null, screen);
+                SolidView.Show(solid, check.Rig, units, settings.Vtu, settings.Keep ? joints : null, line, screen);
             return solid.Cases.Any(c => c.Weakest is { } weakest && weakest.GivesAt < check.Rig.Wanted) ? ExitCode.DoesNotHold : ExitCode.Holds;
         }
         catch (SolidFaultException fault)
@@ -68,12 +72,12 @@ internal sealed class SolidCommand(IAnsiConsole screen) : Command<SolidSettings>
     private SolidCheck Run(Rig rig, double? cell, SolidSettings settings, JointBook book, CancellationToken stop)
     {
         if (settings.Json || !screen.Profile.Capabilities.Interactive)
-            return SolidCheck.Of(rig, cell, settings.All, null, book, stop);
+            return SolidCheck.Of(rig, cell, settings.All, null, book, settings.Tied, stop);
         SolidCheck? solid = null;
         screen.Progress().AutoClear(true).Columns(new TaskDescriptionColumn(), new ProgressBarColumn(), new PercentageColumn()).Start(bar =>
         {
             ProgressTask task = bar.AddTask("cutting into cells", maxValue: 1);
-            solid = SolidCheck.Of(rig, cell, settings.All, p => (task.Description, task.Value) = (p.Stage, p.Share), book, stop);
+            solid = SolidCheck.Of(rig, cell, settings.All, p => (task.Description, task.Value) = (p.Stage, p.Share), book, settings.Tied, stop);
         });
         return solid!;
     }

@@ -1,3 +1,4 @@
+using Ramwright.Geometry;
 using Ramwright.Presses;
 using Ramwright.Quantities;
 using Ramwright.Solids;
@@ -10,7 +11,7 @@ namespace Ramwright.Cli;
 /// <summary>A solid check on a terminal: opening beside the beams', the weakest place, stress at welds, how far to trust it.</summary>
 internal static class SolidView
 {
-    public static void Show(SolidCheck solid, Rig rig, UnitSystem units, string? vtu, string? joints, IAnsiConsole screen)
+    public static void Show(SolidCheck solid, Rig rig, UnitSystem units, string? vtu, string? joints, (Vector From, Vector To)? line, IAnsiConsole screen)
     {
         double force = rig.Wanted;
         string Length(double m) => Readout.Text(m, Dimension.Length, units);
@@ -40,6 +41,8 @@ internal static class SolidView
             screen.WriteLine();
             if (answer.HotSpots.Count > 0)
                 HotSpots(answer.HotSpots, force, units, screen);
+            if (line is { } chosen)
+                Along(answer, chosen, force, units, screen);
         }
 
         if (HotSpotFatigue.Least(solid, force, new FatigueFactors(rig.Factors.Fatigue, rig.Factors.FatigueLoad)) is var (spot, squeezes))
@@ -84,6 +87,15 @@ internal static class SolidView
         foreach (HotSpot spot in spots.Take(6))
             screen.Fact(Stress(spot.Stress * force), spot.Toe.Name,
                 $"{string.Join(", ", spot.Read.Select((s, i) => $"{Stress(s * force)} at {spot.Toe.Reading.Name(i, units)}"))}, {spot.Toe.Reading.On}");
+        screen.WriteLine();
+    }
+
+    private static void Along(SolidCaseAnswer answer, (Vector From, Vector To) line, double force, UnitSystem units, IAnsiConsole screen)
+    {
+        screen.Heading("Stress along the line: equivalent, and along it, pull positive");
+        foreach (StressPoint p in StressLine.Of(answer.Solution, line.From, line.To, 11))
+            screen.Fact(Readout.Text(p.Along, Dimension.Length, units), p.Part ?? "no steel",
+                p.Part is null ? "" : $"{Readout.Text(p.Equivalent * force, Dimension.Stress, units)}, {Readout.Text(p.Pull * force, Dimension.Stress, units)}");
         screen.WriteLine();
     }
 

@@ -10,7 +10,10 @@ namespace Ramwright.Files;
 public static class SolidJson
 {
     /// <summary>Writes it.</summary>
-    public static string Text(SolidCheck solid, Rig rig)
+    /// <param name="solid">The check.</param>
+    /// <param name="rig">The press.</param>
+    /// <param name="line">A line along which stress is wanted, m; null for none.</param>
+    public static string Text(SolidCheck solid, Rig rig, (Vector From, Vector To)? line = null)
     {
         ArgumentNullException.ThrowIfNull(solid);
         ArgumentNullException.ThrowIfNull(rig);
@@ -21,9 +24,22 @@ public static class SolidJson
             json.WriteNumber("wantedKN", JsonText.Round(force / 1e3));
             if (HotSpotFatigue.Least(solid, force, new FatigueFactors(rig.Factors.Fatigue, rig.Factors.FatigueLoad)) is var (_, squeezes))
                 json.WriteNumber("squeezesAtHotSpot", JsonText.Round(squeezes));
-            json.List("cases", solid.Cases, (inner, answer) => Case(inner, solid, answer, force));
+            json.List("cases", solid.Cases, (inner, answer) =>
+            {
+                Case(inner, solid, answer, force);
+                if (line is var (from, to))
+                    inner.List("line", StressLine.Of(answer.Solution, from, to), (point, p) => Point(point, p, force));
+            });
             json.List("notes", solid.Solid.Notes.Select(n => n.Text()).Concat(HotSpot.Unread(solid)));
         });
+    }
+
+    private static void Point(Utf8JsonWriter json, StressPoint point, double force)
+    {
+        json.WriteNumber("alongMm", Milli(point.Along));
+        json.WriteString("part", point.Part);
+        json.WriteNumber("equivalentMPa", Mega(point.Equivalent * force));
+        json.WriteNumber("alongLineMPa", Mega(point.Pull * force));
     }
 
     private static void Case(Utf8JsonWriter json, SolidCheck solid, SolidCaseAnswer answer, double force)

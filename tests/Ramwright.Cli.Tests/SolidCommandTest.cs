@@ -32,6 +32,40 @@ public class SolidCommandTest
     }
 
     [Fact]
+    public void BoltedFacesAreOpenOrTiedAsAsked()
+    {
+        double Opening(params string[] more) =>
+            JsonDocument.Parse(Run.Command(["solid", Run.Example("wherry-yard.press.yaml"), "--cell", "40 mm", "--json", .. more]).Text).RootElement.GetProperty("cases")[0].GetProperty("openingMm").GetDouble();
+
+        Assert.InRange(Opening("--tied") / Opening(), 0.5, 0.97);
+        (int code, string text) = Run.Command("solid", Run.Example("railing-shop.press.yaml"), "--tied");
+        Assert.Equal(2, code);
+        Assert.Contains("no faces of this frame are bolted", string.Join(' ', text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)), StringComparison.Ordinal);
+        Assert.Equal(2, Run.Command("solid", Run.Example("wherry-yard.press.yaml"), "--tied", "--keep-joints").Code);
+    }
+
+    /// <summary>Through the column of the open front at half height: what is read along the line is pulled in front and pushed behind, and nothing where there is no steel.</summary>
+    [Fact]
+    public void StressIsReadAlongALine()
+    {
+        string line = "0 mm, -100 mm, 250 mm to 0 mm, 400 mm, 250 mm";
+        JsonElement[] points = [.. JsonDocument.Parse(Run.Command("solid", Run.Example("railing-shop.press.yaml"), "--cell", "30 mm", "--json", "--line", line).Text)
+            .RootElement.GetProperty("cases")[0].GetProperty("line").EnumerateArray()];
+        JsonElement[] steel = [.. points.Where(p => p.GetProperty("part").GetString() == "column")];
+
+        Assert.Equal(21, points.Length);
+        Assert.Equal(500, points[^1].GetProperty("alongMm").GetDouble(), 6);
+        Assert.InRange(steel.Length, 3, 20);
+        Assert.All(points.Except(steel), p => Assert.Equal(0, p.GetProperty("equivalentMPa").GetDouble()));
+        // bent: least stressed somewhere inside
+        double[] stress = [.. steel.Select(p => p.GetProperty("equivalentMPa").GetDouble())];
+        Assert.True(stress.Min() < 0.4 * stress[0] && stress.Min() < 0.4 * stress[^1], string.Join(", ", stress));
+        Assert.Contains("Stress along the line", Run.Command("solid", Run.Example("railing-shop.press.yaml"), "--cell", "30 mm", "--line", line).Text, StringComparison.Ordinal);
+        foreach (string wrong in (string[])["", "0 mm", "0 mm, 0 mm to 1 mm, 0 mm, 0 mm", "0 mm, 0 mm, 0 mm to 0 mm, 0 mm, 0 mm", "0, 0, 0 to 1, 1, 1"])
+            Assert.Equal(2, Run.Command("solid", Run.Example("railing-shop.press.yaml"), "--line", wrong).Code);
+    }
+
+    [Fact]
     public void TheJsonHoldsEveryCaseAskedFor()
     {
         JsonElement json = JsonDocument.Parse(Run.Command("solid", Run.Example("railing-shop.press.yaml"), "--cell", "25 mm", "--all", "--json").Text).RootElement;

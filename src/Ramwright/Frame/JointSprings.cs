@@ -15,7 +15,7 @@ internal readonly record struct JointSprings(EndFixity Beam, EndFixity Upright)
     private const double NearlyAsWide = 0.9;
 
     /// <summary>Webs that stand so many flange thicknesses beside each other no longer stand on one another.</summary>
-    private const double Beside = 3;
+    private const double FarBeside = 3;
 
     /// <summary>How near the opening of such frames came to solid models.</summary>
     public double Within { get; init; } = 0.05;
@@ -97,7 +97,14 @@ internal readonly record struct JointSprings(EndFixity Beam, EndFixity Upright)
     private static bool BendsFace(Shape end, Shape onto) =>
         Inside(onto) is { } clear ? end.Properties.Width < NearlyAsWide * clear
         : onto is Flat bar ? Inside(end) > bar.T
-        : end is Pair && Walls.Of(onto) is { Flange: > 0 } walls && Math.Abs(WebAt(end) - WebAt(onto)) > Beside * walls.Flange;
+        : Beside(end, onto) is not null;
+
+    /// <summary>How far the webs of a pair stand beside those of what they are joined to, m; null where they stand on one another, or the joint is of another kind.</summary>
+    public static double? Beside(RigJoint joint, Shape beam, Shape upright) =>
+        joint.Fit switch { BeamFit.Between => Beside(beam, upright), BeamFit.Over => Beside(upright, beam), _ => null };
+
+    private static double? Beside(Shape end, Shape onto) =>
+        end is Pair && Inside(onto) is null && Walls.Of(onto) is { Flange: > 0 } walls && Math.Abs(WebAt(end) - WebAt(onto)) is var off && off > FarBeside * walls.Flange ? off : null;
 
     // from the middle of a shape to the middle of its web, or of each of a pair's
     private static double WebAt(Shape shape) => shape switch

@@ -29,6 +29,8 @@ internal static class CautionList
         if (check.AgainstMostPossible != Verdict.Holds)
             Say(CautionKind.Danger, PumpTooStrong + LimitThePressure(check, units));
         Say(CautionKind.Danger, FarFromWanted(check, units));
+        foreach (string beside in Beside(rig, units))
+            Say(CautionKind.Danger, beside);
         foreach (Caution caution in rig.Cautions)
             Say(caution.Kind, caution.Text(units));
         foreach (Caution caution in check.Power.Cautions)
@@ -61,6 +63,21 @@ internal static class CautionList
         string Say(double length) => Readout.Text(length, Dimension.Length, units, 3);
         return $"The end of the {joint.Beam.Part} stands out beside the {joint.Onto.Part}: {Say(part.OnSteel)} of weld find steel on both, of {Say(part.Edge)} round it, and only they are counted. "
             + (joint.Beam.Shape is Stock.Pair { Apart: > 0 } ? $"Halves nearer together, or a wider {joint.Onto.Part}, carry more." : $"A narrower {joint.Beam.Part} or a wider {joint.Onto.Part} carries more of it.");
+    }
+
+    /// <summary>Beams whose webs hand their force to the uprights' flanges beside the web.</summary>
+    private static IEnumerable<string> Beside(Rig rig, UnitSystem units)
+    {
+        if (rig.Frame is not RigClosedFrame frame)
+            yield break;
+        foreach ((RigMember beam, RigJoint joint) in ((RigMember, RigJoint)[])[(frame.Crown, frame.CrownJoint), (frame.Bed, frame.BedJoint)])
+        {
+            if (JointSprings.Beside(joint, beam.Shape, frame.Upright.Shape) is { } off)
+            {
+                yield return $"The webs of {beam.Part} and uprights stand {Readout.Text(off, Dimension.Length, units)} beside each other: flanges bend, and the uprights' halves are pulled beside their middle and twist. "
+                    + $"The ladder does not see that. Say {beam.Key}.apart so that web stands on web, or look at the frame as solid steel: ramwright solid FILE.";
+            }
+        }
     }
 
     /// <summary>A wanted force that the ram cannot reach, or that it goes far beyond.</summary>

@@ -36,6 +36,22 @@ internal sealed class CellLookup
         return axis switch { 0 => At(x + step, y, z), 1 => At(x, y + step, z), _ => At(x, y, z + step) };
     }
 
+    /// <summary>The cell that holds a point; of those that meet there one of steel, if there is one; -1 for a void.</summary>
+    public int Holding(Vector at)
+    {
+        for (int side = 0; side < 8; side++)
+        {
+            int x = Place(0, at.X, side & 1), y = Place(1, at.Y, side >> 1 & 1), z = Place(2, at.Z, side >> 2 & 1);
+            if (At(x, y, z) is >= 0 and var cell)
+                return cell;
+        }
+
+        return -1;
+
+        // of two cells that meet at a plane the lower or the upper
+        int Place(int axis, double x, int upper) => First(_mesh.Planes(axis), x + (upper == 0 ? -GridPlanes.Same : GridPlanes.Same)) - 1;
+    }
+
     /// <summary>Cells of one part that a box reaches into.</summary>
     public IEnumerable<int> Of(int part, Cuboid box)
     {

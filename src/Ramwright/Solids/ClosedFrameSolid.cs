@@ -38,6 +38,7 @@ internal static class ClosedFrameSolid
         {
             Toes = drawing.Toes,
             Blind = drawing.Blind,
+            Bolted = drawing.Bolted,
             Yields = drawing.Yields,
             Members = drawing.Members,
             Sections = (new DieSection(drawing.Of(frame.Crown), 0, 0), new DieSection(drawing.Of(frame.Bed), 0, 0)),

@@ -37,6 +37,8 @@ internal readonly record struct JointPlaces((JointPlace Upper, JointPlace Lower)
             return None("a pin lets its corner turn freely, so there is no stiffness against turning to find; how far the pin itself gives is not drawn as a solid");
         if (ShortOfRoom(frame.CrownJoint, frame.Width / 2, frame.Daylight + frame.RamDrop) || ShortOfRoom(frame.BedJoint, frame.Width / 2, frame.Daylight + frame.RamDrop))
             return None(NoRoom);
+        if (JointSprings.Beside(frame.CrownJoint, frame.Crown.Shape, frame.Upright.Shape) is not null || JointSprings.Beside(frame.BedJoint, frame.Bed.Shape, frame.Upright.Shape) is not null)
+            return None("webs stand beside those of the uprights, whose halves then bend and twist from end to end: no solid of the joint by itself shows that");
         double half = ClosedFrameBody.HalfSpan(frame), height = ClosedFrameBody.Height(frame);
         double low = frame.Bed.Shape.Properties.Top, high = height - frame.Crown.Shape.Properties.Bottom;
         return new((Corner(frame.CrownJoint, frame.Crown, high, 1, null, height), Corner(frame.BedJoint, frame.Bed, low, -1, frame.Bolster, 0)), null);

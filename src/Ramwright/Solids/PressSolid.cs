@@ -93,6 +93,23 @@ public sealed record PressSolid(IReadOnlyList<SolidPart> Parts, IReadOnlyList<Bo
     internal (IReadOnlyList<DieFace> Upper, IReadOnlyList<DieFace> Lower) Pressed(SolidCase one) =>
         ([.. Upper.Select(f => f.Aside(one.Off, Parts[f.Part]))], [.. Lower.Select(f => f.Aside(one.Off, Parts[f.Part]))]);
 
+    internal static readonly Remark OpenFaces = new("Bolted faces hold together on a square as large as the washer's face round each bolt, and nowhere else: friction between would make them stiffer.");
+
+    private static readonly Remark TiedFaces = new("Bolted faces are taken as one over all of their contact, as asked for: so they are while the bolts' clamping keeps them from slipping.");
+
+    /// <summary>Parts that lie face to face and are bolted; their faces are open but round the bolts, or tied.</summary>
+    public IReadOnlyList<(int A, int B)> Bolted { get; init; } = [];
+
+    /// <summary>The same with bolted faces tied over all of their contact.</summary>
+    /// <exception cref="SolidFaultException">No faces of this frame are bolted so.</exception>
+    public PressSolid Tied() => Bolted.Count == 0
+        ? throw new SolidFaultException("no faces of this frame are bolted side by side: there is nothing to tie")
+        : this with
+        {
+            Bonds = [.. Bonds.Where(b => !Bolted.Contains((b.A, b.B))), .. Bolted.Distinct().Select(p => new Bond(p.A, p.B, Cuboid.Everywhere))],
+            Notes = [.. Notes.Where(n => n != OpenFaces), TiedFaces],
+        };
+
     /// <summary>Draws a press's frame up.</summary>
     /// <exception cref="SolidFaultException">A frame that cannot be drawn, with the part named.</exception>
     public static PressSolid Of(Rig rig)

@@ -70,19 +70,21 @@ public sealed record SolidCheck(PressSolid Solid, IReadOnlyList<SolidCaseAnswer>
     /// <param name="all">All load cases of the file; otherwise only the centred one.</param>
     /// <param name="progress">Told how far it is, and after each stage what is known by then.</param>
     /// <param name="book">Joints whose springs are known, and to which new ones are added.</param>
+    /// <param name="tied">Whether bolted faces are one over all of their contact; otherwise only round the bolts. Springs of joints are those of open faces, and are then not looked for.</param>
     /// <param name="stop">Ends it early.</param>
     /// <exception cref="SolidFaultException">A frame that cannot be drawn or solved, with the part named.</exception>
     /// <exception cref="OperationCanceledException">It was ended early.</exception>
     public static SolidCheck Of(
-        Rig rig, double? cell = null, bool all = false, Action<SolidProgress>? progress = null, JointBook? book = null, CancellationToken stop = default)
+        Rig rig, double? cell = null, bool all = false, Action<SolidProgress>? progress = null, JointBook? book = null, bool tied = false, CancellationToken stop = default)
     {
         ArgumentNullException.ThrowIfNull(rig);
         IReadOnlyList<SolidCase> cases = all ? SolidCase.Of(rig.Loading) : [SolidCase.Centred];
         book ??= new JointBook();
-        PressSolid solid = PressSolid.Of(rig) with { Cases = [.. cases.Skip(1)] };
+        PressSolid drawn = PressSolid.Of(rig);
+        PressSolid solid = (tied ? drawn.Tied() : drawn) with { Cases = [.. cases.Skip(1)] };
         FrameResponse beams = FrameResponse.Of(FramePlan.Of(rig with { Springs = null }));
         CellSizes fine = cell is { } c ? new CellSizes(c, 2 * c) : solid.Usual;
-        bool hasJoints = book.Known(rig) is null && JointBook.Missing(rig) is null;
+        bool hasJoints = !tied && book.Known(rig) is null && JointBook.Missing(rig) is null;
         double whole = hasJoints ? 1 : CoarseTime + FineTime, coarseEnd = CoarseTime / whole, fineEnd = (CoarseTime + FineTime) / whole;
         List<SolidSolution> coarse = SolveOn(solid, ref fine, 0.5, cases, Part(progress, "a first look, coarsely cut", 0, coarseEnd), stop);
         SolidCaseAnswer[] rough = Answers(solid, cases, coarse, null);
@@ -91,6 +93,8 @@ public sealed record SolidCheck(PressSolid Solid, IReadOnlyList<SolidCaseAnswer>
         solid = solid with { Notes = [.. solid.Notes, .. ShutFace.Notes(solid, solutions[0], rig.Wanted)] };
         var check = new SolidCheck(solid, Answers(solid, cases, solutions, rough), beams);
         progress?.Invoke(new SolidProgress("the joints by themselves", fineEnd) { SoFar = check });
+        if (tied)
+            return check with { SpringsMissing = new Remark("springs stand for open faces") };
         (RigSprings? springs, Remark? missing) = OfJoints(rig, book, Part(progress, "the joints by themselves", fineEnd, 1), stop);
         return check with
         {

@@ -13,6 +13,7 @@ internal sealed class SolidDrawing
     private readonly List<SolidPart> _parts = [];
     private readonly List<(Piece Piece, IReadOnlyList<(Cuboid Box, bool IsWeb)> Boxes)?> _pieces = [];
     private readonly Dictionary<int, double> _yields = [];
+    private readonly List<(int A, int B)> _bolted = [];
     private readonly List<Bond> _bonds = [];
     private readonly SortedDictionary<string, Remark> _notes = [];
     private readonly List<WeldToe> _toes = [];
@@ -25,6 +26,9 @@ internal sealed class SolidDrawing
     public IReadOnlyList<RigMember?> Members => [.. _pieces.Select(p => p?.Piece is GussetPlate ? null : p?.Piece.Member)];
     public IReadOnlyList<double?> Yields => [.. _pieces.Select((p, i) => p?.Piece.Member.Fy ?? (_yields.TryGetValue(i, out double fy) ? fy : null))];
     public IReadOnlyList<Remark> Notes => [.. _notes.Values];
+
+    /// <summary>Parts that lie face to face and are bolted.</summary>
+    public IReadOnlyList<(int A, int B)> Bolted => _bolted;
 
     /// <summary>Notes what was simplified, once.</summary>
     public void Note(Remark note) => _notes.TryAdd(note.ToString(), note);
@@ -149,7 +153,8 @@ internal sealed class SolidDrawing
 
         if (beside > 0)
             Note($"{beside} of {joint.Count} bolts stand beside the face where {Plain(a)} and {Plain(b)} touch, and hold nothing there but what the rim of the washer reaches: move them into steel.");
-        Note("Bolted faces hold together on a square as large as the washer's face round each bolt, and nowhere else: friction between would make them stiffer.");
+        Note(PressSolid.OpenFaces);
+        _bolted.Add((a, b));
     }
 
     // both halves of a part, at both ends, are said once

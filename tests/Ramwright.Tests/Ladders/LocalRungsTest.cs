@@ -3,6 +3,7 @@ using Ramwright.Files;
 using Ramwright.Ladders;
 using Ramwright.Presses;
 using Ramwright.Quantities;
+using Ramwright.Solids;
 using Ramwright.Stock;
 using Ramwright.Workings;
 
@@ -112,12 +113,15 @@ public class LocalRungsTest
     [Fact]
     public void NoRuleIsKnownWhereABeamsWebsStandBesideTheUprights()
     {
-        static double? Within(string crown) =>
-            Check(Closed(crown).Replace("upright: { section: flat 150x40 }", "upright: { section: 2 x UPN 200 }", StringComparison.Ordinal)).Response.Plan.Within;
+        static PressCheck On(string crown) => Check(Closed(crown).Replace("upright: { section: flat 150x40 }", "upright: { section: 2 x UPN 200 }", StringComparison.Ordinal));
+        static double? Within(string crown) => On(crown).Response.Plan.Within;
 
+        Assert.Contains(On("2 x UPN 200, apart: 100 mm").Cautions(UnitSystem.Metric), c => c.Contains("beside each other", StringComparison.Ordinal) && c.Contains("frame.crown.apart", StringComparison.Ordinal));
+        Assert.DoesNotContain(On("2 x UPN 200, apart: 20 mm").Cautions(UnitSystem.Metric), c => c.Contains("beside each other", StringComparison.Ordinal));
+        Assert.Contains("beside those of the uprights", JointBook.Missing(On("2 x UPN 200, apart: 100 mm").Rig)!, StringComparison.Ordinal);
         Assert.Equal(0.05, Within("2 x UPN 200"));
         Assert.Equal(0.05, Within("2 x UPN 200, apart: 20 mm"));
-        Assert.Null(Within("2 x UPN 200, apart: 120 mm"));
+        Assert.Null(Within("2 x UPN 200, apart: 100 mm"));
     }
 
     [Fact]
