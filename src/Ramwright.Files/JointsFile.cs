@@ -74,8 +74,10 @@ public static class JointsFile
 
     /// <summary>What to say of a press whose joints are not among those that are kept beside it.</summary>
     /// <param name="path">The file.</param>
-    public static string OfOthers(string path) =>
-        $"{Path.GetFileName(path)} is of other joints than the press has now and is not used: joints spring by rule, and hot spots at their welds, which may have been the weakest, are not counted. {Anew}";
+    /// <param name="missing">Why the joints that it has now are not found from solids; null where they are.</param>
+    public static string OfOthers(string path, string? missing) =>
+        $"{Path.GetFileName(path)} is of other joints than the press has now and is not used: joints spring by rule, and hot spots at their welds, which may have been the weakest, are not counted. "
+        + (missing is null ? Anew : $"They cannot be found anew: {missing}.");
 
     /// <summary>No stress factor of a joint of steel comes near it.</summary>
     private const double Farthest = 1e12;

@@ -52,7 +52,7 @@ public sealed record PressOnDisk(PressReading Reading, Shelf Shelf, Rig? Rig, IR
         if ((kept ?? new KeptJoints()).Read(path, out string unread) is { } joints)
         {
             Rig springing = JointBook.Springing(rig, joints);
-            return settled with { Rig = springing.Springs is null && joints.Joints.Count > 0 ? Warned(JointsFile.OfOthers(path)) : springing, Joints = joints };
+            return settled with { Rig = springing.Springs is null && joints.Joints.Count > 0 ? Warned(JointsFile.OfOthers(path, JointBook.Missing(rig))) : springing, Joints = joints };
         }
 
         return unread.Length == 0 ? settled : settled with { Rig = Warned(unread) };

@@ -60,6 +60,13 @@ public sealed class JointsFileTest : IDisposable
         Assert.Contains("shop.joints.json cannot be read and is not used", Plain(said));
     }
 
+    [Fact]
+    public void WhereNoneCanBeFoundNobodyIsSentToLook()
+    {
+        Assert.EndsWith("They cannot be found anew: a pin turns freely.", JointsFile.OfOthers("shop.joints.json", "a pin turns freely"), StringComparison.Ordinal);
+        Assert.Contains("--keep-joints", JointsFile.OfOthers("shop.joints.json", null), StringComparison.Ordinal);
+    }
+
     private static string Plain(string said) => string.Join(' ', said.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
 
     [Fact]

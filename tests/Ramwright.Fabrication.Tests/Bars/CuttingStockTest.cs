@@ -17,14 +17,24 @@ public class CuttingStockTest
             [.. racked.Select(r => new CutBar(r.Item1, r.Item1, r.Item2)), .. bought.Distinct().Select(b => new CutBar(b, 1000 * b, 40))]);
 
     [Fact]
-    public void NoPlanCostsLessThanOursAsASolverOfConstraintsFinds() => Tasks.Sample(task =>
+    public void NoPlanCostsLessThanOursAsASolverOfConstraintsFinds()
     {
-        CutSolution ours = CuttingStock.Solve(task)!;
+        int tried = 0, proven = 0;
+        Tasks.Sample(task =>
+        {
+            CutSolution ours = CuttingStock.Solve(task)!;
 
-        Assert.True(ours.IsProven, "not proven");
-        Holds(task, ours);
-        Assert.Equal(BySat(task), ours.Cost);
-    }, iter: 60, seed: "0000AbcDef12", threads: 1);
+            Holds(task, ours);
+            long least = BySat(task);
+            tried++;
+            proven += ours.IsProven ? 1 : 0;
+            // a search that gave up says how much less could be had at most
+            Assert.InRange(least, ours.Bound, ours.Cost);
+            if (ours.IsProven)
+                Assert.Equal(least, ours.Cost);
+        }, iter: 60, threads: 1);
+        Assert.True(proven >= 0.95 * tried, $"{proven} of {tried} proven");
+    }
 
     [Fact]
     public void TheBoundNeverLiesAboveThePlan() => Tasks.Sample(task =>
