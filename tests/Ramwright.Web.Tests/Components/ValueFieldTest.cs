@@ -52,17 +52,17 @@ public sealed class ValueFieldTest : BenchContext
         const string path = "frame.crown.section";
         Field(path).Focus();
         Field(path).Input("100x50 channel");
+        _form.WaitForAssertion(() => Assert.NotEmpty(_form.FindAll($"[id='list-{path}'] [role=option]")), TimeSpan.FromSeconds(20));
         IReadOnlyList<IElement> options = _form.FindAll($"[id='list-{path}'] [role=option]");
-        Assert.NotEmpty(options);
         Assert.Equal("true", Field(path).GetAttribute("aria-expanded"));
         string first = options[0].TextContent;
 
         Field(path).KeyDown(new KeyboardEventArgs { Key = "ArrowDown" });
-        Assert.Equal(options[0].Id, Field(path).GetAttribute("aria-activedescendant"));
+        _form.WaitForAssertion(() => Assert.Equal($"list-{path}-0", Field(path).GetAttribute("aria-activedescendant")), TimeSpan.FromSeconds(20));
         Field(path).KeyDown(new KeyboardEventArgs { Key = "Enter" });
 
-        _form.WaitForAssertion(() => Assert.Contains($"crown: {{ section: {first}", _press.Now.Text, StringComparison.Ordinal));
-        Assert.Empty(_form.FindAll($"[id='list-{path}'] [role=option]"));
+        _form.WaitForAssertion(() => Assert.Contains($"crown: {{ section: {first}", _press.Now.Text, StringComparison.Ordinal), TimeSpan.FromSeconds(20));
+        _form.WaitForAssertion(() => Assert.Empty(_form.FindAll($"[id='list-{path}'] [role=option]")), TimeSpan.FromSeconds(20));
     }
 
     [Fact]
