@@ -59,7 +59,7 @@ public sealed record SolidPlace(string Part, Vector At, int Cell, double Carried
     {
         double most = 0;
         for (int n = 0; n < 8; n++)
-            most = Math.Max(most, solution.Stress(cell, (n & 1) != 0 ? 1 : -1, (n & 2) != 0 ? 1 : -1, (n & 4) != 0 ? 1 : -1).Equivalent);
+            most = Math.Max(most, solution.AtCorner(cell, n).Equivalent);
         return most;
     }
 }

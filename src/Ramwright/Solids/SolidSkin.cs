@@ -132,7 +132,7 @@ public sealed record SolidSkin
             {
                 if (!vertexAt.TryGetValue((nodes[n], part), out int v))
                     continue;
-                sum[v] += solution.Stress(c, (n & 1) != 0 ? 1 : -1, (n & 2) != 0 ? 1 : -1, (n & 4) != 0 ? 1 : -1);
+                sum[v] += solution.AtCorner(c, n);
                 count[v]++;
             }
         }

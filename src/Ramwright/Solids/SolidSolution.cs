@@ -38,6 +38,9 @@ public sealed class SolidSolution
         return CellStress.At(Mesh.Kinds[Mesh.CellKind[cell]], corners, x, y, z);
     }
 
+    /// <summary>Stress in a corner of a cell, Pa; bits 1, 2 and 4 of its number stand for the far end along x, y and z.</summary>
+    internal StressState AtCorner(int cell, int corner) => Stress(cell, (corner & 1) != 0 ? 1 : -1, (corner & 2) != 0 ? 1 : -1, (corner & 4) != 0 ? 1 : -1);
+
     /// <summary>Force that passes a level cut upward, N: what the upright stress in the layer of cells there adds up to.</summary>
     /// <param name="z">Height of the cut, m.</param>
     public double Through(double z)
